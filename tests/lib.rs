@@ -1,0 +1,1 @@
+//! Home of the reference checks (`reference/`), the loads (`loads/`) and the journeys (`journeys/`).
