@@ -1,1 +1,25 @@
-//! measure
+//! measure: money, quantities, units, time, and how each is typed and shown.
+
+pub mod clock_text;
+pub mod day;
+pub mod dec;
+pub(crate) mod fixed;
+pub mod instant;
+pub mod limits;
+pub mod money;
+pub mod quantity;
+pub mod refusal;
+pub mod show;
+pub mod unit;
+pub mod zone;
+
+pub use clock_text::TimeOfDay;
+pub use day::{Day, Weekday};
+pub use dec::Dec;
+pub use instant::{Instant, Offset, When};
+pub use money::Money;
+pub use quantity::{Quantity, Seconds};
+pub use refusal::{Accepts, Refusal, Why};
+pub use show::Shown;
+pub use unit::{Dimension, Unit, convert};
+pub use zone::Zone;

@@ -1,0 +1,23 @@
+//! Every limit, once. Forms, import and refusals read these; nothing else repeats them.
+//!
+//! A limit is set where no shop comes near it and every sum of a journal within it stays far
+//! from the edge of the inner arithmetic (128 bits of millionths: 1.7 × 10³² units).
+
+/// Greatest size of one amount of money or one quantity, in whole units of whatever it counts.
+pub const MOST_UNITS: i64 = 1_000_000_000_000;
+/// Most digits after the point in an amount that a person types, or that is kept exactly.
+pub const MOST_DECIMALS: usize = 6;
+/// Most digits in a stored decimal, before and after the point together.
+pub const MOST_DIGITS: usize = 28;
+/// Longest text that a field for a number, a length, a time or a day looks at, in characters.
+pub const MOST_TYPED: usize = 60;
+/// Greatest number under the line of a fraction.
+pub const MOST_UNDER_LINE: i128 = 10_000;
+/// Most hours in one amount of work, a drying time or the life of a tool.
+pub const MOST_HOURS: i64 = 1_000_000;
+/// First year of a calendar day.
+pub const FIRST_YEAR: i32 = 1900;
+/// Last year of a calendar day.
+pub const LAST_YEAR: i32 = 2200;
+/// Greatest distance of local time from UTC, in seconds: no zone goes further.
+pub const MOST_OFFSET: i32 = 18 * 3600;
