@@ -1,0 +1,8 @@
+//! What the browser knows and the trade asks: the time, the zone, the reader's language, idle
+//! moments, files. Small functions over web-sys; no state of the shop.
+
+pub mod announce;
+pub mod clock;
+pub mod download;
+pub mod idle;
+pub mod intl;
