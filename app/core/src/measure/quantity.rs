@@ -75,6 +75,11 @@ impl Quantity {
         Quantity(self.0.saturating_sub(less.0))
     }
 
+    /// How many times `one` this is, rounded once: 100 ml of a tin of 750 ml is 0.133333.
+    pub(crate) fn over(self, one: Quantity) -> Option<Quantity> {
+        fixed::mul_div(self.0, fixed::SCALE, one.0).map(Quantity)
+    }
+
     /// The same size the other way.
     pub(crate) fn negated(self) -> Quantity {
         Quantity(self.0.saturating_neg())

@@ -1,0 +1,105 @@
+//! The kinds of entry, a file each: what is stored. Working facts are apart, in `shop`.
+//!
+//! A new kind: its file, one line in `kinds!` below; the matches without a catch-all point out the rest.
+//! All money is in the shop's currency, all decimals are strings as typed.
+
+mod bearer;
+mod build;
+mod draw;
+mod expense;
+mod item;
+mod lot;
+mod note;
+mod person;
+mod setting;
+mod shelf;
+mod sort;
+mod stage;
+mod stretch;
+mod trip;
+
+pub use bearer::{Bearer, Side, Source};
+pub use build::Build;
+pub use draw::Draw;
+pub use expense::Expense;
+pub use item::{Item, Use};
+pub use lot::{Basis, Lot, NewStock, Origin};
+pub use note::Note;
+pub use person::{Person, Rate};
+pub use setting::{Setting, SettingKey};
+pub use shelf::{Shelf, ShelfState};
+pub use sort::Sort;
+pub use stage::{Role, Stage};
+pub use stretch::{Span, Stretch};
+pub use trip::{Share, Trip};
+
+use super::On;
+use serde_json::value::RawValue;
+
+/// The newest form of a body that this version writes and reads whole.
+pub const BODY_VERSION: u32 = 1;
+
+macro_rules! kinds {
+    ($($name:ident $code:literal $says:literal)*) => {
+        /// A kind of entry.
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+        pub enum Kind { $(#[doc = $says] $name,)* }
+
+        /// What an entry says, by kind.
+        #[derive(Clone, Debug, PartialEq)]
+        pub enum Body { $(#[doc = $says] $name($name),)* }
+
+        impl Kind {
+            /// Every kind, in the order of the list.
+            pub const ALL: &'static [Kind] = &[$(Kind::$name,)*];
+
+            /// The name under which it is stored.
+            pub fn code(self) -> &'static str {
+                match self { $(Kind::$name => $code,)* }
+            }
+
+            /// The kind stored under this name.
+            pub fn from_code(code: &str) -> Option<Kind> {
+                match code { $($code => Some(Kind::$name),)* _ => None }
+            }
+        }
+
+        impl Body {
+            /// Its kind.
+            pub fn kind(&self) -> Kind {
+                match self { $(Body::$name(_) => Kind::$name,)* }
+            }
+
+            /// When it happened.
+            pub fn on(&self) -> On {
+                match self { $(Body::$name(body) => body.on,)* }
+            }
+        }
+
+        pub(super) fn decode(kind: Kind, text: &str) -> Option<Body> {
+            match kind { $(Kind::$name => serde_json::from_str(text).ok().map(Body::$name),)* }
+        }
+
+        pub(super) fn encode(body: &Body) -> Option<Box<RawValue>> {
+            match body { $(Body::$name(body) => serde_json::value::to_raw_value(body).ok(),)* }
+        }
+
+        $(impl From<$name> for Body { fn from(body: $name) -> Body { Body::$name(body) } })*
+    };
+}
+
+kinds! {
+    Setting "setting" "A shop-wide choice, from a day on."
+    Person "person" "Somebody who works here, with dated rates."
+    Stage "stage" "A kind of work."
+    Build "build" "One job: a piece or a batch of like pieces, and the film of it."
+    Stretch "stretch" "An interval of work; without an end it is a clock."
+    Item "item" "Something kept in stock."
+    Lot "lot" "One acquisition: so much, from there, for so much."
+    Trip "trip" "A drive, shared among what it was for."
+    Sort "sort" "What was found usable in a salvaged lot, and what was thrown out."
+    Draw "draw" "Stock taken into a build, or coming back from it."
+    Shelf "shelf" "What was found on the shelf."
+    Expense "expense" "Money paid for one bearer directly."
+    Note "note" "Words."
+}

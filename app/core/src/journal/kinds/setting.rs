@@ -1,0 +1,38 @@
+//! A shop-wide choice, from a day on.
+
+use crate::{journal::On, measure::Day};
+use serde::{Deserialize, Serialize};
+
+/// Which choice.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum SettingKey {
+    /// ISO 4217 code.
+    Currency,
+    /// Name of the time zone that days are cut in (IANA).
+    Zone,
+    /// `metric` or `inch`: which units come first.
+    Units,
+    /// First day of the week, 1 Monday to 7 Sunday (ISO 8601).
+    WeekStart,
+    /// Money a kilometre.
+    KmRate,
+    /// Sales tax as a share, offered first in forms: `0.13`.
+    TaxRate,
+    /// What the shop is called.
+    ShopName,
+}
+
+/// The value is text; `settings` reads it by key, and an odd one counts as not set.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Setting {
+    /// When it was chosen.
+    pub on: On,
+    /// Which choice.
+    pub key: SettingKey,
+    /// The value as text.
+    pub value: String,
+    /// In force from this day; none: from the beginning.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub from: Option<Day>,
+}

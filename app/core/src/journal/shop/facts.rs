@@ -1,0 +1,187 @@
+//! People, stages, builds, and what is paid directly.
+
+use super::{Field, Odd};
+use crate::{
+    journal::{
+        Id,
+        kinds::{self, Bearer, Role, Side},
+        order::Order,
+    },
+    measure::{Day, Dec, Money, Quantity},
+};
+
+/// Money an hour from a day on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Rate {
+    /// First day in force; none: from the beginning.
+    pub from: Option<Day>,
+    /// Money an hour.
+    pub an_hour: Money,
+}
+
+/// Somebody who works here.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Person {
+    /// As called at the bench.
+    pub name: String,
+    /// Paid hours are money; unpaid ones own labour.
+    pub paid: bool,
+    /// By first day; the last that has begun is in force.
+    pub rates: Vec<Rate>,
+}
+
+impl Person {
+    pub(super) fn read(body: &kinds::Person, tell: &mut dyn FnMut(Odd)) -> Person {
+        let mut rates: Vec<Rate> = Vec::new();
+        for rate in &body.rates {
+            match money(rate.an_hour) {
+                Some(an_hour) if !an_hour.is_negative() => rates.push(Rate { from: rate.from, an_hour }),
+                Some(_) | None => tell(Odd::OutOfRange(Field::Rate)),
+            }
+        }
+        // Stable: of two from the same day the one written later in the list is in force.
+        rates.sort_by_key(|rate| rate.from);
+        Person { name: body.name.clone(), paid: body.paid, rates }
+    }
+
+    /// The rate in force on a day.
+    pub fn rate_on(&self, day: Day) -> Option<Money> {
+        self.rates.iter().rfind(|rate| rate.from.is_none_or(|from| from <= day)).map(|rate| rate.an_hour)
+    }
+}
+
+/// A kind of work.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Stage {
+    /// As called at the bench.
+    pub name: String,
+    /// What its hours are for.
+    pub side: Side,
+    /// What rules hang on.
+    pub role: Option<Role>,
+    /// Place in the list; the maker's own come after the standing ones.
+    pub place: u8,
+}
+
+impl Stage {
+    pub(super) fn read(body: &kinds::Stage) -> Stage {
+        Stage { name: body.name.clone(), side: body.side, role: body.role, place: u8::MAX }
+    }
+}
+
+/// One job.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Build {
+    /// Its place in time.
+    pub order: Order,
+    /// As chalked on the slate.
+    pub title: String,
+    /// How many like pieces.
+    pub items: u32,
+    /// When it is due.
+    pub due: Option<Day>,
+}
+
+impl Build {
+    pub(super) fn read(order: Order, body: &kinds::Build) -> Build {
+        Build { order, title: body.title.clone(), items: body.items, due: body.due }
+    }
+}
+
+/// A drive.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Trip {
+    /// Its place in time.
+    pub order: Order,
+    /// Kilometres there and back; none where the number can't be.
+    pub km: Option<Quantity>,
+    /// Tolls and the like.
+    pub fee: Money,
+    /// Who bears how many parts.
+    pub shares: Vec<(Bearer, u32)>,
+}
+
+impl Trip {
+    pub(super) fn read(order: Order, body: &kinds::Trip, tell: &mut dyn FnMut(Odd)) -> Trip {
+        let km = quantity(body.km);
+        if km.is_none() {
+            tell(Odd::OutOfRange(Field::Distance));
+        }
+        let shares = body.shares.iter().map(|share| (share.bearer, share.parts)).collect();
+        Trip { order, km, fee: money_or_zero(body.fee, tell), shares }
+    }
+}
+
+/// Money paid for one bearer directly.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Expense {
+    /// Its place in time.
+    pub order: Order,
+    /// What it was for.
+    pub what: String,
+    /// What it costs: tax that can be got back is out. None where the number can't be.
+    pub cost: Option<Money>,
+    /// Tax that can be got back.
+    pub tax_back: Money,
+    /// What bears it.
+    pub bearer: Bearer,
+    /// What it is for.
+    pub side: Side,
+}
+
+impl Expense {
+    pub(super) fn read(order: Order, body: &kinds::Expense, tell: &mut dyn FnMut(Odd)) -> Expense {
+        let amount = money(body.amount);
+        if amount.is_none() {
+            tell(Odd::OutOfRange(Field::Money));
+        }
+        let tax = money_or_zero(body.tax, tell);
+        let (in_cost, tax_back) = if body.tax_back { (Money::ZERO, tax) } else { (tax, Money::ZERO) };
+        let cost = amount.map(|amount| amount.plus(in_cost));
+        Expense { order, what: body.what.clone(), cost, tax_back, bearer: body.bearer, side: body.side }
+    }
+}
+
+/// Words.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Note {
+    /// Their place in time.
+    pub order: Order,
+    /// The words.
+    pub text: String,
+    /// What they are about; none: no home yet.
+    pub bearer: Option<Bearer>,
+}
+
+impl Note {
+    pub(super) fn read(order: Order, body: &kinds::Note) -> Note {
+        Note { order, text: body.text.clone(), bearer: body.bearer }
+    }
+}
+
+/// Stored money within the limits.
+pub(super) fn money(stored: Dec) -> Option<Money> {
+    Money::from_decimal(stored.0)
+}
+
+/// None and what is out of range count as nothing; the latter is told.
+pub(super) fn money_or_zero(stored: Option<Dec>, tell: &mut dyn FnMut(Odd)) -> Money {
+    let Some(stored) = stored else { return Money::ZERO };
+    match money(stored) {
+        Some(money) if !money.is_negative() => money,
+        Some(_) | None => {
+            tell(Odd::OutOfRange(Field::Money));
+            Money::ZERO
+        }
+    }
+}
+
+/// A stored quantity, 0 or more and within the limits.
+pub(super) fn quantity(stored: Dec) -> Option<Quantity> {
+    Quantity::from_decimal(stored.0).filter(|it| !it.is_negative())
+}
+
+/// Needed where a reference is looked up by kind.
+pub(super) fn known<T>(id: Option<Id>, map: &std::collections::BTreeMap<Id, T>) -> Option<&T> {
+    id.and_then(|id| map.get(&id))
+}

@@ -1,0 +1,326 @@
+//! Items, lots, sorts and draws as facts: every quantity in the unit of the stock that it is of.
+
+use super::{
+    Field, Odd,
+    facts::{known, money, money_or_zero, quantity},
+};
+use crate::{
+    journal::{
+        Id,
+        kinds::{self, Basis, Bearer, Origin, Side, Source, Use},
+        order::Order,
+    },
+    measure::{Day, Dec, Money, Quantity, Ratio, Unit, convert},
+};
+use std::collections::BTreeMap;
+
+/// Something kept in stock.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Item {
+    /// As written on the shelf.
+    pub name: String,
+    /// What it is for.
+    pub purpose: Use,
+    /// What it is counted in.
+    pub unit: Unit,
+    /// The maker's own word for one of it.
+    pub word: Option<String>,
+    /// What one of it holds.
+    pub content: Option<(Quantity, Unit)>,
+    /// Say so when less than this is left.
+    pub low: Option<Quantity>,
+}
+
+impl Item {
+    pub(super) fn read(body: &kinds::Item, tell: &mut dyn FnMut(Odd)) -> Item {
+        let mut read = |stored: Option<Dec>| stored.and_then(|dec| quantity_or_told(dec, tell));
+        let content = read(body.content).filter(|it| !it.is_zero()).zip(body.content_unit);
+        let low = read(body.low);
+        let (name, word) = (body.name.clone(), body.word.clone());
+        Item { name, purpose: body.purpose, unit: body.unit, word, content, low }
+    }
+
+    /// So much, typed in some unit, in this item's unit: 100 ml of a tin that holds 750 ml is 0.133333 tin.
+    pub fn in_its_unit(&self, amount: Quantity, unit: Unit) -> Option<Quantity> {
+        convert(amount, unit, self.unit).or_else(|| {
+            let (content, content_unit) = self.content?;
+            let amount = convert(amount, unit, content_unit)?;
+            amount.over(content)
+        })
+    }
+}
+
+/// The same thing new.
+#[derive(Clone, Debug, PartialEq)]
+pub struct NewStock {
+    /// Money per unit of the lot, before tax.
+    pub price: Money,
+    /// Wasted getting it ready to cut, 0 to less than 1.
+    pub waste: Ratio,
+    /// Tax as a share.
+    pub tax: Ratio,
+    /// Delivery of the whole lot.
+    pub delivery: Money,
+    /// The measure in which it is sold.
+    pub basis: Basis,
+    /// Where the price was seen.
+    pub seen: Option<String>,
+    /// When it was noted.
+    pub on: Day,
+}
+
+/// One acquisition.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Lot {
+    /// Its place in time.
+    pub order: Order,
+    /// The item it is stock of.
+    pub item: Option<Id>,
+    /// Its own name, or the item's.
+    pub name: String,
+    /// What it is for.
+    pub purpose: Use,
+    /// How it was come by.
+    pub origin: Origin,
+    /// How much, as it came, in `unit`; none where the number or the unit can't be.
+    pub rough: Option<Quantity>,
+    /// Unit of every quantity of this lot; the item's where it has one.
+    pub unit: Unit,
+    /// In which measure `rough` is.
+    pub basis: Basis,
+    /// The same timber in the other measure.
+    pub other_measure: Option<Quantity>,
+    /// What was paid, before tax; none where it is not known.
+    pub paid: Option<Money>,
+    /// Fees and freight.
+    pub fees: Money,
+    /// Discount.
+    pub discount: Money,
+    /// Tax that stays in the cost.
+    pub tax: Money,
+    /// Tax that can be got back.
+    pub tax_back: Money,
+    /// The build that it was got for.
+    pub for_build: Option<Id>,
+    /// Share expected to be usable.
+    pub expected_yield: Option<Ratio>,
+    /// The same thing new.
+    pub new: Option<NewStock>,
+    /// From whom or from where.
+    pub whence: Option<String>,
+}
+
+impl Lot {
+    pub(super) fn read(
+        order: Order,
+        body: &kinds::Lot,
+        items: &BTreeMap<Id, Item>,
+        tell: &mut dyn FnMut(Odd),
+    ) -> Lot {
+        let item = known(body.item, items);
+        let unit = item.map_or(body.unit, |item| item.unit);
+        let rough = quantity_or_told(body.rough, tell);
+        let fits = rough.and_then(|rough| match item {
+            Some(item) => item.in_its_unit(rough, body.unit),
+            None => Some(rough),
+        });
+        if rough.is_some() && fits.is_none() {
+            tell(Odd::UnitDoesNotFit);
+        }
+        let tax = money_or_zero(body.tax, tell);
+        let (tax, tax_back) = if body.tax_back { (Money::ZERO, tax) } else { (tax, Money::ZERO) };
+        let name = if body.name.is_empty() {
+            item.map(|it| it.name.clone()).unwrap_or_default()
+        } else {
+            body.name.clone()
+        };
+        Lot {
+            order,
+            item: body.item.filter(|id| items.contains_key(id)),
+            name,
+            purpose: item.map_or(body.purpose, |item| item.purpose),
+            origin: body.origin,
+            rough: fits,
+            unit,
+            basis: body.basis.unwrap_or(Basis::Actual),
+            other_measure: body.other_measure.and_then(|dec| quantity_or_told(dec, tell)),
+            paid: paid(body.paid, tell),
+            fees: money_or_zero(body.fee, tell).plus(money_or_zero(body.freight, tell)),
+            discount: money_or_zero(body.discount, tell),
+            tax,
+            tax_back,
+            for_build: body.for_build,
+            expected_yield: body.expected_yield.and_then(|dec| share(dec, tell)).filter(|it| !it.is_zero()),
+            new: body.new.as_ref().and_then(|new| NewStock::read(new, tell)),
+            whence: body.whence.clone(),
+        }
+    }
+
+    /// The entry.
+    pub fn entry(&self) -> Id {
+        self.order.entry
+    }
+
+    /// What it cost at the till, without tax that can be got back. None where no price is known.
+    pub fn till(&self) -> Option<Money> {
+        self.paid.map(|paid| paid.plus(self.fees).plus(self.tax).minus(self.discount))
+    }
+}
+
+impl NewStock {
+    fn read(body: &kinds::NewStock, tell: &mut dyn FnMut(Odd)) -> Option<NewStock> {
+        let waste = body.waste.and_then(|dec| share(dec, tell)).unwrap_or(Ratio::ZERO);
+        if waste == Ratio::ONE {
+            tell(Odd::OutOfRange(Field::Share));
+            return None;
+        }
+        Some(NewStock {
+            price: paid(Some(body.price), tell)?,
+            waste,
+            tax: body.tax.and_then(|dec| share(dec, tell)).unwrap_or(Ratio::ZERO),
+            delivery: money_or_zero(body.delivery, tell),
+            basis: body.basis.unwrap_or(Basis::Actual),
+            seen: body.seen.clone(),
+            on: body.on,
+        })
+    }
+}
+
+/// What a sorting found.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Sort {
+    /// Its place in time.
+    pub order: Order,
+    /// The lot.
+    pub lot: Id,
+    /// Usable, in the lot's unit.
+    pub good: Quantity,
+    /// Thrown out, in the lot's unit.
+    pub culled: Quantity,
+}
+
+impl Sort {
+    pub(super) fn read(order: Order, body: &kinds::Sort, tell: &mut dyn FnMut(Odd)) -> Sort {
+        let mut read = |dec| quantity_or_told(dec, tell).unwrap_or(Quantity::ZERO);
+        Sort { order, lot: body.lot, good: read(body.good), culled: read(body.culled) }
+    }
+
+    /// The entry.
+    pub fn entry(&self) -> Id {
+        self.order.entry
+    }
+}
+
+/// A draw or a return.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Draw {
+    /// Its place in time.
+    pub order: Order,
+    /// From which lot or item.
+    pub from: Source,
+    /// How much, in the unit of the lot or item; none where it can't be said.
+    pub quantity: Option<Quantity>,
+    /// As it was typed.
+    pub typed: (Dec, Unit),
+    /// What bears it.
+    pub bearer: Bearer,
+    /// What it is for.
+    pub side: Side,
+    /// The stage at which it was drawn.
+    pub stage: Option<Id>,
+    /// The draw that this comes back from.
+    pub returns: Option<Id>,
+}
+
+impl Draw {
+    pub(super) fn read(
+        order: Order,
+        body: &kinds::Draw,
+        lots: &BTreeMap<Id, Lot>,
+        items: &BTreeMap<Id, Item>,
+        tell: &mut dyn FnMut(Odd),
+    ) -> Draw {
+        let typed = quantity_or_told(body.quantity, tell);
+        let quantity = typed.and_then(|amount| in_stock_unit(amount, body.unit, body.from, lots, items));
+        if typed.is_some() && quantity.is_none() {
+            tell(Odd::UnitDoesNotFit);
+        }
+        Draw {
+            order,
+            from: body.from,
+            quantity,
+            typed: (body.quantity, body.unit),
+            bearer: body.bearer,
+            side: body.side.unwrap_or(Side::Piece),
+            stage: body.stage,
+            returns: body.returns,
+        }
+    }
+
+    /// The entry.
+    pub fn entry(&self) -> Id {
+        self.order.entry
+    }
+}
+
+/// So much of a lot or item in its own unit; as it is where the lot or item is not there.
+fn in_stock_unit(
+    amount: Quantity,
+    unit: Unit,
+    from: Source,
+    lots: &BTreeMap<Id, Lot>,
+    items: &BTreeMap<Id, Item>,
+) -> Option<Quantity> {
+    match from {
+        Source::Item(id) => items.get(&id).map_or(Some(amount), |item| item.in_its_unit(amount, unit)),
+        Source::Lot(id) => {
+            let Some(lot) = lots.get(&id) else { return Some(amount) };
+            match known(lot.item, items) {
+                Some(item) => item.in_its_unit(amount, unit),
+                None => convert(amount, unit, lot.unit),
+            }
+        }
+    }
+}
+
+/// A lot or item found empty.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Emptied {
+    /// Its place in time.
+    pub order: Order,
+    /// Of what.
+    pub of: Source,
+}
+
+impl Emptied {
+    pub(super) fn read(order: Order, body: &kinds::Shelf) -> Emptied {
+        match body.state {
+            kinds::ShelfState::Empty => Emptied { order, of: body.of },
+        }
+    }
+}
+
+fn quantity_or_told(stored: Dec, tell: &mut dyn FnMut(Odd)) -> Option<Quantity> {
+    let read = quantity(stored);
+    if read.is_none() {
+        tell(Odd::OutOfRange(Field::Quantity));
+    }
+    read
+}
+
+fn paid(stored: Option<Dec>, tell: &mut dyn FnMut(Odd)) -> Option<Money> {
+    let read = money(stored?).filter(|it| !it.is_negative());
+    if read.is_none() {
+        tell(Odd::OutOfRange(Field::Money));
+    }
+    read
+}
+
+/// A share, 0 to 1.
+fn share(stored: Dec, tell: &mut dyn FnMut(Odd)) -> Option<Ratio> {
+    let read = Ratio::share(stored.0);
+    if read.is_none() {
+        tell(Odd::OutOfRange(Field::Share));
+    }
+    read
+}
