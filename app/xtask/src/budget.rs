@@ -1,0 +1,95 @@
+//! `cargo xtask budget`: what the first load weighs, compressed. Held under a wall, and by a ratchet: what is
+//! more than 2 KB above the last accepted weight fails until someone accepts it and says why in the change.
+
+use crate::shell::{Done, files_below, read, root, write};
+use std::collections::BTreeMap;
+use std::path::Path;
+
+/// The most that program, script, style and page may weigh together on the first visit, in bytes.
+const WALL: u64 = 200 * 1000;
+/// How much heavier than last accepted goes through unasked, in bytes.
+const RATCHET: u64 = 2 * 1000;
+/// Lettering and icons, apart from the rest, in bytes.
+const LETTERING_WALL: u64 = 40 * 1000;
+
+/// Prints the weights; `--accept` writes down the new one.
+pub fn command(words: &[&str]) -> Done {
+    let dist = crate::build::dist();
+    let weights = weights(&dist)?;
+    for (kind, bytes) in &weights {
+        eprintln!("{kind:>9}  {:>7.1} KB", *bytes as f64 / 1000.0);
+    }
+    let total: u64 = weights.iter().filter(|(kind, _)| **kind != "lettering").map(|(_, bytes)| bytes).sum();
+    eprintln!(
+        "{:>9}  {:>7.1} KB of {} (brotli, KB of 1000 bytes)",
+        "together",
+        total as f64 / 1000.0,
+        WALL / 1000
+    );
+    let file = root().join("app/xtask/weight.txt");
+    if words == ["--accept"] {
+        return write(&file, format!("{total}\n"));
+    }
+    let accepted = read(&file)?.trim().parse().map_err(|_| format!("{}: not a number", file.display()))?;
+    verdict(total, accepted, weights.get("lettering").copied().unwrap_or(0))
+}
+
+fn verdict(total: u64, accepted: u64, lettering: u64) -> Done {
+    if total > WALL {
+        return Err(format!("the first load weighs {total} bytes, more than {WALL}"));
+    }
+    if lettering > LETTERING_WALL {
+        return Err(format!("lettering and icons weigh {lettering} bytes, more than {LETTERING_WALL}"));
+    }
+    if total > accepted + RATCHET {
+        return Err(format!(
+            "the first load weighs {total} bytes, {} more than last accepted: make it lighter, or run \
+             `cargo xtask budget --accept` and say in the commit what the weight buys",
+            total - accepted
+        ));
+    }
+    Ok(())
+}
+
+/// Bytes by kind, compressed where a compressed copy stands. Of the pictures only what a first visit loads.
+fn weights(dist: &Path) -> Done<BTreeMap<&'static str, u64>> {
+    let mut weights = BTreeMap::new();
+    for file in files_below(dist) {
+        let name = file.strip_prefix(dist).unwrap_or(&file).to_string_lossy().to_string();
+        let kind = match name.rsplit('.').next().unwrap_or_default() {
+            "wasm" => "program",
+            "js" => "script",
+            "css" => "style",
+            "html" => "page",
+            "woff2" | "svg" => "lettering",
+            _ => continue,
+        };
+        let compressed = std::fs::metadata(format!("{}.br", file.display()));
+        let size =
+            compressed.or_else(|_| std::fs::metadata(&file)).map_err(|why| format!("{name}: {why}"))?.len();
+        *weights.entry(kind).or_insert(0) += size;
+    }
+    for kind in ["program", "script", "style", "page"] {
+        if !weights.contains_key(kind) {
+            return Err(format!("{}: no {kind} in it; build first: cargo xtask build", dist.display()));
+        }
+    }
+    Ok(weights)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::verdict;
+
+    #[test]
+    fn two_kilobytes_go_through_and_one_byte_more_does_not() {
+        assert!(verdict(102_000, 100_000, 0).is_ok());
+        assert!(verdict(102_001, 100_000, 0).is_err());
+    }
+
+    #[test]
+    fn the_walls_hold_whatever_was_accepted() {
+        assert!(verdict(200_001, 300_000, 0).is_err());
+        assert!(verdict(100_000, 300_000, 40_001).is_err());
+    }
+}
