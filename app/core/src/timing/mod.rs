@@ -1,1 +1,15 @@
-//! timing
+//! Hours: what each stretch is worth in seconds, clocks and what a tap on them writes, what comes next.
+//!
+//! In: [`crate::journal::Shop`]. Out: rows of worked seconds, and acts as [`crate::journal::Change`]s.
+//!
+//! Never: money, a clock of its own (the moment is passed in). Kept by: `tidy` (arrows) and the lints.
+
+pub mod acts;
+pub mod asked;
+pub mod clocks;
+pub mod likely;
+pub mod worked;
+
+pub use acts::Hand;
+pub use clocks::{Clock, clocks};
+pub use worked::{Worked, worked};

@@ -1,0 +1,209 @@
+//! What probably comes next: stages, draws, and where a build was left.
+
+use crate::{
+    journal::{
+        Id, Shop,
+        kinds::{Bearer, Source},
+        shop::Draw,
+    },
+    measure::{Dec, Unit},
+};
+use std::collections::BTreeMap;
+
+/// Draws at a stage are looked at over this many of its latest stretches.
+pub const USUAL_OVER: usize = 10;
+
+/// All stages but this one, likeliest first: those that followed it in own builds, most often first, then
+/// the latest to do so; the rest as in the list, going on from this stage and round to its begin.
+pub fn next_stages(shop: &Shop, after: Option<Id>) -> Vec<Id> {
+    let mut listed: Vec<(u8, &str, Id)> =
+        shop.stages.iter().map(|(id, stage)| (stage.place, stage.name.as_str(), *id)).collect();
+    listed.sort_unstable();
+    let mut list: Vec<Id> = listed.into_iter().map(|(_, _, id)| id).collect();
+    if let Some(at) = after.and_then(|after| list.iter().position(|id| *id == after)) {
+        list.rotate_left(at.saturating_add(1));
+        list.pop();
+    }
+    let Some(after) = after else { return list };
+    let followed = followers(shop, after);
+    list.sort_by_key(|id| std::cmp::Reverse(followed.get(id).copied()));
+    list
+}
+
+/// How often each stage followed this one in a build, and the last place at which it did.
+fn followers(shop: &Shop, after: Id) -> BTreeMap<Id, (usize, usize)> {
+    let mut last: BTreeMap<Id, Id> = BTreeMap::new();
+    let mut found: BTreeMap<Id, (usize, usize)> = BTreeMap::new();
+    for (place, stretch) in shop.stretches.iter().enumerate() {
+        let Bearer::Build(build) = stretch.bearer else { continue };
+        let before = last.insert(build, stretch.stage);
+        if before == Some(after) && stretch.stage != after {
+            let seen = found.entry(stretch.stage).or_default();
+            *seen = (seen.0.saturating_add(1), place);
+        }
+    }
+    found
+}
+
+/// A draw that is offered in one tap.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct UsualDraw {
+    /// From which lot or item.
+    pub from: Source,
+    /// How much, as it was typed.
+    pub quantity: Dec,
+    /// In which unit.
+    pub unit: Unit,
+}
+
+/// The item and quantity drawn most often in the last [`USUAL_OVER`] stretches of this stage, the latest on
+/// a tie. None drawn: no key.
+pub fn usual_draw(shop: &Shop, stage: Id) -> Option<UsualDraw> {
+    let of_stage = shop.stretches.iter().rev().filter(|stretch| stretch.stage == stage);
+    let since = of_stage.take(USUAL_OVER).last()?.order.day;
+    let recent: Vec<&Draw> = shop
+        .draws
+        .iter()
+        .filter(|draw| draw.stage == Some(stage) && draw.returns.is_none() && draw.order.day >= since)
+        .collect();
+    let alike = |one: &Draw, other: &Draw| {
+        one.from == other.from && one.quantity == other.quantity && one.typed.1 == other.typed.1
+    };
+    let often = |draw: &Draw| recent.iter().filter(|other| alike(draw, other)).count();
+    let best = recent.iter().enumerate().max_by_key(|(place, draw)| (often(draw), *place))?.1;
+    Some(UsualDraw { from: best.from, quantity: best.typed.0, unit: best.typed.1 })
+}
+
+/// The last thing done on a build: its latest day, the latest stage of that day, and who was at it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct LastDone {
+    /// The stage.
+    pub stage: Id,
+    /// Its stretches on that day, in order, as places in `shop.stretches`.
+    pub stretches: Vec<usize>,
+}
+
+/// None: nothing was done on it yet.
+pub fn last_done(shop: &Shop, bearer: Bearer) -> Option<LastDone> {
+    let last = shop.stretches.iter().rfind(|stretch| stretch.bearer == bearer)?;
+    let same_day = shop.stretches.iter().enumerate().filter(|(_, stretch)| {
+        stretch.bearer == bearer && stretch.stage == last.stage && stretch.order.day == last.order.day
+    });
+    Some(LastDone { stage: last.stage, stretches: same_day.map(|(place, _)| place).collect() })
+}
+
+/// Who was last at work, latest first: the bench offers the first two.
+pub fn last_at_work(shop: &Shop) -> Vec<Id> {
+    let mut people: Vec<Id> = Vec::new();
+    for stretch in shop.stretches.iter().rev() {
+        if shop.people.contains_key(&stretch.person) && !people.contains(&stretch.person) {
+            people.push(stretch.person);
+        }
+    }
+    people.extend(shop.people.keys().filter(|id| !people.contains(id)).copied().collect::<Vec<Id>>());
+    people
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{
+        journal::{
+            On,
+            kinds::{self, Stretch, Use},
+            stages::standing_id,
+        },
+        timing::clocks::tests::{ANA, BO, Bench, SAND, TRAYS, plain, when},
+    };
+
+    fn done(bench: &mut Bench, stages: &[(u8, &str, &str)]) {
+        for (stage, from, to) in stages {
+            let stretch = Stretch { stage: standing_id(*stage), to: Some(when(to)), ..plain(ANA, from) };
+            bench.enter(stretch.into());
+        }
+    }
+
+    #[track_caller]
+    fn check(bench: &Bench, after: u8, want: &[u8]) {
+        let got: Vec<u8> =
+            next_stages(&bench.shop(), Some(standing_id(after))).iter().map(|id| id.0[15]).collect();
+        assert_eq!(&got[..want.len()], want);
+        assert_eq!(got.len(), 20);
+    }
+
+    #[test]
+    fn without_history_the_list_goes_on_from_the_stage() {
+        check(&Bench::new(), 10, &[11, 12, 13]);
+        check(&Bench::new(), 21, &[1, 2, 3]);
+    }
+
+    #[test]
+    fn what_followed_most_often_comes_first_then_the_latest() {
+        let mut bench = Bench::new();
+        done(
+            &mut bench,
+            &[
+                (10, "08:00", "08:10"),
+                (11, "08:10", "08:20"),
+                (10, "08:20", "08:30"),
+                (8, "08:30", "08:40"),
+                (10, "08:40", "08:50"),
+                (13, "08:50", "09:00"),
+                (10, "09:00", "09:10"),
+                (8, "09:10", "09:20"),
+            ],
+        );
+        check(&bench, 10, &[8, 13, 11, 12]);
+    }
+
+    #[test]
+    fn the_usual_draw_is_the_one_made_most_often_at_the_stage() {
+        let mut bench = Bench::new();
+        done(&mut bench, &[(10, "08:00", "09:00")]);
+        assert_eq!(usual_draw(&bench.shop(), SAND), None);
+        let on = On::At(when("08:30"));
+        let item = kinds::Item {
+            on,
+            name: "disc".into(),
+            purpose: Use::Consumable,
+            unit: Unit::Each,
+            word: None,
+            content: None,
+            content_unit: None,
+            low: None,
+        };
+        let disc = bench.enter(item.into());
+        let mut draw = |quantity: &str, at: &str, stage| {
+            let draw = kinds::Draw {
+                on: On::At(when(at)),
+                from: Source::Item(disc),
+                quantity: Dec(quantity.parse().unwrap()),
+                unit: Unit::Each,
+                bearer: Bearer::Build(TRAYS),
+                side: None,
+                stage: Some(stage),
+                returns: None,
+                note: None,
+            };
+            bench.enter(draw.into());
+        };
+        draw("2", "08:10", SAND);
+        draw("4", "08:20", SAND);
+        draw("4.0", "08:30", SAND);
+        draw("2", "08:40", SAND);
+        draw("6", "08:50", standing_id(11));
+        let usual = usual_draw(&bench.shop(), SAND).unwrap();
+        assert_eq!((usual.quantity.0.to_string(), usual.from), ("2".into(), Source::Item(disc)));
+    }
+
+    #[test]
+    fn the_last_thing_done_names_all_who_were_at_it() {
+        let mut bench = Bench::new();
+        assert_eq!(last_done(&bench.shop(), Bearer::Build(TRAYS)), None);
+        bench.log(ANA, "09:00", "12:00", &[]);
+        bench.log(BO, "10:30", "12:00", &[]);
+        let done = last_done(&bench.shop(), Bearer::Build(TRAYS)).unwrap();
+        assert_eq!((done.stage, done.stretches), (SAND, vec![0, 1]));
+        assert_eq!(last_at_work(&bench.shop()), [BO, ANA]);
+    }
+}

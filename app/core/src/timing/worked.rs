@@ -1,0 +1,224 @@
+//! Seconds worked, a row a stretch.
+//!
+//! Pauses are out. Where one person's stretches overlap, the one begun later takes the time; of two with
+//! the same start the greater id. Source: our own rule, so that no hour is paid twice and the last word
+//! that was given at the bench counts. Hours logged as an amount overlap nothing.
+
+use crate::{
+    journal::{
+        Id, Shop,
+        kinds::{Bearer, Side},
+        shop::{Interval, Stretch, Time},
+    },
+    measure::{Day, Instant, Seconds},
+};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// What a stretch is worth.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Worked {
+    /// Its place in `shop.stretches`.
+    pub stretch: usize,
+    /// The entry.
+    pub entry: Id,
+    /// Whole seconds, pauses and what a later stretch took out.
+    pub seconds: Seconds,
+    /// A later stretch of the same person took some of it.
+    pub cut: bool,
+    /// Who.
+    pub person: Id,
+    /// What kind of work.
+    pub stage: Id,
+    /// What bears it.
+    pub bearer: Bearer,
+    /// What it is for.
+    pub side: Side,
+    /// The local day of its start.
+    pub day: Day,
+    /// From and to are known; else only an amount.
+    pub span: bool,
+}
+
+/// One row for each stretch, in their order. A clock runs until `as_of`; nothing counts after it.
+pub fn worked(shop: &Shop, as_of: Instant) -> Vec<Worked> {
+    let last_day = shop.zone.day(as_of);
+    let mut rows: Vec<Worked> =
+        shop.stretches.iter().enumerate().map(|(at, stretch)| row(at, stretch, last_day)).collect();
+    let mut people: BTreeMap<Id, Vec<Piece>> = BTreeMap::new();
+    for (at, stretch) in shop.stretches.iter().enumerate() {
+        let Time::Span(span) = stretch.time else { continue };
+        let key = Key { from: span.from, entry: stretch.entry(), stretch: at };
+        let pieces = people.entry(stretch.person).or_default();
+        pieces.extend(net(span, &stretch.pauses, as_of).into_iter().map(|(from, to)| Piece {
+            from,
+            to,
+            key,
+        }));
+    }
+    for pieces in people.into_values() {
+        give(&pieces, &mut rows);
+    }
+    rows
+}
+
+/// A moment's claim: the later start wins, then the greater id.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+struct Key {
+    from: Instant,
+    entry: Id,
+    stretch: usize,
+}
+
+/// A part of a stretch without a pause in it.
+#[derive(Clone, Copy)]
+struct Piece {
+    from: Instant,
+    to: Instant,
+    key: Key,
+}
+
+fn row(at: usize, stretch: &Stretch, last_day: Day) -> Worked {
+    let (span, seconds) = match stretch.time {
+        Time::Span(_) => (true, Seconds::ZERO),
+        Time::Amount(seconds) if stretch.order.day <= last_day => (false, seconds),
+        Time::Amount(_) => (false, Seconds::ZERO),
+    };
+    Worked {
+        stretch: at,
+        entry: stretch.entry(),
+        seconds,
+        cut: false,
+        person: stretch.person,
+        stage: stretch.stage,
+        bearer: stretch.bearer,
+        side: stretch.side,
+        day: stretch.order.day,
+        span,
+    }
+}
+
+/// A span without its pauses, up to `as_of`: in order, none empty.
+pub(crate) fn net(span: Interval, pauses: &[Interval], as_of: Instant) -> Vec<(Instant, Instant)> {
+    let end = span.to.unwrap_or(as_of).min(as_of);
+    let mut breaks: Vec<(Instant, Instant)> =
+        pauses.iter().map(|pause| (pause.from, pause.to.unwrap_or(end))).collect();
+    breaks.sort_unstable();
+    let mut pieces = Vec::new();
+    let mut from = span.from;
+    for (stop, go_on) in breaks {
+        if stop > from && from < end {
+            pieces.push((from, stop.min(end)));
+        }
+        from = from.max(go_on);
+    }
+    if from < end {
+        pieces.push((from, end));
+    }
+    pieces
+}
+
+/// Total length of a span without its pauses.
+pub(crate) fn length(span: Interval, pauses: &[Interval], as_of: Instant) -> Seconds {
+    let pieces = net(span, pauses, as_of);
+    pieces.iter().fold(Seconds::ZERO, |sum, (from, to)| sum.plus(to.since(*from)))
+}
+
+/// Walks one person's pieces in time and gives each moment to the greatest claim.
+fn give(pieces: &[Piece], rows: &mut [Worked]) {
+    let mut turns: Vec<(Instant, bool, Key)> = Vec::with_capacity(pieces.len().saturating_mul(2));
+    for piece in pieces {
+        turns.push((piece.from, true, piece.key));
+        turns.push((piece.to, false, piece.key));
+    }
+    turns.sort_unstable();
+    let mut open: BTreeSet<Key> = BTreeSet::new();
+    let mut since = Instant(i64::MIN);
+    for (at, begins, key) in turns {
+        if let Some(owner) = open.last().filter(|_| at > since) {
+            let below = open.iter().rev().skip(1).map(|key| key.stretch);
+            credit(rows, owner.stretch, at.since(since), below);
+        }
+        since = at;
+        if begins {
+            open.insert(key);
+        } else {
+            open.remove(&key);
+        }
+    }
+}
+
+fn credit(rows: &mut [Worked], owner: usize, length: Seconds, below: impl Iterator<Item = usize>) {
+    if let Some(row) = rows.get_mut(owner) {
+        row.seconds = row.seconds.plus(length);
+    }
+    for at in below {
+        if let Some(row) = rows.get_mut(at) {
+            row.cut = true;
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::timing::clocks::tests::{ANA, BO, Bench, clock};
+
+    /// Stretches as `person from-to pause-pause`, and minutes that each is worth.
+    #[track_caller]
+    fn check(stretches: &[(Id, &str, &str, &[(&str, &str)])], want: &[i64]) {
+        let mut bench = Bench::new();
+        for (person, from, to, pauses) in stretches {
+            bench.log(*person, from, to, pauses);
+        }
+        let shop = bench.shop();
+        let got: Vec<i64> = worked(&shop, clock("23:59")).iter().map(|row| row.seconds.0 / 60).collect();
+        assert_eq!(got, want);
+    }
+
+    #[test]
+    fn a_stretch_is_worth_its_length_less_pauses() {
+        check(&[(ANA, "09:00", "12:00", &[])], &[180]);
+        check(&[(ANA, "09:00", "12:00", &[("10:00", "10:30")])], &[150]);
+        check(&[(ANA, "09:00", "12:00", &[("08:00", "09:30"), ("11:45", "13:00")])], &[135]);
+        check(&[(ANA, "09:00", "12:00", &[("10:00", "11:00"), ("10:30", "11:15")])], &[105]);
+        check(&[(ANA, "09:00", "12:00", &[("08:00", "13:00")])], &[0]);
+    }
+
+    #[test]
+    fn of_overlapping_stretches_the_later_takes_the_time() {
+        // Worked example: sand 13 to 15, shoot 14:30 to 15:30 is 1.5 h and 1 h.
+        check(&[(ANA, "13:00", "15:00", &[]), (ANA, "14:30", "15:30", &[])], &[90, 60]);
+        check(&[(ANA, "13:00", "16:00", &[]), (ANA, "14:00", "15:00", &[])], &[120, 60]);
+        check(&[(ANA, "13:00", "14:00", &[]), (ANA, "13:00", "15:00", &[])], &[0, 120]);
+        check(&[(ANA, "13:00", "15:00", &[]), (ANA, "13:00", "14:00", &[])], &[60, 60]);
+    }
+
+    #[test]
+    fn a_pause_of_the_later_gives_the_time_back() {
+        check(&[(ANA, "13:00", "15:00", &[]), (ANA, "14:00", "15:00", &[("14:20", "14:40")])], &[80, 40]);
+    }
+
+    #[test]
+    fn two_people_never_take_each_others_time() {
+        check(&[(ANA, "13:00", "15:00", &[]), (BO, "14:00", "15:00", &[])], &[120, 60]);
+    }
+
+    #[test]
+    fn what_lost_time_is_marked() {
+        let mut bench = Bench::new();
+        bench.log(ANA, "13:00", "15:00", &[]);
+        bench.log(ANA, "14:30", "15:30", &[]);
+        let cut: Vec<bool> = worked(&bench.shop(), clock("23:59")).iter().map(|row| row.cut).collect();
+        assert_eq!(cut, [true, false]);
+    }
+
+    #[test]
+    fn a_clock_runs_until_now_and_nothing_counts_after() {
+        let mut bench = Bench::new();
+        bench.open(ANA, "08:05");
+        bench.log(BO, "09:00", "12:00", &[]);
+        let got: Vec<i64> =
+            worked(&bench.shop(), clock("10:00")).iter().map(|row| row.seconds.0 / 60).collect();
+        assert_eq!(got, [115, 60]);
+    }
+}
