@@ -12,9 +12,13 @@ pub const MOST_DIGITS: usize = 28;
 /// Longest text that a field for a number, a length, a time or a day looks at, in characters.
 pub const MOST_TYPED: usize = 60;
 /// Greatest number under the line of a fraction.
-pub const MOST_UNDER_LINE: i128 = 10_000;
+pub const MOST_UNDER_LINE: i64 = 10_000;
 /// Most hours in one amount of work, a drying time or the life of a tool.
 pub const MOST_HOURS: i64 = 1_000_000;
+/// Greatest share that is typed in hundredths.
+pub const MOST_PERCENT: i64 = 1_000;
+/// Most things in one whole number: items of a batch, a tool's blades.
+pub const MOST_THINGS: u32 = 1_000_000;
 /// First year of a calendar day.
 pub const FIRST_YEAR: i32 = 1900;
 /// Last year of a calendar day.

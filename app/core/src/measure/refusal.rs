@@ -49,6 +49,10 @@ pub enum Why {
     NothingUnderLine,
     /// A fraction with zero under its line.
     ZeroUnderLine,
+    /// A fraction of one or more, or one beside a number that is not whole.
+    FractionOverOne,
+    /// A part of a thing where things come whole.
+    NotWhole,
     /// Below zero, where it can't be.
     Negative,
     /// Above the limit of the field.
@@ -107,6 +111,10 @@ pub enum Accepts {
     Quantity,
     /// An amount of money: `12`, `12.50`, `12,50`.
     Amount,
+    /// A share in hundredths: `13`, `12.5 %`.
+    Percent,
+    /// A whole number of things.
+    Whole,
     /// A length of work: `2 h 15`, `2:15`, `2.25`, `135 min`.
     Hours,
     /// A time of day: `08:05`, `8.05`, `8 05 pm`.

@@ -228,16 +228,24 @@ mod tests {
         assert!(!Unit::BoardFoot.converts_to(Unit::SquareFoot));
     }
 
+    /// Two units of one kind, the finer second.
+    fn coarse_and_fine() -> impl Strategy<Value = (Unit, Unit)> {
+        let pairs: Vec<(Unit, Unit)> = Unit::ALL
+            .iter()
+            .flat_map(|a| Unit::ALL.iter().map(|b| (*a, *b)))
+            .filter(|(a, b)| a.converts_to(*b) && b.size() <= a.size())
+            .collect();
+        prop::sample::select(pairs)
+    }
+
     proptest! {
         #[test]
-        fn there_and_back_by_a_smaller_unit_is_the_same(
-            micros in -1_000_000_000_000_i128..1_000_000_000_000,
-            a in prop::sample::select(Unit::ALL), b in prop::sample::select(Unit::ALL),
+        fn there_and_back_by_a_finer_unit_is_the_same(
+            micros in -1_000_000_000_000_i128..1_000_000_000_000, (coarse, fine) in coarse_and_fine(),
         ) {
-            prop_assume!(a.converts_to(b) && b.size() <= a.size());
             let amount = Quantity::from_micros(micros);
-            let there = convert(amount, a, b).expect("same kind");
-            prop_assert_eq!(convert(there, b, a), Some(amount));
+            let there = convert(amount, coarse, fine).expect("one kind");
+            prop_assert_eq!(convert(there, fine, coarse), Some(amount));
         }
     }
 }
