@@ -3,10 +3,12 @@
 pub mod clock_text;
 pub mod day;
 pub mod dec;
+pub mod duration;
 pub(crate) mod fixed;
 pub mod fraction;
 pub mod instant;
 pub mod limits;
+pub mod marks;
 pub mod money;
 pub mod number;
 pub mod quantity;

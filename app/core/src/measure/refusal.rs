@@ -76,6 +76,8 @@ pub enum Why {
         /// Typed.
         found: Dimension,
     },
+    /// A coarser unit after a finer one: `4 in 3 ft`.
+    FinerFirst,
     /// Sixty minutes or more beside hours.
     MinutesOver59,
     /// Sixty seconds or more beside minutes.

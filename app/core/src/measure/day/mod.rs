@@ -3,6 +3,10 @@
 //! Days, weeks and months are cut in the shop's zone by `zone`; here a day is only a date.
 //! Source: proleptic Gregorian calendar, ISO 8601 text. Not here: today, which is passed in.
 
+mod typed;
+
+pub use typed::typed;
+
 use super::{Accepts, Refusal, Why, limits};
 use chrono::{Datelike, Days, NaiveDate};
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
