@@ -1,0 +1,128 @@
+//! Money to scale: what the same thing new would have cost at full length, cash and own time within it, and what is
+//! saved, dashed; a loss is drawn past a thick mark at the price of new, in red.
+use leptos::prelude::*;
+
+use super::dim::Dim;
+use super::hatch::{Hatch, Hatching};
+
+/// Amounts of one unit of the caller's; for the drawing only.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Amounts {
+    pub instead: f64,
+    pub cash: f64,
+    pub own_time: f64,
+}
+
+impl Amounts {
+    fn paid(self) -> f64 {
+        self.cash.max(0.0) + self.own_time.max(0.0)
+    }
+
+    fn longest(self) -> f64 {
+        self.paid().max(self.instead)
+    }
+}
+
+/// The texts beside the drawing.
+#[derive(Clone, Default)]
+pub struct MoneyText {
+    /// "bought instead 898.95".
+    pub instead: String,
+    /// "cash 95.62".
+    pub cash: String,
+    /// "own time 253.20"; empty where own time is free.
+    pub own_time: String,
+    /// "saved 550.13" or "dearer by 32.09".
+    pub outcome: String,
+    /// All of it in one sentence, read aloud.
+    pub name: String,
+}
+
+/// One board at full width.
+#[component]
+pub fn MoneyBoard(amounts: Amounts, text: MoneyText) -> impl IntoView {
+    let scale = positive(amounts.longest());
+    let loss = amounts.paid() > amounts.instead;
+    let saved = (!loss).then(|| text.outcome.clone());
+    let dearer = loss.then(|| view! { <span class="dearer">{text.outcome}</span> });
+    view! {
+        <div class="money-board" role="img" aria-label=text.name>
+            <div style:inline-size=per_cent(amounts.instead / scale)><Dim text=text.instead/></div>
+            {bars(amounts, scale, saved)}
+            <p class="money-says"><span>{text.cash}</span><span>{text.own_time}</span>{dearer}</p>
+        </div>
+    }
+}
+
+/// A case of "worth it?".
+#[derive(Clone, Default)]
+pub struct WorthCase {
+    /// "badly", "usually", "well".
+    pub label: String,
+    /// The case taken as the likely one: second pen.
+    pub usual: bool,
+    pub amounts: Amounts,
+    /// `215.63`, or `−32.09`.
+    pub outcome: String,
+}
+
+/// Cases as boards of one scale, each with a thick mark at its own price of new.
+#[component]
+pub fn WorthIt(
+    #[prop(into)] name: String,
+    #[prop(into)] caption: String,
+    cases: Vec<WorthCase>,
+) -> impl IntoView {
+    let scale = positive(cases.iter().map(|case| case.amounts.longest()).fold(0.0, f64::max));
+    let rows = cases.into_iter().map(|case| worth_row(case, scale)).collect_view();
+    view! { <div class="worth" role="img" aria-label=name><span class="caption">{caption}</span>{rows}</div> }
+}
+
+fn worth_row(case: WorthCase, scale: f64) -> impl IntoView {
+    let loss = case.amounts.paid() > case.amounts.instead;
+    let saved = (!loss).then(|| case.outcome.clone());
+    let end = format!("calc({} * (100% - 4.5rem))", case.amounts.longest() / scale);
+    let lost = loss.then(|| view! { <span class="loss" style:inset-inline-start=end>{case.outcome}</span> });
+    view! {
+        <span class:usual=case.usual>{case.label}</span>
+        <div class="track" class:usual=case.usual>{bars(case.amounts, scale, saved)}{lost}</div>
+    }
+}
+
+fn bars(amounts: Amounts, scale: f64, saved: Option<String>) -> impl IntoView {
+    let part = |kind: Hatch, amount: f64| {
+        (amount > 0.0).then(|| {
+            view! { <span class="part" style:inline-size=per_cent(amount / scale)><Hatching kind/></span> }
+        })
+    };
+    let gap = amounts.instead - amounts.paid();
+    let at_new = per_cent(amounts.instead / scale);
+    let saved = saved.map(|text| {
+        view! { <span class="part saved" style:inline-size=per_cent(gap / scale)><span>{text}</span></span> }
+    });
+    let loss = (gap < 0.0).then(|| {
+        view! {
+            <span class="dearer" style:inset-inline-start=at_new.clone() style:inline-size=per_cent(-gap / scale)>
+                <Hatching kind=Hatch::Loss/>
+            </span>
+        }
+    });
+    view! {
+        <div class="money">
+            {part(Hatch::Salvaged, amounts.cash)}
+            {part(Hatch::Labour, amounts.own_time)}
+            {saved}
+            {loss}
+            <span class="at-new" style:inset-inline-start=at_new></span>
+        </div>
+    }
+}
+
+fn per_cent(share: f64) -> String {
+    format!("{:.3}%", share * 100.0)
+}
+
+/// A divisor: with nothing to draw the board is empty, not NaN.
+fn positive(amount: f64) -> f64 {
+    if amount > 0.0 { amount } else { 1.0 }
+}
