@@ -201,7 +201,7 @@ mod tests {
 
     #[test]
     fn ties_go_to_the_earlier_share() {
-        assert_eq!(allocate(100_00, &[1, 1, 1]), [33_34, 33_33, 33_33]);
+        assert_eq!(allocate(10_000, &[1, 1, 1]), [3_334, 3_333, 3_333]);
         assert_eq!(allocate(-5, &[1, 1, 1]), [-2, -2, -1]);
         assert_eq!(allocate(7, &[0, 0]), [7, 0]);
         assert_eq!(allocate(7, &[-4, 1]), [0, 7]);
@@ -221,7 +221,10 @@ mod tests {
         assert_eq!(micros("0.0000015"), Some(2));
         assert_eq!(micros("-0.0000025"), Some(-2));
         assert_eq!(micros("12"), Some(12_000_000));
-        assert_eq!(micros("79228162514264337593543950335"), Some(79228162514264337593543950335_000_000));
+        assert_eq!(
+            micros("79228162514264337593543950335"),
+            Some(79_228_162_514_264_337_593_543_950_335_000_000)
+        );
         assert_eq!(decimal_of(i128::MAX), Decimal::MAX);
     }
 

@@ -1,6 +1,7 @@
 //! An exact fraction, as a rule or a typed length has it.
 
 use super::{Quantity, Unit, fixed};
+use std::fmt;
 
 /// A numerator over a denominator above zero, reduced: exact where a decimal would not end.
 ///
@@ -19,6 +20,8 @@ pub struct Fraction {
 impl Fraction {
     /// Nothing.
     pub const ZERO: Fraction = Fraction { numerator: 0, denominator: 1 };
+    /// One.
+    pub const ONE: Fraction = Fraction { numerator: 1, denominator: 1 };
 
     /// Reduced, the sign above the line. `None`: zero under the line, or beyond 128 bits.
     pub fn of(numerator: i128, denominator: i128) -> Option<Fraction> {
@@ -71,9 +74,29 @@ impl Fraction {
         Fraction::of(self.numerator.checked_mul(by.numerator)?, self.denominator.checked_mul(by.denominator)?)
     }
 
+    /// Whether it is as much as another, or more. Beyond 128 bits it isn't said to be.
+    pub(crate) fn covers(self, other: Fraction) -> bool {
+        let mine = self.numerator.checked_mul(other.denominator);
+        let others = other.numerator.checked_mul(self.denominator);
+        mine.zip(others).is_some_and(|(mine, others)| mine >= others)
+    }
+
+    /// Whether it is less than one.
+    pub(crate) fn is_less_than_one(self) -> bool {
+        self.numerator < self.denominator
+    }
+
     /// Whether it is at most a whole number.
     pub(crate) fn is_at_most(self, whole: i64) -> bool {
         i128::from(whole).checked_mul(self.denominator).is_none_or(|most| self.numerator <= most)
+    }
+}
+
+impl fmt::Display for Fraction {
+    /// `5/8`, or `6` where it is whole.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{}", self.numerator)?;
+        if self.denominator == 1 { Ok(()) } else { write!(f, "/{}", self.denominator) }
     }
 }
 

@@ -1,6 +1,8 @@
 //! measure: money, quantities, units, time, and how each is typed and shown.
 
+pub mod board;
 pub mod clock_text;
+pub mod currency;
 pub mod day;
 pub mod dec;
 pub mod duration;
@@ -14,6 +16,7 @@ pub mod number;
 pub mod quantity;
 pub mod ratio;
 pub mod refusal;
+pub mod region;
 pub(crate) mod scan;
 pub mod show;
 pub mod unit;
