@@ -52,6 +52,15 @@ impl Journal {
         Ok(self.add_read(text, revision))
     }
 
+    /// Takes lines out again that could not be kept on the disk. Only for lines that were added a moment ago
+    /// and confirmed to nobody: a journal loses nothing that was kept.
+    pub fn not_kept(&mut self, ids: &[Id]) {
+        let lost: Vec<Kept> = ids.iter().filter_map(|id| self.lines.remove(id)).collect();
+        for kept in lost {
+            self.enter_again(kept.revision.entry);
+        }
+    }
+
     fn add_read(&mut self, text: &str, revision: Revision) -> Added {
         let Some(there) = self.lines.get(&revision.id) else {
             self.enter(&revision);

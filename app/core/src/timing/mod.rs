@@ -6,6 +6,7 @@
 
 pub mod acts;
 pub mod asked;
+pub mod bench;
 pub mod clocks;
 pub mod likely;
 pub mod worked;

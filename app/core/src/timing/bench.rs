@@ -1,0 +1,251 @@
+//! What the bench shows: one small record, so that a phone can paint it before the journal is read.
+
+use super::{
+    clocks::{Clock, clocks},
+    likely::{UsualDraw, last_at_work, last_done, next_stages, usual_draw},
+    worked,
+};
+use crate::{
+    journal::{
+        Id, Shop,
+        kinds::{Bearer, Side, Source, Span},
+        shop::{Interval, Stretch},
+    },
+    measure::{Dec, Instant, Seconds, Unit, When},
+};
+use serde::{Deserialize, Serialize};
+
+/// Keys for the likeliest stages, beside the one for all of them.
+pub const NEXT_KEYS: usize = 3;
+
+/// Everything that the bench shows but the moment.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Bench {
+    /// What the bench works for. None: there is nothing yet to work for.
+    pub bearer: Option<Bearer>,
+    /// The build's title or the lot's name; the shop has none.
+    pub title: Option<String>,
+    /// Running or paused, earliest first.
+    pub clocks: Vec<BenchClock>,
+    /// Who works here, the last at work first.
+    pub people: Vec<Named>,
+    /// The likeliest next stages.
+    pub next: Vec<Named>,
+    /// How many stages there are.
+    pub stages: usize,
+    /// The usual draw at the stage that runs.
+    pub usual: Option<Usual>,
+    /// What was done last for this bearer.
+    pub last: Option<Last>,
+}
+
+/// An entry and what it is called.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Named {
+    /// The entry.
+    pub id: Id,
+    /// Its name.
+    pub name: String,
+}
+
+/// A clock as the slate shows it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct BenchClock {
+    /// The stretch's entry.
+    pub entry: Id,
+    /// Whose.
+    pub person: Named,
+    /// What kind of work.
+    pub stage: Named,
+    /// What it is for.
+    pub side: Side,
+    /// When it began.
+    pub from: When,
+    /// Breaks, the last one open while it is paused.
+    pub pauses: Vec<Span>,
+    /// The camera rolls.
+    pub rolling: bool,
+    /// The mark of clocks that go together.
+    pub together: Option<Id>,
+}
+
+/// A draw in one tap.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Usual {
+    /// From which lot or item.
+    pub from: Source,
+    /// What it is called.
+    pub name: String,
+    /// The maker's own word for one of it.
+    pub word: Option<String>,
+    /// How much.
+    pub quantity: Dec,
+    /// In which unit.
+    pub unit: Unit,
+}
+
+/// The last thing done.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Last {
+    /// The stage.
+    pub stage: Named,
+    /// When the last of it began or, where only hours are known, was logged for.
+    pub on: crate::journal::On,
+    /// Who worked how many seconds at it that day.
+    pub who: Vec<(Named, i64)>,
+}
+
+impl BenchClock {
+    /// Worked until a moment, pauses out.
+    pub fn so_far(&self, now: Instant) -> Seconds {
+        let interval = |span: &Span| Interval { from: span.from.instant, to: span.to.map(|to| to.instant) };
+        let pauses: Vec<Interval> = self.pauses.iter().map(interval).collect();
+        worked::length(Interval { from: self.from.instant, to: None }, &pauses, now)
+    }
+
+    /// Paused since.
+    pub fn paused(&self) -> Option<When> {
+        self.pauses.iter().find(|pause| pause.to.is_none()).map(|pause| pause.from)
+    }
+}
+
+/// Looks at the bench. `wish`: what was chosen to work for while no clock ran; else what was worked for last,
+/// else the build begun last.
+pub fn look(shop: &Shop, now: Instant, wish: Option<Bearer>) -> Bench {
+    let clocks = clocks(shop, now);
+    let bearer = bearer(shop, &clocks, wish);
+    let done = bearer.and_then(|bearer| last_done(shop, bearer));
+    let stage = clocks.last().map(|clock| clock.stage);
+    let next = next_stages(shop, stage.or(done.as_ref().map(|done| done.stage)));
+    Bench {
+        bearer,
+        title: bearer.and_then(|bearer| title(shop, bearer)),
+        people: last_at_work(shop).into_iter().map(|id| person(shop, id)).collect(),
+        next: next.into_iter().take(NEXT_KEYS).map(|id| stage_named(shop, id)).collect(),
+        stages: shop.stages.len(),
+        usual: stage.and_then(|stage| usual_draw(shop, stage)).and_then(|draw| usual(shop, draw)),
+        last: done.and_then(|done| last(shop, &done.stretches, now)),
+        clocks: clocks.iter().filter_map(|clock| bench_clock(shop, clock)).collect(),
+    }
+}
+
+fn bearer(shop: &Shop, clocks: &[Clock], wish: Option<Bearer>) -> Option<Bearer> {
+    let stands = |bearer: &Bearer| match bearer {
+        Bearer::Build(id) => shop.builds.contains_key(id),
+        Bearer::Lot(id) => shop.lots.contains_key(id),
+        Bearer::Shop => true,
+    };
+    let running = clocks.last().map(|clock| clock.bearer);
+    let last = || shop.stretches.iter().rev().map(|stretch| stretch.bearer).find(stands);
+    let newest = || shop.builds.iter().max_by_key(|(_, build)| build.order).map(|(id, _)| Bearer::Build(*id));
+    running.or(wish.filter(stands)).or_else(|| {
+        let (last, newest) = (last(), newest());
+        last.or(newest)
+    })
+}
+
+/// What a bearer is called; none for the shop.
+pub fn title(shop: &Shop, bearer: Bearer) -> Option<String> {
+    match bearer {
+        Bearer::Build(id) => shop.builds.get(&id).map(|build| build.title.clone()),
+        Bearer::Lot(id) => shop.lots.get(&id).map(|lot| lot.name.clone()),
+        Bearer::Shop => None,
+    }
+}
+
+fn person(shop: &Shop, id: Id) -> Named {
+    Named { id, name: shop.people.get(&id).map(|it| it.name.clone()).unwrap_or_default() }
+}
+
+fn stage_named(shop: &Shop, id: Id) -> Named {
+    Named { id, name: shop.stages.get(&id).map(|it| it.name.clone()).unwrap_or_default() }
+}
+
+fn bench_clock(shop: &Shop, clock: &Clock) -> Option<BenchClock> {
+    let stretch = shop.stretches.iter().find(|stretch| stretch.entry() == clock.entry)?;
+    let span = |it: &Interval| Span { from: shop.zone.when(it.from), to: it.to.map(|to| shop.zone.when(to)) };
+    Some(BenchClock {
+        entry: clock.entry,
+        person: person(shop, clock.person),
+        stage: stage_named(shop, clock.stage),
+        side: clock.side,
+        from: shop.zone.when(clock.from),
+        pauses: stretch.pauses.iter().map(span).collect(),
+        rolling: clock.rolling,
+        together: clock.together,
+    })
+}
+
+fn usual(shop: &Shop, draw: UsualDraw) -> Option<Usual> {
+    let (name, word) = match draw.from {
+        Source::Item(id) => shop.items.get(&id).map(|item| (item.name.clone(), item.word.clone()))?,
+        Source::Lot(id) => shop.lots.get(&id).map(|lot| (lot.name.clone(), None))?,
+    };
+    Some(Usual { from: draw.from, name, word, quantity: draw.quantity, unit: draw.unit })
+}
+
+fn last(shop: &Shop, stretches: &[usize], now: Instant) -> Option<Last> {
+    let of: Vec<&Stretch> = stretches.iter().filter_map(|at| shop.stretches.get(*at)).collect();
+    let latest = of.last()?;
+    let rows = worked::worked(shop, now);
+    let mut who: Vec<(Named, i64)> = Vec::new();
+    for stretch in &of {
+        let seconds = rows.iter().find(|row| row.entry == stretch.entry()).map_or(0, |row| row.seconds.0);
+        match who.iter_mut().find(|(named, _)| named.id == stretch.person) {
+            Some((_, sum)) => *sum = sum.saturating_add(seconds),
+            None => who.push((person(shop, stretch.person), seconds)),
+        }
+    }
+    let on = match latest.from() {
+        Some(from) => crate::journal::On::At(shop.zone.when(from)),
+        None => crate::journal::On::Day(latest.order.day),
+    };
+    Some(Last { stage: stage_named(shop, latest.stage), on, who })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::timing::clocks::tests::{ANA, BO, Bench as Shed, TRAYS, clock};
+
+    #[test]
+    fn the_bench_comes_back_from_its_record() {
+        let mut shed = Shed::new();
+        shed.log(BO, "07:00", "08:00", &[]);
+        shed.open(ANA, "08:05");
+        let bench = look(&shed.shop(), clock("10:00"), None);
+        let text = serde_json::to_string(&bench).unwrap();
+        assert_eq!(serde_json::from_str::<Bench>(&text).unwrap(), bench);
+        assert_eq!(bench.clocks[0].so_far(clock("10:00")), Seconds(6900));
+        assert_eq!(bench.title.as_deref(), Some("Trays"));
+        assert_eq!(bench.people[0].name, "Ana");
+    }
+
+    #[test]
+    fn what_was_chosen_is_worked_for_until_a_clock_says_otherwise() {
+        let mut shed = Shed::new();
+        let wish = Some(Bearer::Shop);
+        assert_eq!(look(&shed.shop(), clock("10:00"), wish).bearer, wish);
+        assert_eq!(look(&shed.shop(), clock("10:00"), None).bearer, Some(Bearer::Build(TRAYS)));
+        shed.open(ANA, "08:05");
+        assert_eq!(look(&shed.shop(), clock("10:00"), wish).bearer, Some(Bearer::Build(TRAYS)));
+    }
+
+    #[test]
+    fn an_empty_shop_has_nothing_to_work_for() {
+        let bench = look(&Shop::default(), clock("10:00"), None);
+        assert_eq!((bench.bearer, bench.clocks.len()), (None, 0));
+    }
+
+    #[test]
+    fn the_last_thing_done_sums_the_day_by_person() {
+        let mut shed = Shed::new();
+        shed.log(ANA, "09:00", "10:00", &[]);
+        shed.log(ANA, "11:00", "11:30", &[]);
+        shed.log(BO, "09:00", "09:45", &[]);
+        let last = look(&shed.shop(), clock("20:00"), None).last.unwrap();
+        let who: Vec<(String, i64)> =
+            last.who.into_iter().map(|(named, seconds)| (named.name, seconds / 60)).collect();
+        assert_eq!(who, [("Ana".to_owned(), 90), ("Bo".to_owned(), 45)]);
+    }
+}
