@@ -88,7 +88,7 @@ fn options_of(look: Look) -> &'static [(&'static str, &'static str)] {
         Look::Long => &[("day", "numeric"), ("month", "long"), ("year", "numeric")],
         Look::Month => &[("month", "long"), ("year", "numeric")],
         Look::Weekday => &[("weekday", "short")],
-        Look::Time => &[("hour", "2-digit"), ("minute", "2-digit")],
+        Look::Time => &[("hour", "numeric"), ("minute", "2-digit")],
     }
 }
 

@@ -14,8 +14,8 @@ use js_sys::{Function, Object, Promise};
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::JsFuture;
 use web_sys::{
-    Event, IdbDatabase, IdbFactory, IdbKeyRange, IdbObjectStore, IdbOpenDbRequest, IdbRequest,
-    IdbTransaction, IdbVersionChangeEvent,
+    Event, IdbCursorDirection, IdbDatabase, IdbFactory, IdbKeyRange, IdbObjectStore, IdbOpenDbRequest,
+    IdbRequest, IdbTransaction, IdbVersionChangeEvent,
 };
 
 use super::failure::{self, Failure};
@@ -33,6 +33,12 @@ extern "C" {
         mode: &str,
         options: &JsValue,
     ) -> Result<IdbTransaction, JsValue>;
+
+    /// `IDBTransaction`, for the one method that web-sys calls deprecated; the standard doesn't.
+    type Sealing;
+
+    #[wasm_bindgen(method, catch)]
+    fn commit(this: &Sealing) -> Result<(), JsValue>;
 }
 
 /// What a connection says on its own.
@@ -161,12 +167,19 @@ impl Act {
         Self { tx, end, let_run: Cell::new(false) }
     }
 
+    /// Nothing more will be asked: the engine need not wait to see, and goes on with it though the
+    /// page is left at this moment. Browsers without it find out by themselves.
+    pub(super) fn seal(&self) {
+        self.let_run.set(true);
+        let _ = self.tx.unchecked_ref::<Sealing>().commit();
+    }
+
     /// Waits for the end. `Ok` means `complete`, and nothing else does.
     ///
     /// # Errors
     /// Why it was aborted; nothing of it is kept.
     pub(super) async fn ended(self) -> Result<(), Failure> {
-        self.let_run.set(true);
+        self.seal();
         let event = JsFuture::from(self.end.clone()).await.map_err(|error| failure::thrown(&error))?;
         if event.unchecked_ref::<Event>().type_() == "complete" {
             return Ok(());
@@ -198,6 +211,12 @@ impl Act {
     /// The keys that go with [`Self::above`].
     pub(super) fn keys_above(&self, store: &str, above: u64, limit: u32) -> Result<Asked, Failure> {
         self.ask(store, |it| it.get_all_keys_with_key_and_limit(&beyond(above)?, limit))
+    }
+
+    /// A cursor on the last row, or null; its key is read with [`value::whole`].
+    pub(super) fn last(&self, store: &str) -> Result<Asked, Failure> {
+        let backwards = IdbCursorDirection::Prev;
+        self.ask(store, |it| it.open_key_cursor_with_range_and_direction(&JsValue::NULL, backwards))
     }
 
     /// How many there are.

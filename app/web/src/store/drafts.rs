@@ -58,6 +58,7 @@ pub(super) fn put(door: &Door, texts: &BTreeMap<String, Option<String>>) -> Resu
             None => act.delete(DRAFTS, &key)?,
         };
     }
+    act.seal();
     Ok(act)
 }
 

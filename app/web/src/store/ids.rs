@@ -8,7 +8,7 @@ use crate::platform::clock;
 
 thread_local! {
     // Counts up inside one millisecond, so that ids of one act keep their order.
-    static CONTEXT: RefCell<ContextV7> = RefCell::new(ContextV7::new());
+    static CONTEXT: RefCell<ContextV7> = const { RefCell::new(ContextV7::new()) };
 }
 
 /// A fresh id, as 16 bytes.

@@ -42,7 +42,7 @@ pub async fn promised() -> bool {
 
 /// The room there is, where the browser says.
 pub async fn room() -> Option<Room> {
-    let estimate: JsValue = JsFuture::from(manager()?.estimate().ok()?).await.ok()?.into();
+    let estimate = JsFuture::from(manager()?.estimate().ok()?).await.ok()?;
     let of = |field: &str| Reflect::get(&estimate, &JsValue::from_str(field)).ok()?.as_f64();
     Some(Room { used: of("usage")?, most: of("quota")? })
 }

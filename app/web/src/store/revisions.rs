@@ -90,7 +90,7 @@ pub(super) async fn write(
 ) -> Result<Outcome, Failure> {
     let act = door.begin(&[REVISIONS, META, QUARANTINE], Mode::Strict)?;
     let tally = meta::ask_tally(&act)?;
-    let mut newest = known.unwrap_or_default();
+    let newest = act.last(REVISIONS)?;
     if let Some(known) = known {
         let above = rows_above(&act, known, u32::MAX).await?;
         // Our own rows may be there: a write whose confirmation was lost with the connection.
@@ -98,14 +98,13 @@ pub(super) async fn write(
         if above.iter().any(|row| !ours.contains(row.id.as_str())) {
             return Ok(Outcome::Behind(above));
         }
-        newest = above.last().map_or(newest, |row| row.seq);
     }
+    let newest = value::whole(&newest.answered().await?, "key").unwrap_or_default();
     let slots = standing(&act, rows).await?;
     let plan = plan(meta::tally_from(&tally.answered().await?), slots, rows);
     let last = put(&act, &plan, bench)?;
     act.ended().await?;
-    let last = last.and_then(|asked| value::number(&asked.answer()?));
-    let seq_after = newest.max(last.unwrap_or_default());
+    let seq_after = last.and_then(|asked| value::number(&asked.answer()?)).unwrap_or(newest);
     Ok(Outcome::Kept(Appended {
         seq_after,
         added: plan.add.len(),
@@ -176,7 +175,8 @@ async fn standing(act: &Act, rows: &[NewRow]) -> Result<BTreeMap<String, Slot>, 
     for (row, seq, kept) in asked {
         let (seq, kept) = (seq.answered().await?, kept.answered().await?);
         if let Some(seq) = value::number(&seq) {
-            slots.insert(row.id.clone(), Slot::stored(seq, value::text(&kept, "line").unwrap_or_default()));
+            let line = value::text(&kept, "line").ok_or(Failure::Damaged { at: At::Row(seq) })?;
+            slots.insert(row.id.clone(), Slot::stored(seq, line));
         }
     }
     Ok(slots)
@@ -193,9 +193,9 @@ fn put(act: &Act, plan: &Plan, bench: Option<&str>) -> Result<Option<Asked>, Fai
     }
     for row in &plan.aside {
         let key = digest(&row.line).iter().map(|byte| format!("{byte:02x}")).collect::<String>();
-        let why = ("why", JsValue::from_str("clash"));
-        let kept = value::record(&[("id", row.id.as_str().into()), ("line", row.line.as_str().into()), why]);
-        act.put(QUARANTINE, &key.into(), &kept)?;
+        let kept =
+            [("id", row.id.as_str().into()), ("line", row.line.as_str().into()), ("why", "clash".into())];
+        act.put(QUARANTINE, &key.into(), &value::record(&kept))?;
     }
     if !plan.add.is_empty() {
         meta::put_tally(act, plan.tally)?;

@@ -25,8 +25,8 @@ const THUMBS: &str = "thumbs";
 pub(super) const META: &str = "meta";
 /// Key: screen and entry. Value: the text typed so far.
 pub(super) const DRAFTS: &str = "drafts";
-/// Key: SHA-256 of the line in hexadecimal, so that a clash met twice is put aside once.
-/// Value: `{id, line, why}`.
+/// Lines that clashed: key SHA-256 of the line in hexadecimal, so that one met twice is put aside
+/// once; value `{id, line, why}`. Rows that can't be read: key `row` and its `seq`, value `{row, why}`.
 pub(super) const QUARANTINE: &str = "quarantine";
 
 /// Brings a database from version `old` (0: there is none) to [`VERSION`].

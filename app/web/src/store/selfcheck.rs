@@ -5,10 +5,10 @@
 
 use super::door::{Door, Mode};
 use super::failure::{At, Failure};
-use super::meta;
 use super::revisions::sound_and_damaged;
-use super::schema::{META, REVISIONS};
+use super::schema::{META, QUARANTINE, REVISIONS};
 use super::tally::Tally;
+use super::{meta, value};
 use crate::platform::idle;
 
 /// Rows read between two looks at whether the browser has better things to do.
@@ -36,10 +36,17 @@ pub(super) async fn check(door: &Door) -> Result<(), Failure> {
     if found == kept { Ok(()) } else { at_once(door).await }
 }
 
-/// Writes the tally of what is there: the difference has been said and is accepted.
+/// Writes the tally of what is there: the difference has been said and is accepted. Rows without
+/// an id or a line go to quarantine as they are.
 pub(super) async fn mend(door: &Door) -> Result<Tally, Failure> {
-    let act = door.begin(&[REVISIONS, META], Mode::Strict)?;
-    let (rows, _damaged) = sound_and_damaged(&act, 0, u32::MAX).await?;
+    let act = door.begin(&[REVISIONS, META, QUARANTINE], Mode::Strict)?;
+    let (rows, damaged) = sound_and_damaged(&act, 0, u32::MAX).await?;
+    for seq in damaged {
+        let row = act.get(REVISIONS, &value::from_number(seq))?.answered().await?;
+        let kept = value::record(&[("row", row), ("why", "unreadable".into())]);
+        act.put(QUARANTINE, &format!("row {seq}").into(), &kept)?;
+        act.delete(REVISIONS, &value::from_number(seq))?;
+    }
     let found = Tally::of(rows.iter().map(|row| row.line.as_str()));
     meta::put_tally(&act, found)?;
     act.ended().await?;
