@@ -33,6 +33,11 @@ pub struct When {
 }
 
 impl Instant {
+    /// The whole minute that it lies in.
+    pub fn minute(self) -> Instant {
+        Instant(self.0.saturating_sub(self.0.rem_euclid(60)))
+    }
+
     /// Time from `earlier` to this; below zero where it is later.
     pub fn since(self, earlier: Instant) -> Seconds {
         Seconds(self.0.saturating_sub(earlier.0))

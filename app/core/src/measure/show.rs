@@ -145,6 +145,8 @@ mod tests {
         let whole = Shown::alone(money("100"), 2);
         let got: Vec<String> = whole.parts(&[money("1.005"), money("2")]).iter().map(Shown::text).collect();
         assert_eq!(got, ["1.00", "2.00"]);
+        let near = Shown::alone(money("1.02"), 2).parts(&[money("1"), money("0.01")]);
+        assert_eq!(near.iter().map(Shown::text).collect::<Vec<_>>(), ["1.00", "0.01"]);
     }
 
     #[test]
