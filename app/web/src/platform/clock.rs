@@ -37,7 +37,7 @@ pub fn language() -> String {
 }
 
 /// Offsets of a zone from UTC in seconds east, each with the instant (seconds since 1970) from which
-/// it holds; the first from the beginning of time. Nothing for a zone that the browser doesn't know.
+/// it holds: the first from the beginning of time, the last saying how far the table was asked. Nothing for a zone that the browser doesn't know.
 pub fn offset_changes(zone: &str) -> Option<Vec<(i64, i32)>> {
     let format = intl::date_time_format("en-US", &[("timeZone", zone), ("timeZoneName", "longOffset")])?;
     let (format, text_of) = intl::getter(&format, "format")?;
@@ -83,6 +83,8 @@ fn changes(first: i64, last: i64, mut offset_at: impl FnMut(i64) -> i32) -> Vec<
         }
         from = to;
     }
+    // The offset once more: core reads it as the end of what was asked.
+    table.push((last, was));
     table
 }
 
@@ -132,11 +134,14 @@ mod tests {
         let (spring, autumn) = (1_772_953_200, 1_793_512_800);
         let eastern = |at: i64| if (spring..autumn).contains(&at) { -14_400 } else { -18_000 };
         let table = changes(1_767_225_600, 1_798_761_600, eastern);
-        assert_eq!(table, vec![(i64::MIN, -18_000), (spring, -14_400), (autumn, -18_000)]);
+        assert_eq!(
+            table,
+            vec![(i64::MIN, -18_000), (spring, -14_400), (autumn, -18_000), (1_798_761_600, -18_000)]
+        );
     }
 
     #[test]
     fn a_zone_that_never_changes_has_one_row() {
-        assert_eq!(changes(FIRST, LAST, |_| 20_700), vec![(i64::MIN, 20_700)]);
+        assert_eq!(changes(FIRST, LAST, |_| 20_700), vec![(i64::MIN, 20_700), (LAST, 20_700)]);
     }
 }

@@ -13,6 +13,7 @@ use wasm_bindgen::{JsCast, JsValue};
 thread_local! {
     // Making a formatter costs far more than using it.
     static FORMATS: RefCell<BTreeMap<String, Format>> = RefCell::default();
+    static TWELVE: RefCell<BTreeMap<String, bool>> = RefCell::default();
 }
 
 #[derive(Clone)]
@@ -53,6 +54,11 @@ pub fn number(decimal: &str, language: &str) -> String {
 /// An instant, in milliseconds since 1970, as the clocks of `zone` show it.
 pub fn instant(ms: i64, zone: &str, language: &str, look: Look) -> String {
     let mut options = options_of(look).to_vec();
+    if look == Look::Time {
+        // `08:05`, but `8:05 a.m.`: as clocks are read in either habit.
+        let hour = if counts_to_twelve(language) { "numeric" } else { "2-digit" };
+        options.push(("hour", hour));
+    }
     options.push(("timeZone", zone));
     let format = cached("D", language, &options, |all| construct("DateTimeFormat", language, all));
     format.and_then(|it| it.say(&JsValue::from_f64(ms as f64))).unwrap_or_default()
@@ -66,6 +72,18 @@ pub fn day(days: i64, language: &str, look: Look) -> String {
 /// The mark between whole and part, as the reader's locale writes it.
 pub fn decimal_mark(language: &str) -> char {
     number("1.5", language).chars().find(|it| !it.is_numeric()).unwrap_or('.')
+}
+
+/// Whether the reader's clock counts to twelve.
+fn counts_to_twelve(language: &str) -> bool {
+    let ask = || {
+        let (format, method) =
+            method(&date_time_format(language, &[("hour", "numeric")])?, "resolvedOptions")?;
+        Reflect::get(&method.call0(&format).ok()?, &"hour12".into()).ok()?.as_bool()
+    };
+    TWELVE.with_borrow_mut(|known| {
+        known.entry(language.to_owned()).or_insert_with(|| ask().unwrap_or(false)).to_owned()
+    })
 }
 
 fn number_text(decimal: &str, language: &str, options: &[(&str, &str)], digits: Option<usize>) -> String {
@@ -88,7 +106,7 @@ fn options_of(look: Look) -> &'static [(&'static str, &'static str)] {
         Look::Long => &[("day", "numeric"), ("month", "long"), ("year", "numeric")],
         Look::Month => &[("month", "long"), ("year", "numeric")],
         Look::Weekday => &[("weekday", "short")],
-        Look::Time => &[("hour", "numeric"), ("minute", "2-digit")],
+        Look::Time => &[("minute", "2-digit")],
     }
 }
 

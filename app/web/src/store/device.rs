@@ -69,8 +69,11 @@ pub(super) fn aside() -> Vec<NewRow> {
 
 /// Takes lines off the list: they are kept now.
 pub(super) fn no_longer_aside(rows: &[NewRow]) {
-    let list: Vec<NewRow> = aside().into_iter().filter(|row| !rows.contains(row)).collect();
-    write_aside(&list);
+    let before = aside();
+    if !before.is_empty() {
+        let list: Vec<NewRow> = before.into_iter().filter(|row| !rows.contains(row)).collect();
+        write_aside(&list);
+    }
 }
 
 fn write_aside(list: &[NewRow]) -> bool {

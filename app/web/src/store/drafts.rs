@@ -7,7 +7,8 @@
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeMap;
 
-use super::door::{Act, Door, Mode};
+use super::act::Act;
+use super::door::{Door, Mode};
 use super::failure::Failure;
 use super::schema::DRAFTS;
 

@@ -2,7 +2,8 @@
 
 use wasm_bindgen::JsValue;
 
-use super::door::{Act, Asked, Door, Mode};
+use super::act::{Act, Asked};
+use super::door::{Door, Mode};
 use super::failure::Failure;
 use super::schema::META;
 use super::tally::Tally;

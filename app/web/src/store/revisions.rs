@@ -10,7 +10,8 @@ use std::collections::{BTreeMap, BTreeSet};
 use js_sys::Array;
 use wasm_bindgen::{JsCast, JsValue};
 
-use super::door::{Act, Asked, Door, Mode};
+use super::act::{Act, Asked};
+use super::door::{Door, Mode};
 use super::failure::{At, Failure};
 use super::schema::{BY_ID, META, QUARANTINE, REVISIONS};
 use super::tally::digest;
@@ -115,11 +116,19 @@ pub(super) async fn write(
 
 /// Rows above a `seq`, at most `limit`. Rows that can't be read are left out; the self-check names them.
 pub(super) async fn above(door: &Door, seq: u64, limit: u32) -> Result<Vec<Row>, Failure> {
-    rows_above(&door.begin(&[REVISIONS], Mode::Read)?, seq, limit).await
+    let act = door.begin(&[REVISIONS], Mode::Read)?;
+    let mut from = seq;
+    loop {
+        let (rows, damaged) = sound_and_damaged(&act, from, limit).await?;
+        match damaged.last() {
+            // No row to show, and yet there may be more behind these.
+            Some(last) if rows.is_empty() => from = *last,
+            _ => return Ok(rows),
+        }
+    }
 }
 
-/// As [`above`], in a transaction under way.
-pub(super) async fn rows_above(act: &Act, seq: u64, limit: u32) -> Result<Vec<Row>, Failure> {
+async fn rows_above(act: &Act, seq: u64, limit: u32) -> Result<Vec<Row>, Failure> {
     Ok(sound_and_damaged(act, seq, limit).await?.0)
 }
 
