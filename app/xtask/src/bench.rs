@@ -1,8 +1,57 @@
-//! `cargo xtask bench`: the numbers to reach, printed with their conditions; never a timed test.
+//! `cargo xtask bench`: the numbers to reach, printed with their conditions. Never a timed test: a slow machine is no
+//! defect of the program. `bench native` and `bench page` run one half.
+//!
+//! A further measurement is a script in `tests/loads` and its name in [`PAGE`], or a `[[bench]]` in `tests/Cargo.toml`.
 
-use crate::shell::Done;
+use crate::setup::{Need, set_up};
+use crate::shell::{Done, cargo, program, read, root, run};
+use crate::test::browser::{Served, scripts};
 
-/// Prints what is measured.
-pub fn command(_words: &[&str]) -> Done {
-    Err("nothing is measured yet".into())
+/// What is measured in a browser, on the served release: scripts in `tests/loads`.
+const PAGE: [&str; 1] = ["lighthouse"];
+
+/// Both halves, or the named one.
+pub fn command(words: &[&str]) -> Done {
+    let wanted = |half: &str| words.is_empty() || words.contains(&half);
+    conditions();
+    if wanted("native") {
+        native()?;
+    }
+    if wanted("page") {
+        set_up(Need::Bench)?;
+        crate::build::release()?;
+        crate::budget::command(&[])?;
+        page()?;
+    }
+    Ok(())
+}
+
+/// What the numbers depend on.
+fn conditions() {
+    let cores = std::thread::available_parallelism().map_or(0, std::num::NonZero::get);
+    let text = |command: &mut std::process::Command| crate::shell::output(command).unwrap_or_default();
+    println!("{} cores; {}", cores, text(program("uname").args(["-srm"])).trim());
+    println!("{}", text(program("rustc").arg("--version")).trim());
+    if let Some(model) = read("/proc/cpuinfo".as_ref()).ok().and_then(|all| {
+        let line = all.lines().find(|line| line.starts_with("model name"))?;
+        Some(line.split_once(':')?.1.trim().to_string())
+    }) {
+        println!("{model}");
+    }
+}
+
+fn native() -> Done {
+    if !read(&root().join("tests/Cargo.toml"))?.contains("[[bench]]") {
+        println!("native: nothing is measured yet (no [[bench]] in tests/Cargo.toml)");
+        return Ok(());
+    }
+    run(cargo().args(["bench", "--locked", "--package", "benchslate-tests", "--benches"]))
+}
+
+fn page() -> Done {
+    let served = Served::start("/")?;
+    for name in PAGE {
+        run(scripts(&served).arg(root().join(format!("tests/loads/{name}.mjs"))))?;
+    }
+    Ok(())
 }

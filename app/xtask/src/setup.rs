@@ -84,22 +84,23 @@ fn rust_target() -> Done {
 }
 
 fn node_packages(need: Need) -> Done {
-    let tests = root().join("tests");
-    // What measures pages is large and optional: only `bench` asks for it.
-    let with_optional = need >= Need::Bench || tests.join("node_modules/lighthouse").is_dir();
-    let lock = read(&tests.join("package-lock.json"))?;
-    let mark = format!("{:x} optional={with_optional}\n", Sha256::digest(lock.as_bytes()));
-    let stamp = tests.join("node_modules/.installed");
+    packages_of("tests")?;
+    // What measures pages is large: only `bench` asks for it.
+    if need >= Need::Bench { packages_of("tests/loads") } else { Ok(()) }
+}
+
+/// The packages of one lock file, unless they are those already.
+fn packages_of(folder: &str) -> Done {
+    let lock = read(&root().join(folder).join("package-lock.json"))?;
+    let mark = format!("{:x}\n", Sha256::digest(lock.as_bytes()));
+    let stamp = root().join(folder).join("node_modules/.installed");
     if std::fs::read_to_string(&stamp).is_ok_and(|old| old == mark) {
         return Ok(());
     }
-    step("node packages of tests/package-lock.json");
-    let mut npm = program("npm");
-    npm.current_dir(&tests).args(["ci", "--no-audit", "--no-fund", "--ignore-scripts", "--loglevel=error"]);
-    if !with_optional {
-        npm.arg("--omit=optional");
-    }
-    run(&mut npm)?;
+    step(&format!("node packages of {folder}"));
+    let words =
+        ["ci", "--legacy-peer-deps", "--no-audit", "--no-fund", "--ignore-scripts", "--loglevel=error"];
+    run(program("npm").current_dir(root().join(folder)).args(words))?;
     write(&stamp, mark)
 }
 

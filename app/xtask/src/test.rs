@@ -1,7 +1,7 @@
 //! `cargo xtask test`: every check of the house, a part at a time, each with the line that runs it again. The last
 //! line printed is the sum. `test quick` is what is run while writing: core and tidy, under a minute once warm.
 
-mod browser;
+pub mod browser;
 mod tally;
 
 use crate::setup::{Need, set_up};

@@ -13,10 +13,10 @@ pub struct Served {
 }
 
 impl Served {
-    /// Serves `dist` on a free port.
-    pub fn start() -> Done<Served> {
+    /// Serves `dist` below a folder, on a free port.
+    pub fn start(base: &str) -> Done<Served> {
         let own = std::env::current_exe().map_err(|why| why.to_string())?;
-        let words = ["serve", "--built", "--port", "0", "--base", "/deep/folder/"];
+        let words = ["serve", "--built", "--port", "0", "--base", base];
         let child = Command::new(own).args(words).stdout(Stdio::piped()).spawn();
         let mut child = child.map_err(|why| why.to_string())?;
         let mut address = String::new();
@@ -58,13 +58,16 @@ pub fn rounds(name: &str) -> Tally {
     with_server(|node| watched(node.arg(&script), round_line))
 }
 
+fn with_server(run: impl FnOnce(&mut Command) -> Tally) -> Tally {
+    match Served::start("/deep/folder/") {
+        Ok(served) => run(&mut scripts(&served)),
+        Err(why) => Tally::failed(&why),
+    }
+}
+
 /// Node with all that a script may ask for: where the app is served, the browser, and our own program, so that a
 /// journey can start and stop servers of its own.
-fn with_server(run: impl FnOnce(&mut Command) -> Tally) -> Tally {
-    let served = match Served::start() {
-        Ok(served) => served,
-        Err(why) => return Tally::failed(&why),
-    };
+pub fn scripts(served: &Served) -> Command {
     let own = std::env::current_exe().unwrap_or_default();
     let mut node = program("node");
     node.env("BENCHSLATE_URL", &served.address)
@@ -72,5 +75,5 @@ fn with_server(run: impl FnOnce(&mut Command) -> Tally) -> Tally {
         .env("BENCHSLATE_DIST", crate::build::dist())
         .env("BENCHSLATE_CHROMIUM", found("chromium").unwrap_or_default())
         .env("BENCHSLATE_OUT", root().join("target/journeys"));
-    run(&mut node)
+    node
 }
