@@ -23,6 +23,7 @@ pub fn command() -> Done {
     if variable("TRUNK_PROFILE")? != "release" {
         return Ok(());
     }
+    write(&staging.join("notices/notices.txt"), crate::notices::notices()?)?;
     finish(&staging)?;
     compress(&staging)
 }

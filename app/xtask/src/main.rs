@@ -6,6 +6,7 @@ mod budget;
 mod build;
 mod finish;
 mod headers;
+mod notices;
 mod serve;
 mod setup;
 mod sheet;
