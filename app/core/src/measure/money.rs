@@ -74,3 +74,38 @@ impl Money {
         Money(self.0.saturating_neg())
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn money(text: &str) -> Option<Money> {
+        Money::from_decimal(Decimal::from_str_exact(text).expect(text))
+    }
+
+    #[test]
+    fn money_is_rounded_half_even_to_the_millionth_once_on_the_way_in() {
+        assert_eq!(money("0.0000025"), Some(Money(2)));
+        assert_eq!(money("0.0000035"), Some(Money(4)));
+        assert_eq!(money("-12.5"), Some(Money(-12_500_000)));
+    }
+
+    #[test]
+    fn beyond_the_limit_there_is_no_money() {
+        assert!(money("1000000000000").is_some());
+        assert!(money("-1000000000000").is_some());
+        assert_eq!(money("1000000000000.000001"), None);
+        assert_eq!(Money::from_decimal(Decimal::MAX), None);
+    }
+
+    #[test]
+    fn sums_never_wrap_or_panic() {
+        let most = Money(i128::MAX);
+        assert_eq!(most.plus(most), most);
+        assert_eq!(Money(i128::MIN).negated(), most);
+        assert_eq!(Money(i128::MIN).minus(most), Money(i128::MIN));
+        assert!(Money(i128::MIN).is_negative() && !Money::ZERO.is_negative() && Money::ZERO.is_zero());
+        assert_eq!(most.to_decimal(), Decimal::MAX);
+        assert_eq!(Money::from_micros(5).micros(), 5);
+    }
+}

@@ -95,3 +95,80 @@ impl Zone {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    /// Eastern time in 2026, with the end of the table said.
+    fn eastern() -> Zone {
+        let changes = vec![
+            (i64::MIN, -18_000),
+            (1_772_953_200, -14_400), // 8 March, 02:00 to 03:00
+            (1_793_512_800, -18_000), // 1 November, 02:00 to 01:00
+            (1_798_761_600, -18_000), // asked until 1 January 2027
+        ];
+        Zone { name: "America/Toronto".to_owned(), changes }
+    }
+
+    #[track_caller]
+    fn check(day: &str, hour: u8, minute: u8, want: &str) {
+        let zone = eastern();
+        let time = TimeOfDay::of(hour, minute, 0).expect("a time");
+        let at = zone.at(Day::parse(day).expect(day), time);
+        assert_eq!(zone.when(at).to_string(), want);
+    }
+
+    #[test]
+    fn a_local_time_is_one_instant_even_where_clocks_change() {
+        check("2026-03-08", 1, 59, "2026-03-08T01:59:00-05:00");
+        check("2026-03-08", 2, 30, "2026-03-08T03:30:00-04:00");
+        check("2026-03-08", 3, 0, "2026-03-08T03:00:00-04:00");
+        check("2026-11-01", 1, 30, "2026-11-01T01:30:00-04:00");
+        check("2026-11-01", 2, 0, "2026-11-01T02:00:00-05:00");
+        check("2026-07-01", 0, 0, "2026-07-01T00:00:00-04:00");
+    }
+
+    #[test]
+    fn a_day_of_a_change_has_23_or_25_hours() {
+        let hours = |day| {
+            let (zone, day) = (eastern(), Day::parse(day).expect(day));
+            zone.start_of(day.succ()).since(zone.start_of(day)).0 / 3600
+        };
+        assert_eq!((hours("2026-03-07"), hours("2026-03-08"), hours("2026-11-01")), (24, 23, 25));
+    }
+
+    #[test]
+    fn a_zone_without_a_table_is_utc() {
+        let zone = Zone::default();
+        assert_eq!(zone.offset(Instant(0)), Offset(0));
+        assert_eq!(zone.day(Instant(86_399)).to_string(), "1970-01-01");
+    }
+
+    #[test]
+    fn without_an_end_the_last_offset_holds_for_good() {
+        let mut zone = eastern();
+        zone.changes.pop();
+        assert_eq!(zone.offset(Instant(4_000_000_000)), Offset(-18_000));
+    }
+
+    proptest! {
+        #[test]
+        fn no_instant_and_no_table_makes_it_panic(instant: i64, changes in prop::collection::vec((any::<i64>(), any::<i32>()), 0..4)) {
+            let zone = Zone { name: String::new(), changes };
+            for zone in [zone, eastern()] {
+                let (day, time) = zone.local(Instant(instant));
+                let _ = (zone.at(day, time), zone.start_of(day), zone.when(Instant(instant)).to_string());
+            }
+        }
+
+        #[test]
+        fn an_instant_s_local_time_leads_back_to_it_but_where_it_comes_twice(instant in 1_700_000_000_i64..1_798_000_000) {
+            let zone = eastern();
+            let (day, time) = zone.local(Instant(instant));
+            let back = zone.at(day, time).0;
+            prop_assert!(back == instant || back == instant - 3_600);
+        }
+    }
+}

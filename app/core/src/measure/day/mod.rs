@@ -207,3 +207,78 @@ fn ends() -> (Day, Day) {
     let day = |year, month, day| Day(NaiveDate::from_ymd_opt(year, month, day).unwrap_or_default());
     (day(limits::FIRST_YEAR, 1, 1), day(limits::LAST_YEAR, 12, 31))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    fn day(text: &str) -> Day {
+        Day::parse(text).expect(text)
+    }
+
+    #[track_caller]
+    fn refused(text: &str, why: Why, at: Option<usize>) {
+        assert_eq!(Day::parse(text), Err(Refusal { why, accepts: Accepts::StoredDay, at }), "{text}");
+    }
+
+    #[test]
+    fn a_stored_day_is_iso_8601_and_nothing_else() {
+        let century = Why::AnotherCentury { first: 1900, last: 2200 };
+        refused("", Why::Empty, None);
+        refused("2026-11", Why::Unfinished, None);
+        refused("2026-11-2", Why::Unfinished, None);
+        refused("2026-11-201", Why::Unexpected { found: '1' }, Some(10));
+        refused("2026/11/20", Why::Unexpected { found: '/' }, Some(4));
+        refused("20 nov 2026", Why::Unexpected { found: ' ' }, Some(2));
+        refused("2026-1-20", Why::Unexpected { found: '-' }, Some(6));
+        refused("2026-02-29", Why::NoSuchDay, None);
+        refused("2026-00-10", Why::NoSuchDay, None);
+        refused("1899-12-31", century, None);
+        refused("2201-01-01", century, None);
+        refused("٢٠٢٦-11-20", Why::Unexpected { found: '٢' }, Some(0));
+        assert_eq!(day("2028-02-29").to_string(), "2028-02-29");
+    }
+
+    #[test]
+    fn json_holds_a_day_as_text() {
+        assert_eq!(serde_json::to_string(&day("2026-11-20")).ok().as_deref(), Some("\"2026-11-20\""));
+        assert!(serde_json::from_str::<Day>("20261120").is_err());
+        assert!(serde_json::from_str::<Day>("\"2026-02-30\"").is_err());
+    }
+
+    #[test]
+    fn weeks_and_months_have_their_first_days() {
+        let friday = day("2026-11-20");
+        assert_eq!(friday.weekday(), Weekday::Friday);
+        assert_eq!(friday.first_of_week(Weekday::Monday), day("2026-11-16"));
+        assert_eq!(friday.first_of_week(Weekday::Sunday), day("2026-11-15"));
+        assert_eq!(friday.first_of_week(Weekday::Friday), friday);
+        assert_eq!(friday.first_of_week(Weekday::Saturday), day("2026-11-14"));
+        assert_eq!(friday.first_of_month(), day("2026-11-01"));
+        assert_eq!(day("2026-01-31").first_of_next_month(), day("2026-02-01"));
+        assert_eq!(day("2026-12-31").first_of_next_month(), day("2027-01-01"));
+        for (weekday, after) in Weekday::ALL.into_iter().zip(0..) {
+            assert_eq!(weekday.after_monday(), after);
+        }
+    }
+
+    #[test]
+    fn days_stop_at_the_first_and_the_last() {
+        assert_eq!(day("2200-12-31").succ(), day("2200-12-31"));
+        assert_eq!(day("1900-01-01").pred(), day("1900-01-01"));
+        assert_eq!(day("2026-01-01").plus_days(i64::MAX), day("2200-12-31"));
+        assert_eq!(day("2026-01-01").plus_days(i64::MIN), day("1900-01-01"));
+        assert_eq!(Day::from_1970(i64::MAX), day("2200-12-31"));
+    }
+
+    proptest! {
+        #[test]
+        fn days_between_add_up(a in 0_i64..80_000, b in 0_i64..80_000) {
+            let (first, second) = (Day::from_1970(a), Day::from_1970(b));
+            prop_assert_eq!(second.days_since(first), b - a);
+            prop_assert_eq!(first.plus_days(b - a), second);
+            prop_assert_eq!(first.succ().pred(), first);
+        }
+    }
+}

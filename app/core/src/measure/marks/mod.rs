@@ -100,6 +100,56 @@ pub fn quantity(text: &str, hint: Hint) -> Result<Typed, Refusal> {
     Ok(Typed { amount: sum.amount, unit })
 }
 
+/// What is typed with the lit marks of a steel rule added to it: each of `lit` stands under a 1 and
+/// is a part of an inch. Nothing typed is nothing; a bare number is inches.
+///
+/// ```
+/// # use benchslate_core::measure::{Unit, marks::{self, Hint}};
+/// let sum = marks::with_lit("19", &[4, 8], Hint::default()).unwrap();
+/// assert_eq!((marks::nearest(sum.quantity(), 32).text().as_str(), sum.unit), ("19 3/8", Some(Unit::Inch)));
+/// ```
+///
+/// # Errors
+/// As [`quantity`]; a unit that inches can't follow, such as millimetres; no mark at all under a 1.
+pub fn with_lit(text: &str, lit: &[u32], hint: Hint) -> Result<Typed, Refusal> {
+    let refused = |why| Refusal::whole(why, Accepts::Quantity);
+    let mut marks = Fraction::ZERO;
+    for under in lit {
+        let mark = Fraction::of(1, i128::from(*under)).ok_or(refused(Why::ZeroUnderLine))?;
+        marks = marks.plus(mark).ok_or(refused(too_large()))?;
+    }
+    let marks = Typed { amount: marks, unit: Some(Unit::Inch) };
+    if text.trim().is_empty() {
+        return Ok(marks);
+    }
+    let typed = quantity(text, Hint { unit: Some(Unit::Inch), ..hint })?;
+    if lit.is_empty() {
+        return Ok(typed);
+    }
+    if typed.unit == marks.unit {
+        let amount = typed.amount.plus(marks.amount).ok_or(refused(too_large()))?;
+        return Ok(Typed { amount, ..typed });
+    }
+    together(typed, marks).map_err(refused)
+}
+
+/// Length times width, in a unit of area, rounded once to 10⁻⁶; bare numbers are in `bare`.
+///
+/// # Errors
+/// A unit that is no length, a `wanted` that is no area, or an area that is too large.
+pub fn area(length: Typed, width: Typed, bare: Unit, wanted: Unit) -> Result<Quantity, Refusal> {
+    let refused = |why| Refusal::whole(why, Accepts::Quantity);
+    let inches = |side: Typed| {
+        let unit = side.unit.unwrap_or(bare);
+        let why = Why::OtherKind { wanted: Dimension::Length, found: unit.dimension() };
+        side.amount.converted(unit, Unit::Inch).ok_or(refused(why))
+    };
+    let square = inches(length)?.times(inches(width)?).ok_or(refused(too_large()))?;
+    let why = Why::OtherKind { wanted: Dimension::Area, found: wanted.dimension() };
+    let area = square.converted(Unit::SquareInch, wanted).ok_or(refused(why))?;
+    area.quantity().ok_or(refused(too_large()))
+}
+
 /// One number with its unit; `after` is the unit of the term before it.
 fn term(cursor: &mut Cursor, after: Option<Unit>, hint: Hint) -> Result<Typed, Refusal> {
     if after.is_some() && cursor.peek().is_some_and(|c| MINUS.contains(&c)) {
@@ -270,6 +320,40 @@ mod tests {
         }
         check("0.125 in", 1, 8, Some(Unit::Inch));
         check("1.2340", 617, 500, None);
+    }
+
+    #[test]
+    fn lit_marks_add_to_what_is_typed() {
+        let shown = |text, lit: &[u32]| {
+            let sum = with_lit(text, lit, PLAIN).map_err(|refused| refused.why)?;
+            Ok(format!("{} {}", nearest(sum.quantity(), 64).text(), sum.unit.map_or("", Unit::code)))
+        };
+        assert_eq!(shown("19", &[4, 8]).as_deref(), Ok("19 3/8 in"));
+        assert_eq!(shown("", &[2, 4, 8, 16, 32]).as_deref(), Ok("31/32 in"));
+        assert_eq!(shown("", &[]).as_deref(), Ok("0 in"));
+        assert_eq!(shown("3'", &[8]).as_deref(), Ok("36 1/8 in"));
+        assert_eq!(shown("3' 4 1/2", &[8]).as_deref(), Ok("40 5/8 in"));
+        assert_eq!(shown("22 mm", &[]).as_deref(), Ok("22 mm"));
+        assert_eq!(shown("22 mm", &[8]), Err(Why::FinerFirst));
+        assert_eq!(shown("19", &[0]), Err(Why::ZeroUnderLine));
+        assert_eq!(shown("5/", &[8]), Err(Why::NothingUnderLine));
+    }
+
+    #[test]
+    fn a_length_by_a_width_is_an_area() {
+        let typed = |text| quantity(text, PLAIN).expect(text);
+        let shown = |a, b, unit| {
+            area(typed(a), typed(b), Unit::Inch, unit)
+                .map(Quantity::shown_trimmed)
+                .map_err(|refused| refused.why)
+        };
+        assert_eq!(shown("4'", "8'", Unit::SquareFoot).as_deref(), Ok("32"));
+        assert_eq!(shown("500 mm", "0.38 m", Unit::SquareMetre).as_deref(), Ok("0.19"));
+        assert_eq!(shown("12", "24", Unit::SquareFoot).as_deref(), Ok("2"));
+        let no_area = Why::OtherKind { wanted: Dimension::Area, found: Dimension::Mass };
+        assert_eq!(shown("12", "24", Unit::Kilogram), Err(no_area));
+        let no_length = Why::OtherKind { wanted: Dimension::Length, found: Dimension::Mass };
+        assert_eq!(shown("12 kg", "24", Unit::SquareFoot), Err(no_length));
     }
 
     #[test]
