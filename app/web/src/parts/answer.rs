@@ -42,6 +42,19 @@ pub fn Answer(
     led("big", leads, inner)
 }
 
+/// What a form comes to so far: words over their working, the figure at the right; no rule of its own.
+#[component]
+pub fn Outcome(text: AnswerText) -> impl IntoView {
+    let note = text.note.map(|note| view! { " "<small>{stick(&note)}</small> });
+    view! {
+        <p class="outcome">
+            <span>{stick(&text.label)}{note}</span>
+            " "
+            <b class:lacks=text.lacks>{stick(&text.figure)}</b>
+        </p>
+    }
+}
+
 /// The leading three: an `Answer` over two `SideAnswer` in ruled cells.
 #[component]
 pub fn Leading(#[prop(into)] name: Signal<String>, children: Children) -> impl IntoView {
@@ -67,13 +80,17 @@ pub fn SideAnswer(text: AnswerText, #[prop(optional)] leads: Leads) -> impl Into
 pub fn RowLink(
     #[prop(into)] label: String,
     #[prop(optional, into)] end: Option<String>,
+    /// A figure at its right.
+    #[prop(optional, into)]
+    figure: Option<String>,
     /// Ruled in ink (the row to the bridge) and not by a hair.
     #[prop(optional)]
     ruled: bool,
     leads: Leads,
 ) -> impl IntoView {
     let end = end.map(|end| view! { " "<span class="note">{stick(&end)}</span> });
-    let inner = view! { <span class="open">{stick(&label)}</span>{end} };
+    let figure = figure.map(|figure| view! { " "<span class="figure">{figure}</span> });
+    let inner = view! { <span class="open">{stick(&label)}</span>{end}{figure} };
     led(if ruled { "rowlink ruled" } else { "rowlink" }, leads, inner)
 }
 

@@ -2,7 +2,7 @@
 use leptos::prelude::*;
 
 use super::dim::Dim;
-use super::hatch::{Hatch, Hatching};
+use super::hatch::{DashedEdge, Hatch, Hatching};
 
 /// What became of a part of the plank.
 #[derive(Clone, Copy, Default, PartialEq, Eq)]
@@ -53,12 +53,13 @@ pub fn Board(
         }
     });
     let sound = sound.map(|(from, to, text)| {
+        let class = if to - from < 0.45 { "under" } else { "" };
         view! {
             <div
                 style:margin-inline-start=format!("{:.3}%", from * 100.0)
                 style:inline-size=format!("{:.3}%", (to - from) * 100.0)
             >
-                <Dim text/>
+                <Dim text class/>
             </div>
         }
     });
@@ -86,12 +87,14 @@ fn cut(part: BoardPart, origin: Hatch) -> impl IntoView {
         Cut::Culled | Cut::CulledToday => Some(Hatch::Loss),
         Cut::ToCome => None,
     };
+    let dashed = (part.cut == Cut::ToCome).then(|| view! { <DashedEdge/> });
     // A narrow part carries no lettering; the sentence read aloud and the figures below name it.
-    let tag =
-        (part.share >= NARROW).then(|| view! { <span class="tag">{part.word}" "<b>{part.figure}</b></span> });
+    let tag = (part.share >= NARROW)
+        .then(|| view! { <span class="tag">{part.word}" "<span class="amount">{part.figure}</span></span> });
     view! {
         <span class=format!("{class} {}", origin.class()) style:inline-size=format!("{:.3}%", part.share * 100.0)>
             {filling.map(|kind| view! { <Hatching kind/> })}
+            {dashed}
             {tag}
         </span>
     }

@@ -2,7 +2,7 @@
 use leptos::prelude::*;
 
 use super::dim::Dim;
-use super::hatch::{Hatch, Hatching};
+use super::hatch::{DashedEdge, Hatch, Hatching};
 
 /// Amounts for the drawing only, in one unit of the caller's; texts as lettered.
 #[derive(Clone, Default)]
@@ -35,9 +35,13 @@ pub fn Bridge(text: BridgeText) -> impl IntoView {
     let shelf = text.shelf / scale * 100.0;
     let used = (common + earlier) / positive(common + earlier + rest);
     let shelf_piece = (shelf > 0.0).then(|| {
-        view! { <span class="piece shelf" style:inline-size=per_cent(shelf)><span>{text.shelf_word}</span></span> }
+        view! { <span class="piece shelf" style:inline-size=per_cent(shelf)>
+            <DashedEdge/>
+            <span>{text.shelf_word}</span>
+        </span> }
     });
-    let shelf_dim = (shelf > 0.0).then(|| view! { <Dim text=text.shelf_text.clone() class="tight"/> });
+    let shelf_dim =
+        (shelf > 0.0).then(|| view! { <Dim text=text.shelf_text.clone() class="under at-left"/> });
     let earlier_says = (earlier > 0.0).then(|| view! { <span class="right">{text.earlier_text}</span> });
     view! {
         <div class="bridge" role="img" aria-label=text.name>

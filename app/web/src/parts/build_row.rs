@@ -2,7 +2,7 @@
 use leptos::prelude::*;
 
 use super::answer::led;
-use super::hatch::{Hatch, Hatching};
+use super::hatch::{DashedEdge, Dashes, Hatch, Hatching};
 use super::sum_row::Leads;
 
 /// The words of a row.
@@ -22,6 +22,7 @@ pub struct BuildText {
 #[component]
 pub fn BuildRow(text: BuildText, #[prop(optional)] leads: Leads) -> impl IntoView {
     let unknown = text.kinds.is_empty();
+    let not_yet = unknown.then(|| view! { <DashedEdge dashes=Dashes::NotYet/> });
     let layers = text
         .kinds
         .into_iter()
@@ -33,7 +34,7 @@ pub fn BuildRow(text: BuildText, #[prop(optional)] leads: Leads) -> impl IntoVie
         <span class="told">
             <b>{text.name}</b>" "<span>{text.now}</span>" "<small>{text.note}</small>
         </span>
-        <span class="strip" class:unknown=unknown aria-hidden="true">{layers}</span>
+        <span class="strip" class:unknown=unknown aria-hidden="true">{layers}{not_yet}</span>
     };
     view! { <li>{led("build-row", leads, inner)}</li> }
 }

@@ -48,6 +48,9 @@ pub fn Field(
     /// At the right end of the well: `in`, `CAD`.
     #[prop(optional, into)]
     unit: MaybeProp<String>,
+    /// After what was typed: its sum (`19 + 1/4 + 1/8`), or what it comes to.
+    #[prop(optional, into)]
+    adds: MaybeProp<String>,
     /// Said in the well while it is empty.
     #[prop(optional, into)]
     hint: MaybeProp<String>,
@@ -83,6 +86,7 @@ pub fn Field(
                     on:keydown=move |ev| if let (Some(enter), "Enter") = (on_enter, ev.key().as_str()) { enter.run(()) }
                     on:focus=move |_| if let Some(focus) = on_focus { focus.run(()) }
                 />
+                {move || adds.get().map(|adds| view! { <span class="adds">{stick(&adds)}</span> })}
                 {move || unit.get().map(|unit| view! { <span class="unit">{unit}</span> })}
             </div>
             <FieldError id=err_id error/>

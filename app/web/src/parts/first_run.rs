@@ -24,7 +24,7 @@ pub fn FirstRun(words: FirstRunWords) -> impl IntoView {
             <path class="measure" d="M62 52L194 18M62 156L166 204L300 160"/>
             <path class="arrow" d="M62 52l8 -5 1.4 5.2zM194 18l-8 5 -1.4 -5.2z"/>
             <path class="arrow" d="M62 156l9.5 1.4 -2.3 4.9zM166 204l-9.5 -1.4 2.3 -4.9zM166 204l7.8 -5.4 1.7 5.1zM300 160l-7.8 5.4 -1.7 -5.1z"/>
-            <text transform="translate(128 41) rotate(-14.4)">{words.hours}</text>
+            <text transform="translate(126 29) rotate(-14.4)">{words.hours}</text>
             <text transform="translate(111 186) rotate(24.8)">{words.cost}</text>
             <text transform="translate(234 188) rotate(-18.2)">{words.done}</text>
         </svg>

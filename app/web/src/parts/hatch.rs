@@ -95,6 +95,26 @@ pub fn Swatch(kind: Hatch) -> impl IntoView {
     view! { <span class="swatch"><Hatching kind/></span> }
 }
 
+/// Why an edge is not drawn solid.
+#[derive(Clone, Copy, Default, PartialEq, Eq)]
+pub enum Dashes {
+    /// Going on, still to come, on the shelf.
+    #[default]
+    ToCome,
+    /// Not there yet: dash-dot-dot.
+    NotYet,
+}
+
+/// A dashed edge around the box it stands in.
+#[component]
+pub fn DashedEdge(#[prop(optional)] dashes: Dashes) -> impl IntoView {
+    let class = match dashes {
+        Dashes::ToCome => "dashed-edge",
+        Dashes::NotYet => "dashed-edge not-yet",
+    };
+    view! { <svg class=class aria-hidden="true"><rect></rect></svg> }
+}
+
 /// The patterns themselves; once in the page.
 #[component]
 pub fn HatchDefs() -> impl IntoView {

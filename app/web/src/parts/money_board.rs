@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 
 use super::dim::Dim;
-use super::hatch::{Hatch, Hatching};
+use super::hatch::{DashedEdge, Hatch, Hatching};
 
 /// Amounts of one unit of the caller's; for the drawing only.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -98,7 +98,10 @@ fn bars(amounts: Amounts, scale: f64, saved: Option<String>) -> impl IntoView {
     let gap = amounts.instead - amounts.paid();
     let at_new = per_cent(amounts.instead / scale);
     let saved = saved.map(|text| {
-        view! { <span class="part saved" style:inline-size=per_cent(gap / scale)><span>{text}</span></span> }
+        view! { <span class="part saved" style:inline-size=per_cent(gap / scale)>
+            <DashedEdge/>
+            <span>{text}</span>
+        </span> }
     });
     let loss = (gap < 0.0).then(|| {
         view! {

@@ -1,5 +1,6 @@
 //! The sheet: read above, do below. `Above` and `Below` become two columns where the screen is wide.
-use leptos::{ev, html, prelude::*};
+use leptos::{html, prelude::*};
+use wasm_bindgen::{JsCast, prelude::Closure};
 
 use super::goes_on::GoesOn;
 
@@ -51,25 +52,25 @@ pub fn Read(
     #[prop(optional, into)] below: MaybeProp<String>,
     children: Children,
 ) -> impl IntoView {
-    let node = NodeRef::<html::Div>::new();
+    let read = NodeRef::<html::Div>::new();
+    let roll = NodeRef::<html::Div>::new();
     let goes_on = RwSignal::new(false);
     let look = move || {
-        let Some(read) = node.get_untracked() else { return };
+        let Some(read) = read.get_untracked() else { return };
+        // What the break line itself takes is room too: else it would make itself needed.
+        let line = read
+            .next_element_sibling()
+            .filter(|it| it.class_name() == "goes")
+            .map_or(0, |it| it.client_height());
+        let left = read.scroll_height() - read.client_height() - line - read.scroll_top();
         // Half a line of slack: a pixel of rounding is no reason to say that more follows.
-        let left = read.scroll_height() - read.client_height() - read.scroll_top();
         goes_on.set(left > 8);
     };
-    Effect::new(move || {
-        below.track();
-        node.track();
-        request_animation_frame(look);
-    });
-    let resized = window_event_listener(ev::resize, move |_| look());
-    on_cleanup(move || resized.remove());
+    on_resize([read, roll], look);
     let goes = move || goes_on.get().then(|| below.get()).flatten().map(|text| view! { <GoesOn text/> });
     view! {
-        <div class="read" role="region" tabindex="0" aria-label=move || name.get() node_ref=node on:scroll=move |_| look()>
-            {children()}
+        <div class="read" role="region" tabindex="0" aria-label=move || name.get() node_ref=read on:scroll=move |_| look()>
+            <div class="roll" node_ref=roll>{children()}</div>
         </div>
         {goes}
     }
@@ -115,4 +116,20 @@ pub fn Keys(
 ) -> impl IntoView {
     let lead = move || lead.get().map(|lead| view! { <p>{lead}</p> });
     view! { <div class=format!("keys {class}")>{lead}{children()}</div> }
+}
+
+/// Calls `look` whenever one of `nodes` is there or has changed its size, until the component goes.
+fn on_resize(nodes: [NodeRef<html::Div>; 2], look: impl Fn() + Clone + 'static) {
+    Effect::new(move || {
+        let look = look.clone();
+        let watcher = Closure::<dyn Fn()>::new(move || look());
+        let Ok(observer) = web_sys::ResizeObserver::new(watcher.as_ref().unchecked_ref()) else { return };
+        nodes.iter().filter_map(NodeRef::get).for_each(|node| observer.observe(&node));
+        let kept = StoredValue::new_local(watcher);
+        let observer = StoredValue::new_local(observer);
+        on_cleanup(move || {
+            observer.with_value(web_sys::ResizeObserver::disconnect);
+            kept.dispose();
+        });
+    });
 }

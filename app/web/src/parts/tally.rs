@@ -31,7 +31,7 @@ const STEP: u32 = 9;
 fn end(quarters: u32) -> u32 {
     let (fives, rest) = (quarters / 5, quarters % 5);
     // A full five takes 40 px; single strokes 9 each, with a little air at both ends.
-    if rest == 0 { fives * FIVE - 6 } else { fives * FIVE + rest * STEP + 2 }
+    if rest == 0 { (fives * FIVE).saturating_sub(6) } else { fives * FIVE + rest * STEP + 2 }
 }
 
 fn strokes(quarters: u32) -> String {
@@ -46,4 +46,20 @@ fn strokes(quarters: u32) -> String {
             }
         })
         .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{end, strokes};
+
+    #[test]
+    fn every_fifth_stroke_crosses_the_four_before_it() {
+        assert_eq!(strokes(7).matches('M').count(), 7);
+        assert_eq!(strokes(7).matches('L').count(), 1);
+    }
+
+    #[test]
+    fn no_quarter_hour_yet_is_no_stroke() {
+        assert_eq!((end(0), strokes(0)), (0, String::new()));
+    }
 }
