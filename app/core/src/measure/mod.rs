@@ -5,7 +5,8 @@
 //!
 //! - amounts: [`money`], [`quantity`], [`ratio`] (a share of a whole), [`fraction`] (exact), [`dec`]
 //!   (as stored), `fixed` (the one rounding and the one apportionment), [`limits`] (each once);
-//! - what they are of: [`unit`], [`board`], [`coverage`] (coats on an area), [`currency`], [`region`] (a first guess at both);
+//! - what they are of: [`mod@unit`], [`board`], [`coverage`] (coats on an area), [`currency`],
+//!   [`region`] (a first guess at currency, measures and week);
 //! - time: [`day`], [`instant`], [`zone`] (a table that is passed in), [`clock_text`], [`duration`];
 //! - typed text: [`number`], [`marks`], [`duration`], [`clock_text`], [`day`], over the cursor `scan`;
 //!   what isn't taken is a [`refusal`]: why, what would be, and where;
