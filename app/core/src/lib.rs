@@ -19,6 +19,8 @@
 
 pub mod costing;
 pub mod exchange;
+#[cfg(any(test, feature = "fixture"))]
+pub mod fixture;
 pub mod journal;
 pub mod measure;
 pub mod planning;

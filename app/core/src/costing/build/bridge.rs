@@ -1,0 +1,58 @@
+//! The bridge: Spent − bought for it and not drawn by it + drawn from other stock = Used up; then the rest
+//! of every kind, which is no money that was paid, up to the true cost.
+//!
+//! Draws of an item count as other stock. Source: our own rule, DEVELOPERS.md § Figures.
+
+use super::{
+    kinds::{Rows, drawn, sum_of},
+    spent,
+};
+use crate::{
+    costing::{Part, Rule, Statement, parts::Lens, stock::DrawRow},
+    journal::kinds::{Bearer, Source},
+};
+use std::collections::BTreeMap;
+
+/// The true cost by way of what was spent.
+pub(super) fn from_used_up(rows: &Rows, bearer: Bearer) -> Statement {
+    let mut parts = vec![Part::plus(used_up(rows, bearer))];
+    for (kind, hours, lines) in rows.kinds(Lens::Rest) {
+        parts.push(Part::plus(sum_of(Rule::Rest { kind, hours }, lines)));
+    }
+    Statement::sum(Rule::FromUsedUp, parts, Vec::new(), Vec::new())
+}
+
+fn used_up(rows: &Rows, bearer: Bearer) -> Statement {
+    let mut own: BTreeMap<Source, Vec<&DrawRow>> = BTreeMap::new();
+    let mut other: BTreeMap<Source, Vec<&DrawRow>> = BTreeMap::new();
+    for row in rows.draws() {
+        let side = if rows.books.is_got_for(bearer, row.account) { &mut own } else { &mut other };
+        side.entry(row.account).or_default().push(row);
+    }
+    let parts = vec![
+        Part::plus(spent::spent(rows, bearer)),
+        Part::minus(not_drawn(rows, bearer, &own)),
+        Part::plus(other_stock(rows, &other)),
+    ];
+    Statement::sum(Rule::UsedUp, parts, Vec::new(), Vec::new())
+}
+
+/// Of each lot bought for it: its money, less the money in what the build drew.
+fn not_drawn(rows: &Rows, bearer: Bearer, own: &BTreeMap<Source, Vec<&DrawRow>>) -> Statement {
+    let lots = rows.books.got_for(bearer).map(|lot| {
+        let source = Source::Lot(lot.facts.entry());
+        let draws = own.get(&source).map(Vec::as_slice).unwrap_or_default();
+        let parts = vec![
+            Part::plus(spent::lot_money(rows.books, lot)),
+            Part::minus(drawn(rows.books, source, draws, Lens::Cash)),
+        ];
+        let rule = Rule::LotNotDrawn { lot: lot.facts.entry() };
+        Part::plus(Statement::sum(rule, parts, Vec::new(), Vec::new()))
+    });
+    Statement::sum(Rule::NotDrawn, lots.collect(), Vec::new(), Vec::new())
+}
+
+fn other_stock(rows: &Rows, other: &BTreeMap<Source, Vec<&DrawRow>>) -> Statement {
+    let stock = other.iter().map(|(source, draws)| Part::plus(drawn(rows.books, *source, draws, Lens::Cash)));
+    Statement::sum(Rule::OtherStock, stock.collect(), Vec::new(), Vec::new())
+}

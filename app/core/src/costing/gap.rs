@@ -1,0 +1,152 @@
+//! What can't be worked out (gaps) and what is odd (flags): closed, with their data, without words.
+
+use super::CostKind;
+use crate::journal::{Id, kinds::Source, shop::Odd};
+
+/// Something is missing; a figure with a gap shows what there is and says what it lacks.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Gap {
+    /// A person worked on a day without a rate: add one to the person.
+    NoRate {
+        /// Who.
+        person: Id,
+    },
+    /// Somebody worked who is not there any more: no rate can be found.
+    NoPerson {
+        /// The work.
+        entry: Id,
+    },
+    /// Kilometres were driven and there is no rate a kilometre: add one to the shop's choices.
+    NoKmRate,
+    /// Nothing says what was paid for this lot, or what a supplied one is worth: add it to the lot.
+    NoPrice {
+        /// The lot.
+        lot: Id,
+    },
+    /// A quantity that can't be: correct the entry.
+    NoQuantity {
+        /// The lot or the draw.
+        entry: Id,
+    },
+    /// An amount that can't be: correct the entry.
+    NoAmount {
+        /// The expense or trip.
+        entry: Id,
+    },
+    /// Drawn before any of it ever came, so no unit cost is known: add the receipt.
+    NeverReceived {
+        /// The lot or item.
+        source: Source,
+    },
+    /// Nobody has said how much of this salvaged lot will be usable and nothing is sorted:
+    /// type an expected yield, or sort.
+    NoYield {
+        /// The lot.
+        lot: Id,
+    },
+    /// No price of the same thing new: add one to the lot.
+    NoNewPrice {
+        /// The lot.
+        lot: Id,
+    },
+    /// New stock is sold in the other measure, and this lot is known in one only: add the other.
+    NoOtherMeasure {
+        /// The lot.
+        lot: Id,
+    },
+    /// Nothing was drawn from this lot, so nothing was saved or lost yet.
+    NothingDrawn {
+        /// The lot.
+        lot: Id,
+    },
+    /// No own hours of hauling or reclaiming went into what was drawn.
+    NoHours {
+        /// The lot.
+        lot: Id,
+    },
+    /// A kind of cost that there are no entries for yet: `Tools` or `Overhead`.
+    NotKept {
+        /// Which.
+        kind: CostKind,
+    },
+    /// What came in is not kept yet, so what an hour earned can't be said.
+    IncomeNotKept,
+    /// The numbers are too large to work this out.
+    OutOfRange {
+        /// The entry.
+        entry: Id,
+    },
+}
+
+impl Gap {
+    /// Costs that go by hours, for which there are no entries yet.
+    pub(crate) const NOT_KEPT: [Gap; 2] =
+        [Gap::NotKept { kind: CostKind::Tools }, Gap::NotKept { kind: CostKind::Overhead }];
+}
+
+/// Odd, and said so. The figure counts it all the same, in the way the doc says.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Flag {
+    /// Another stretch of the same person, begun later, took time from this one.
+    Overlap {
+        /// The stretch that was cut.
+        entry: Id,
+    },
+    /// A clock: its hours are those up to the moment of the figure.
+    Running {
+        /// The clock.
+        entry: Id,
+    },
+    /// More was drawn than was on the shelf: the missing part is costed at the last unit cost until the
+    /// next receipt settles it.
+    NegativeShelf {
+        /// The item.
+        item: Id,
+        /// The draw that is not settled yet.
+        draw: Id,
+    },
+    /// More was drawn from this lot than it held: so more was there, and its unit cost falls.
+    Overdrawn {
+        /// The lot.
+        lot: Id,
+    },
+    /// Comes back from a draw that isn't there: not counted.
+    ReturnOfNothing {
+        /// The return.
+        entry: Id,
+    },
+    /// More came back than was drawn: the rest is not counted.
+    ReturnsTooMuch {
+        /// The return.
+        entry: Id,
+    },
+    /// Stock that goes round in a circle between lots: what this draw would add is left out.
+    Circle {
+        /// The draw.
+        entry: Id,
+    },
+    /// Dated after the day that the figure is for: not counted.
+    Later {
+        /// The entry.
+        entry: Id,
+    },
+    /// The expected yield is the median of the maker's own sorted lots from the same place.
+    YieldFromHistory {
+        /// The lot.
+        lot: Id,
+        /// How many sorted lots it is the median of.
+        lots: usize,
+    },
+    /// The expected yield is that of what is sorted of the lot itself.
+    YieldFromItself {
+        /// The lot.
+        lot: Id,
+    },
+    /// The fold found it odd.
+    Odd {
+        /// The entry.
+        entry: Id,
+        /// What was found.
+        odd: Odd,
+    },
+}

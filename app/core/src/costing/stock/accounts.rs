@@ -1,0 +1,344 @@
+//! All accounts, costed in such an order that stock drawn for a lot is costed before that lot.
+
+use super::{
+    DrawRow, ItemAccount, LotAccount,
+    average::Average,
+    lines, named_lot,
+    named_lot::{Found, yield_of},
+    rows,
+};
+use crate::{
+    costing::{
+        CostKind, Flag, Gap, Parts,
+        books::{Bearing, Facts, Ledgers},
+    },
+    journal::{
+        Id, Shop,
+        kinds::{Bearer, Origin, Source},
+        order::Order,
+        shop::Lot,
+    },
+    measure::{Day, Quantity, Ratio, fixed},
+};
+use rustc_hash::{FxHashMap, FxHashSet};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// Every draw, every lot and every item, costed.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct Stock {
+    pub rows: Vec<DrawRow>,
+    pub lots: BTreeMap<Id, LotAccount>,
+    pub items: BTreeMap<Id, ItemAccount>,
+    /// What came into the items, pooled lots with what they bear.
+    pub received: Parts,
+    /// Draws that would go round in a circle between lots.
+    pub left_out: FxHashSet<Id>,
+}
+
+/// Costs all stock up to `last`.
+pub(crate) fn stock(shop: &Shop, facts: &Facts, ledgers: &mut Ledgers, last: Day) -> Stock {
+    let rows = rows::rows(shop, last);
+    ledgers.index_draws(&rows);
+    let mut all = All::new(shop, facts, ledgers, rows, last);
+    for account in all.sequence() {
+        match account {
+            Source::Lot(lot) => all.named_lot(lot),
+            Source::Item(item) => all.item(item),
+        }
+    }
+    all.stock
+}
+
+/// What the accounts are made from.
+struct All<'a> {
+    shop: &'a Shop,
+    facts: &'a Facts,
+    ledgers: &'a Ledgers,
+    last: Day,
+    stock: Stock,
+    /// Rows by account, in order.
+    draws: FxHashMap<Source, Vec<usize>>,
+    found: FxHashMap<Id, Found>,
+    emptied: FxHashMap<Id, Vec<Order>>,
+    pooled: BTreeMap<Id, Vec<&'a Lot>>,
+    yields: FxHashMap<&'a str, Vec<Ratio>>,
+    /// Draws that would go round in a circle.
+    left_out: FxHashSet<usize>,
+}
+
+impl<'a> All<'a> {
+    fn new(shop: &'a Shop, facts: &'a Facts, ledgers: &'a Ledgers, rows: Vec<DrawRow>, last: Day) -> All<'a> {
+        let mut all = All {
+            shop,
+            facts,
+            ledgers,
+            last,
+            stock: Stock { rows, ..Stock::default() },
+            draws: FxHashMap::default(),
+            found: FxHashMap::default(),
+            emptied: FxHashMap::default(),
+            pooled: BTreeMap::new(),
+            yields: FxHashMap::default(),
+            left_out: FxHashSet::default(),
+        };
+        for (at, row) in all.stock.rows.iter().enumerate() {
+            all.draws.entry(row.account).or_default().push(at);
+        }
+        for lot in all.lots() {
+            if let Some(item) = lot.item {
+                all.pooled.entry(item).or_default().push(lot);
+            }
+        }
+        all.look();
+        all
+    }
+
+    fn lots(&self) -> impl Iterator<Item = &'a Lot> + use<'a> {
+        let last = self.last;
+        self.shop.lots.values().filter(move |lot| lot.order.day <= last)
+    }
+
+    /// Sorts, empty shelves, and the yields of each place that lots came from.
+    fn look(&mut self) {
+        for sort in self.shop.sorts.iter().filter(|sort| sort.order.day <= self.last) {
+            let found = self.found.entry(sort.lot).or_default();
+            found.good = found.good.plus(sort.good);
+            found.culled = found.culled.plus(sort.culled);
+        }
+        for emptied in self.shop.emptied.iter().filter(|emptied| emptied.order.day <= self.last) {
+            match rows::account(self.shop, emptied.of) {
+                Source::Lot(lot) => self.found.entry(lot).or_default().empty = true,
+                Source::Item(item) => self.emptied.entry(item).or_default().push(emptied.order),
+            }
+        }
+        for lot in self.lots().filter(|lot| lot.origin == Origin::Salvaged) {
+            let found = self.found.get(&lot.entry()).copied().unwrap_or_default();
+            if let (Some(whence), Some(share)) = (lot.whence.as_deref(), yield_of(found)) {
+                self.yields.entry(whence.trim()).or_default().push(share);
+            }
+        }
+        for yields in self.yields.values_mut() {
+            yields.sort_unstable();
+        }
+    }
+
+    /// Every account, those that feed others first. Circles are broken at the least id, and flagged.
+    fn sequence(&mut self) -> Vec<Source> {
+        let mut accounts: BTreeSet<Source> = self.draws.keys().copied().collect();
+        accounts.extend(self.lots().filter(|lot| lot.item.is_none()).map(named_lot::source));
+        accounts.extend(self.shop.items.keys().copied().map(Source::Item));
+        accounts.extend(self.pooled.keys().copied().map(Source::Item));
+        let mut feeds: BTreeMap<Source, Vec<Source>> = BTreeMap::new();
+        let mut waits: BTreeMap<Source, usize> = BTreeMap::new();
+        for (from, to, _) in self.feeding() {
+            feeds.entry(from).or_default().push(to);
+            let count = waits.entry(to).or_default();
+            *count = count.saturating_add(1);
+        }
+        let mut ready: BTreeSet<Source> =
+            accounts.iter().copied().filter(|account| !waits.contains_key(account)).collect();
+        let mut sequence = Vec::with_capacity(accounts.len());
+        while !accounts.is_empty() {
+            let Some(account) = ready.pop_first().or_else(|| accounts.first().copied()) else { break };
+            accounts.remove(&account);
+            sequence.push(account);
+            for to in feeds.remove(&account).unwrap_or_default() {
+                let left = waits.get_mut(&to).map_or(0, |count| {
+                    *count = count.saturating_sub(1);
+                    *count
+                });
+                if left == 0 && accounts.contains(&to) {
+                    ready.insert(to);
+                }
+            }
+        }
+        self.leave_out(&sequence);
+        sequence
+    }
+
+    /// Draws that a lot bears: from which account, into which, by which row.
+    fn feeding(&self) -> Vec<(Source, Source, usize)> {
+        let rows = self.stock.rows.iter().enumerate();
+        rows.filter_map(|(at, row)| match row.bearer {
+            Bearer::Lot(lot) if self.shop.lots.contains_key(&lot) => {
+                Some((row.account, rows::account(self.shop, Source::Lot(lot)), at))
+            }
+            Bearer::Lot(_) | Bearer::Build(_) | Bearer::Shop => None,
+        })
+        .collect()
+    }
+
+    fn leave_out(&mut self, sequence: &[Source]) {
+        let feeding = self.feeding();
+        if feeding.is_empty() {
+            return;
+        }
+        let place: FxHashMap<Source, usize> =
+            sequence.iter().enumerate().map(|(at, account)| (*account, at)).collect();
+        for (from, to, at) in feeding {
+            if place.get(&from) >= place.get(&to) {
+                self.left_out.insert(at);
+                if let Some(row) = self.stock.rows.get_mut(at) {
+                    row.flags.push(Flag::Circle { entry: row.entry() });
+                    self.stock.left_out.insert(row.entry());
+                }
+            }
+        }
+    }
+
+    /// What a lot bears, circles left out.
+    fn bears(&self, lot: Id) -> Bearing {
+        let mut bears = self.ledgers.borne_by(Bearer::Lot(lot)).clone();
+        if !self.left_out.is_empty() {
+            bears.draws.retain(|at| !self.left_out.contains(at));
+        }
+        bears
+    }
+
+    fn named_lot(&mut self, id: Id) {
+        let of_lot = self.draws.remove(&Source::Lot(id)).unwrap_or_default();
+        let lot = self.shop.lots.get(&id).filter(|lot| lot.order.day <= self.last);
+        let Some(lot) = lot else {
+            self.never_received(Source::Lot(id), &of_lot);
+            return;
+        };
+        let lines = lines::lines(self.facts, lot, self.ledgers, &self.stock.rows, &self.bears(id));
+        let drawn =
+            of_lot.iter().filter_map(|at| self.stock.rows.get(*at)).filter(|row| row.returns.is_none());
+        let drawn = drawn.fold(Quantity::ZERO, |sum, row| sum.plus(row.net()));
+        let found = self.found.get(&id).copied().unwrap_or_default();
+        let mut account = named_lot::open(lot, &lines, found, drawn, self.history(lot, found));
+        named_lot::share_out(&mut account, &mut self.stock.rows, &of_lot);
+        self.stock.lots.insert(id, account);
+    }
+
+    /// Median yield of the other sorted lots from the same place.
+    fn history(&self, lot: &Lot, found: Found) -> Option<(Ratio, usize)> {
+        let mut yields = self.yields.get(lot.whence.as_deref()?.trim())?.clone();
+        if let Some(own) = yield_of(found)
+            && let Some(at) = yields.iter().position(|it| *it == own)
+        {
+            yields.remove(at);
+        }
+        let upper = yields.get(yields.len().checked_div(2)?)?;
+        let lower = yields.get(yields.len().saturating_sub(1).checked_div(2)?)?;
+        Some((middle(*lower, *upper)?, yields.len()))
+    }
+
+    fn never_received(&mut self, source: Source, draws: &[usize]) {
+        for at in draws {
+            if let Some(row) = self.stock.rows.get_mut(*at) {
+                row.gaps.push(Gap::NeverReceived { source });
+            }
+        }
+    }
+
+    fn item(&mut self, id: Id) {
+        let lots = self.pooled.remove(&id).unwrap_or_default();
+        let of_item = self.draws.remove(&Source::Item(id)).unwrap_or_default();
+        let emptied = self.emptied.remove(&id).unwrap_or_default();
+        let kind = self.item_kind(id, &lots);
+        let mut events = Vec::with_capacity(lots.len().saturating_add(of_item.len()));
+        events.extend(lots.iter().map(|lot| (lot.order, Turn::Receipt(lot))));
+        events.extend(of_item.iter().filter_map(|at| self.turn(*at)));
+        events.extend(emptied.into_iter().map(|order| (order, Turn::Empty)));
+        events.sort_by_key(|(order, turn)| (*order, turn.comes_back()));
+        let mut average = Average::default();
+        // Place of each row among the draws of this item.
+        let mut taken: Vec<(usize, usize)> = Vec::with_capacity(of_item.len());
+        let mut places: FxHashMap<usize, usize> = FxHashMap::default();
+        for (_, turn) in events {
+            match turn {
+                Turn::Receipt(lot) => self.receive(lot, &mut average),
+                Turn::Draw(row) => {
+                    let quantity = self.stock.rows.get(row).and_then(|row| row.quantity).unwrap_or_default();
+                    let place = average.draw(quantity);
+                    taken.push((row, place));
+                    places.insert(row, place);
+                }
+                Turn::Return { row, draw } => self.give_back(row, places.get(&draw).copied(), &mut average),
+                Turn::Empty => average.empty(),
+            }
+        }
+        let (account, costs) = average.close();
+        for (at, place) in taken {
+            let (Some(row), Some(cost)) = (self.stock.rows.get_mut(at), costs.get(place)) else { continue };
+            row.parts = cost.parts();
+            row.known = row.quantity.is_some() && cost.known;
+            row.gaps.extend_from_slice(&cost.gaps);
+            if !cost.known {
+                row.gaps.push(Gap::NeverReceived { source: Source::Item(id) });
+            }
+            if !cost.missing.is_zero() {
+                row.flags.push(Flag::NegativeShelf { item: id, draw: row.entry() });
+            }
+        }
+        for at in of_item {
+            if let Some(row) = self.stock.rows.get_mut(at) {
+                row.kind = kind;
+            }
+        }
+        self.stock.items.insert(id, account);
+    }
+
+    fn receive(&mut self, lot: &Lot, average: &mut Average) {
+        let lines = lines::lines(self.facts, lot, self.ledgers, &self.stock.rows, &self.bears(lot.entry()));
+        let cost = lines.iter().fold(Parts::ZERO, |sum, line| sum.plus(line.parts));
+        let mut gaps: Vec<Gap> = lines.iter().filter_map(|line| line.gap).collect();
+        let found = self.found.get(&lot.entry()).copied().unwrap_or_default();
+        let quantity = lot.rough.unwrap_or_default().minus(found.culled).max(Quantity::ZERO);
+        if lot.rough.is_none() {
+            gaps.push(Gap::NoQuantity { entry: lot.entry() });
+        }
+        self.stock.received = self.stock.received.plus(cost);
+        average.receive(quantity, cost, &gaps);
+    }
+
+    fn give_back(&mut self, at: usize, draw: Option<usize>, average: &mut Average) {
+        let Some(row) = self.stock.rows.get_mut(at) else { return };
+        let Some(draw) = draw else { return };
+        row.parts = average.give_back(draw, row.quantity.unwrap_or_default()).negated();
+        row.known = true;
+    }
+
+    /// A return dated before its draw comes right after it.
+    fn turn(&self, at: usize) -> Option<(Order, Turn<'a>)> {
+        let row = self.stock.rows.get(at)?;
+        let Some(draw) = row.returns else {
+            let returns_nothing = row.flags.iter().any(|flag| matches!(flag, Flag::ReturnOfNothing { .. }));
+            return (!returns_nothing).then_some((row.order, Turn::Draw(at)));
+        };
+        let order = self.stock.rows.get(draw).map_or(row.order, |draw| draw.order.max(row.order));
+        Some((order, Turn::Return { row: at, draw }))
+    }
+
+    /// One origin throughout: that; else bought.
+    fn item_kind(&self, id: Id, lots: &[&Lot]) -> CostKind {
+        let purpose =
+            self.shop.items.get(&id).map_or(crate::journal::kinds::Use::Fitting, |item| item.purpose);
+        let origin = lots.first().map_or(Origin::Bought, |lot| lot.origin);
+        let one = lots.iter().all(|lot| lot.origin == origin);
+        CostKind::of_stock(purpose, if one { origin } else { Origin::Bought })
+    }
+}
+
+/// Halfway between two shares.
+fn middle(lower: Ratio, upper: Ratio) -> Option<Ratio> {
+    let both = lower.micros().saturating_add(upper.micros());
+    Ratio::share(fixed::decimal_of(fixed::mul_div(both, 1, 2)?))
+}
+
+/// What goes by at an item's shelf.
+#[derive(Clone, Copy)]
+enum Turn<'a> {
+    Receipt(&'a Lot),
+    Draw(usize),
+    Return { row: usize, draw: usize },
+    Empty,
+}
+
+impl Turn<'_> {
+    fn comes_back(self) -> bool {
+        matches!(self, Turn::Return { .. })
+    }
+}

@@ -1,0 +1,19 @@
+//! Stock: every draw at its cost, and what is left on the shelf.
+//!
+//! Accounts: a lot of an item is pooled with the item's other lots and drawn by moving average
+//! ([`average`]); a lot by itself is drawn by name, by specific identification ([`named_lot`]). A draw
+//! that names a pooled lot draws from the item. In = drawn + lost + shelf, in every part.
+//! Source: IAS 2 (paragraphs 23 and 25) for the two formulas. Not here: who bears a draw (`build`).
+
+mod accounts;
+pub(crate) mod average;
+pub(crate) mod lines;
+pub(crate) mod named_lot;
+mod rows;
+
+pub(crate) use accounts::{Stock, stock};
+pub(crate) use average::ItemAccount;
+pub(crate) use lines::{LotLine, Pool};
+pub(crate) use named_lot::LotAccount;
+pub use named_lot::YieldFrom;
+pub(crate) use rows::DrawRow;

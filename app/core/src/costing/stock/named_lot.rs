@@ -1,0 +1,266 @@
+//! Lots drawn by name: specific identification, and the two pools of a salvaged one.
+//!
+//! Fetched is spread over the usable quantity U = sorted good + unsorted × expected yield, never less than
+//! was drawn; reclaimed over what is sorted good so far, never less than was drawn. Bought, supplied and
+//! offcut lots are usable whole but for what was culled, and both pools go over U. A lot found empty: U is
+//! what was drawn. All draws and the shelf share each part by largest remainder, ties by entry id, so
+//! nothing of a lot is lost. What nobody can take any more is a loss of the shop.
+//! Source: IAS 2 paragraph 23 (specific identification); pools: our own rule, DEVELOPERS.md § Salvage.
+
+use super::{DrawRow, LotLine, Pool};
+use crate::{
+    costing::{CostKind, Flag, Gap, Parts},
+    journal::{
+        kinds::{Origin, Source},
+        shop::Lot,
+    },
+    measure::{Quantity, Ratio, fixed},
+};
+
+/// Where the expected yield comes from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum YieldFrom {
+    /// Typed with the lot.
+    Typed,
+    /// Median of so many of the maker's own sorted lots from the same place.
+    History {
+        /// How many.
+        lots: usize,
+    },
+    /// What is sorted of the lot itself.
+    Itself,
+    /// The lot came ready to use.
+    Whole,
+}
+
+/// What was found in a lot so far.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(crate) struct Found {
+    pub good: Quantity,
+    pub culled: Quantity,
+    pub empty: bool,
+}
+
+/// The cost of a lot, where it went, and how much is left.
+#[derive(Clone, Debug)]
+pub(crate) struct LotAccount {
+    /// As the fold read it.
+    pub facts: Lot,
+    pub kind: CostKind,
+    pub found: Found,
+    /// Neither sorted nor culled yet.
+    pub unsorted: Quantity,
+    /// None where it can't be said, or where nothing is left to expect.
+    pub expected: Option<(Ratio, YieldFrom)>,
+    /// What stays drawn of it.
+    pub drawn: Quantity,
+    /// U; none: a gap.
+    pub usable: Option<Quantity>,
+    /// What the reclaimed pool is spread over; none: nothing sorted or drawn yet.
+    pub sorted: Option<Quantity>,
+    pub fetched: Parts,
+    pub reclaimed: Parts,
+    /// What is still on the shelf, of either pool.
+    pub shelf_fetched: Parts,
+    pub shelf_reclaimed: Parts,
+    /// What nobody can take any more.
+    pub lost: Parts,
+    pub gaps: Vec<Gap>,
+    pub flags: Vec<Flag>,
+}
+
+impl LotAccount {
+    /// Everything that it cost.
+    pub(crate) fn cost(&self) -> Parts {
+        self.fetched.plus(self.reclaimed)
+    }
+
+    /// What is still on the shelf.
+    pub(crate) fn shelf(&self) -> Parts {
+        self.shelf_fetched.plus(self.shelf_reclaimed)
+    }
+
+    /// Usable and not drawn; none where it can't be said.
+    pub(crate) fn left(&self) -> Option<Quantity> {
+        self.usable.map(|usable| usable.minus(self.drawn))
+    }
+}
+
+/// Opens the account of a lot: quantities, pools, gaps. `drawn`: what stays drawn.
+pub(crate) fn open(
+    facts: &Lot,
+    lines: &[LotLine],
+    found: Found,
+    drawn: Quantity,
+    history: Option<(Ratio, usize)>,
+) -> LotAccount {
+    let lot = facts.entry();
+    let pool = |pool: Pool| {
+        lines.iter().filter(|line| line.pool == pool).fold(Parts::ZERO, |sum, line| sum.plus(line.parts))
+    };
+    let unsorted = facts.rough.unwrap_or_default().minus(found.good).minus(found.culled).max(Quantity::ZERO);
+    let expected = expected(facts, found, unsorted, history);
+    let could_be = could_be(facts, found, unsorted, expected);
+    let usable = if found.empty { Some(drawn) } else { could_be.map(|it| it.max(drawn)) };
+    let mut account = LotAccount {
+        kind: CostKind::of_stock(facts.purpose, facts.origin),
+        facts: facts.clone(),
+        found,
+        unsorted,
+        expected,
+        drawn,
+        usable,
+        sorted: sorted(facts, found, drawn, usable),
+        fetched: pool(Pool::Fetched),
+        reclaimed: pool(Pool::Reclaimed),
+        shelf_fetched: Parts::ZERO,
+        shelf_reclaimed: Parts::ZERO,
+        lost: Parts::ZERO,
+        gaps: lines.iter().filter_map(|line| line.gap).collect(),
+        flags: Vec::new(),
+    };
+    if usable.is_none() {
+        let unknown = facts.rough.is_none();
+        account.gaps.push(if unknown { Gap::NoQuantity { entry: lot } } else { Gap::NoYield { lot } });
+    }
+    if !found.empty && could_be.is_some_and(|it| it < drawn) {
+        account.flags.push(Flag::Overdrawn { lot });
+    }
+    match expected {
+        Some((_, YieldFrom::History { lots })) => account.flags.push(Flag::YieldFromHistory { lot, lots }),
+        Some((_, YieldFrom::Itself)) => account.flags.push(Flag::YieldFromItself { lot }),
+        Some((_, YieldFrom::Typed | YieldFrom::Whole)) | None => {}
+    }
+    account
+}
+
+/// Shares both pools among the draws and the shelf; writes the rows.
+pub(crate) fn share_out(account: &mut LotAccount, rows: &mut [DrawRow], of_lot: &[usize]) {
+    // Ties go by entry id, so that two phones agree.
+    let mut draws: Vec<usize> =
+        of_lot.iter().copied().filter(|at| rows.get(*at).is_some_and(|row| row.returns.is_none())).collect();
+    draws.sort_unstable_by_key(|at| rows.get(*at).map(DrawRow::entry));
+    let mut weights: Vec<i128> =
+        draws.iter().map(|at| rows.get(*at).map_or(0, |row| row.net().micros())).collect();
+    let fetched = Spread::of(account.fetched, account.usable, account.drawn, &mut weights);
+    let reclaimed = Spread::of(account.reclaimed, account.sorted, account.drawn, &mut weights);
+    // Stock that no one will ever draw: all culled, or found empty with nothing drawn.
+    if account.usable.is_some_and(|usable| usable.is_zero()) {
+        account.lost = account.fetched.plus(account.reclaimed);
+    } else {
+        (account.shelf_fetched, account.shelf_reclaimed) = (fetched.shelf, reclaimed.shelf);
+    }
+    let known = account.usable.is_some();
+    for (place, at) in draws.iter().enumerate() {
+        let share = |spread: &Spread| spread.draws.get(place).copied().unwrap_or_default();
+        let net = share(&fetched).plus(share(&reclaimed));
+        if let Some(row) = rows.get_mut(*at) {
+            row.parts = net;
+            row.known = row.quantity.is_some() && (known || !net.is_zero());
+            tell(row, account);
+        }
+    }
+    for at in of_lot {
+        give_back(account, rows, *at);
+    }
+}
+
+/// A pool divided: a share for each draw, the rest on the shelf.
+struct Spread {
+    draws: Vec<Parts>,
+    shelf: Parts,
+}
+
+impl Spread {
+    fn of(pool: Parts, over: Option<Quantity>, drawn: Quantity, weights: &mut Vec<i128>) -> Spread {
+        let Some(over) = over.filter(|over| !over.is_zero() && !pool.is_zero()) else {
+            return Spread { draws: Vec::new(), shelf: pool };
+        };
+        weights.push(over.minus(drawn).micros());
+        let mut draws = pool.allocate(weights);
+        weights.pop();
+        let shelf = draws.pop().unwrap_or_default();
+        Spread { draws, shelf }
+    }
+}
+
+/// What comes back of a draw comes back at its unit cost: the draw's row shows all that was taken, the
+/// return's row what it gave back, and both together what stays drawn.
+fn give_back(account: &LotAccount, rows: &mut [DrawRow], at: usize) {
+    let Some(row) = rows.get_mut(at) else { return };
+    let Some(draw) = row.returns else { return };
+    let quantity = row.quantity.unwrap_or_default();
+    let unit = |pool: Parts, over: Option<Quantity>| {
+        over.filter(|over| !over.is_zero()).map_or(Parts::ZERO, |over| pool.share(quantity, over))
+    };
+    let parts = unit(account.fetched, account.usable).plus(unit(account.reclaimed, account.sorted));
+    row.parts = parts.negated();
+    row.known = account.usable.is_some() || !parts.is_zero();
+    tell(row, account);
+    if let Some(draw) = rows.get_mut(draw) {
+        draw.parts = draw.parts.plus(parts);
+    }
+}
+
+fn tell(row: &mut DrawRow, account: &LotAccount) {
+    row.gaps.extend_from_slice(&account.gaps);
+    row.flags.extend_from_slice(&account.flags);
+    row.kind = account.kind;
+}
+
+/// The share of what is still unsorted that is expected to be usable.
+fn expected(
+    facts: &Lot,
+    found: Found,
+    unsorted: Quantity,
+    history: Option<(Ratio, usize)>,
+) -> Option<(Ratio, YieldFrom)> {
+    if unsorted.is_zero() {
+        return None;
+    }
+    if facts.origin != Origin::Salvaged {
+        return Some((Ratio::ONE, YieldFrom::Whole));
+    }
+    let typed = facts.expected_yield.map(|share| (share, YieldFrom::Typed));
+    let own = history.map(|(share, lots)| (share, YieldFrom::History { lots }));
+    typed.or(own).or_else(|| yield_of(found).map(|share| (share, YieldFrom::Itself)))
+}
+
+/// Usable ÷ sorted, where something was sorted.
+pub(crate) fn yield_of(found: Found) -> Option<Ratio> {
+    let whole = found.good.plus(found.culled);
+    Ratio::share(found.good.over(whole)?.to_decimal())
+}
+
+/// U before anyone looks at what was drawn.
+fn could_be(
+    facts: &Lot,
+    found: Found,
+    unsorted: Quantity,
+    expected: Option<(Ratio, YieldFrom)>,
+) -> Option<Quantity> {
+    let known = facts.rough.is_some() || !found.good.is_zero() || !found.culled.is_zero();
+    if !known {
+        return None;
+    }
+    if unsorted.is_zero() {
+        return Some(found.good);
+    }
+    let (share, _) = expected?;
+    let to_come = fixed::mul_div(unsorted.micros(), share.micros(), fixed::SCALE)?;
+    Some(found.good.plus(Quantity::from_micros(to_come)))
+}
+
+/// What the reclaimed pool goes over.
+fn sorted(facts: &Lot, found: Found, drawn: Quantity, usable: Option<Quantity>) -> Option<Quantity> {
+    if found.empty || facts.origin != Origin::Salvaged {
+        return usable;
+    }
+    let sorted = found.good.max(drawn);
+    (!sorted.is_zero()).then_some(sorted)
+}
+
+/// The source that draws of a lot by itself name.
+pub(crate) fn source(lot: &Lot) -> Source {
+    Source::Lot(lot.entry())
+}
