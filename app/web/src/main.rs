@@ -1,1 +1,23 @@
-fn main() {}
+//! Benchslate in the browser: asks core, shows the answer, keeps the lines.
+//!
+//! Never: arithmetic on money, quantities or time; another way to storage than `store`; a sentence outside
+//! `words`. Kept by: core's types have no public arithmetic, `tidy`, and review.
+
+mod app;
+mod parts;
+mod platform;
+mod screens;
+mod shell;
+mod store;
+mod words;
+
+use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+
+fn main() {
+    let root = web_sys::window().and_then(|it| it.document()).and_then(|it| it.get_element_by_id("benchslate"));
+    let Some(root) = root.and_then(|it| it.dyn_into::<web_sys::HtmlElement>().ok()) else { return };
+    // The shell that was painted from the page itself makes room for the program's own.
+    root.set_text_content(None);
+    mount_to(root, app::App).forget();
+}

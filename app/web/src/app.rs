@@ -1,0 +1,28 @@
+//! The program: one document, the place in its address, a sheet for each place.
+
+use crate::{
+    parts::hatch::HatchDefs,
+    screens,
+    shell::{Desk, Go, Place, frame, update},
+};
+use leptos::prelude::*;
+use leptos_router::{components::Router, hooks::use_query_map};
+
+/// Everything.
+#[component]
+pub fn App() -> impl IntoView {
+    let desk = Desk::provide();
+    update::keep_before_reload(desk);
+    view! { <HatchDefs/><Router><Sheets/></Router> }
+}
+
+#[component]
+fn Sheets() -> impl IntoView {
+    let go = Go::provide();
+    frame::number_keys(go);
+    provide_context(screens::UpdateWaits(update::waiting()));
+    let query = use_query_map();
+    let place = Memo::new(move |_| Place::of(query.read().get("at").as_deref().unwrap_or_default()));
+    provide_context(place);
+    move || screens::sheet(place.get())
+}

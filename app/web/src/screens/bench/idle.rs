@@ -1,0 +1,205 @@
+//! No clock runs: what was done last, what was just stopped, and the likely stage in one tap.
+
+use super::{say, taps};
+use crate::{
+    parts::{
+        dim::Dim,
+        facts::{Fact, Facts},
+        key::{Key, KeyKind, KeyLink},
+        seg::Seg,
+        sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
+        slate::NextSlate,
+        stretch::{EarlierAt, Stretch, StretchText},
+    },
+    screens::trouble::Troubles,
+    shell::{Desk, Go, Place, frame::Places, mark::LastMarkHere},
+    words::bench as words,
+};
+use benchslate_core::{
+    journal::{Body, Id},
+    timing::{
+        bench::{Bench, Last, Named},
+        worked,
+    },
+};
+use leptos::prelude::*;
+
+/// The bench while no clock runs.
+#[component]
+pub fn Idle() -> impl IntoView {
+    let desk = Desk::here();
+    let go: Go = expect_context();
+    let bench = Memo::new(move |_| desk.bench());
+    let stopped = Memo::new(move |_| just_stopped(desk));
+    let title = Signal::derive(move || {
+        let title = super::title(desk, bench).get();
+        if stopped.get().is_some() { title } else { words::where_was_i(&title) }
+    });
+    view! {
+        <Sheet>
+            <Head title=title note=super::today(desk) tight=true on_tap=Callback::new(move |()| go.to(&Place::WorkFor))/>
+            <Above>
+                <Troubles/>
+                <Read name=Signal::derive(move || title.get())>
+                    {move || stopped.get().map(|(entry, text)| drawn(desk, go, entry, text))}
+                    {move || facts(desk, bench)}
+                </Read>
+            </Above>
+            <Below>
+                <LastMarkHere/>
+                <Hand name=words::keys().to_owned() kind=HandKind::Dense>
+                    <Next bench/>
+                    <OrStart bench/>
+                </Hand>
+                <Places cell=0/>
+            </Below>
+        </Sheet>
+    }
+}
+
+/// The stretch that the last act stopped, drawn until the next act.
+fn just_stopped(desk: Desk) -> Option<(Id, StretchText)> {
+    let entry = desk.last.with(|last| last.as_ref().filter(|last| !last.undone).and_then(|last| last.stopped))?;
+    let now = desk.at_tap();
+    desk.read(|view| {
+        let Some(Body::Stretch(stretch)) = view.journal.body(entry) else { return None };
+        let start = view.tongue.time(stretch.from?.instant);
+        let worked = worked(view.shop, now).into_iter().find(|row| row.entry == entry)?.seconds;
+        let text = StretchText {
+            quarters: say::quarters(worked),
+            length: view.tongue.hours(worked),
+            start_name: words::begun_at_change(&start),
+            start,
+            going: false,
+        };
+        stretch.to.map(|_| (entry, text))
+    })
+}
+
+fn drawn(desk: Desk, go: Go, entry: Id, text: StretchText) -> impl IntoView {
+    let earlier = move |at: usize| {
+        if let Some(seconds) = taps::EARLIER.iter().rev().nth(at) {
+            taps::ended_earlier(desk, entry, *seconds);
+        }
+    };
+    let keys: Vec<_> = say::earlier().into_iter().rev().collect();
+    view! {
+        <section class="stopped" aria-label=words::stopped()>
+            <Stretch
+                text=Signal::stored(text)
+                earlier=Signal::stored(keys)
+                at=EarlierAt::End
+                on_earlier=Callback::new(earlier)
+                on_start=Callback::new(move |()| go.to(&Place::Minute(entry)))
+            />
+        </section>
+    }
+}
+
+fn facts(desk: Desk, bench: Memo<Option<Bench>>) -> impl IntoView {
+    let last = bench.read().as_ref().and_then(|bench| bench.last.clone());
+    let gap = last.as_ref().map(|last| gap(desk, last));
+    let fact = match last {
+        Some(last) => done(desk, &last),
+        None => Fact { label: words::last_done().to_owned(), text: words::nothing_done().to_owned(), note: None },
+    };
+    view! {
+        {gap.map(|text| view! { <Dim text=text going=Signal::stored(true)/> })}
+        <Facts facts=Signal::stored(vec![fact])/>
+    }
+}
+
+fn gap(desk: Desk, last: &Last) -> String {
+    let now = desk.minute();
+    desk.read(|view| {
+        let (day, today) = (last.on.day(&view.shop.zone), view.shop.zone.day(now));
+        words::days_since(today.days_since(day), &view.tongue.day(day))
+    })
+}
+
+fn done(desk: Desk, last: &Last) -> Fact {
+    desk.read(|view| {
+        let hours = |seconds: i64| view.tongue.hours(benchslate_core::measure::Seconds(seconds));
+        let people: Vec<(String, String)> =
+            last.who.iter().map(|(who, seconds)| (who.name.clone(), hours(*seconds))).collect();
+        Fact {
+            label: words::last_done().to_owned(),
+            text: words::stage_and_people(&last.stage.name, &people),
+            note: Some(view.tongue.day(last.on.day(&view.shop.zone))),
+        }
+    })
+}
+
+/// The likely stage, and who goes to it.
+#[component]
+fn Next(bench: Memo<Option<Bench>>) -> impl IntoView {
+    let desk = Desk::here();
+    let stage = Memo::new(move |_| bench.read().as_ref().and_then(|bench| bench.next.first().cloned()));
+    let sets = Memo::new(move |_| bench.read().as_ref().map(say::people).unwrap_or_default());
+    let chosen = RwSignal::new(None::<usize>);
+    // Whoever was last at work, until another is chosen.
+    let at = Signal::derive(move || {
+        let last = bench.read().as_ref().and_then(|bench| bench.people.first().map(|it| it.id));
+        let alone = |set: &Vec<Named>| matches!(set.as_slice(), [one] if Some(one.id) == last);
+        chosen.get().or_else(|| sets.read().iter().position(alone)).unwrap_or(0)
+    });
+    let start = move |()| {
+        let who = sets.with_untracked(|sets| sets.get(at.get_untracked()).cloned()).unwrap_or_default();
+        if let (Some(bench), Some(stage)) = (bench.get_untracked(), stage.get_untracked()) {
+            taps::begin(desk, &bench, who, stage);
+        }
+    };
+    let name = move || stage.get().map(|it| it.name).unwrap_or_default();
+    let seg = move || {
+        (sets.read().len() > 1).then(|| {
+            view! {
+                <Seg
+                    name=words::who().to_owned()
+                    choices=Signal::derive(move || say::choices(&sets.read()))
+                    chosen=at
+                    on_choose=Callback::new(move |to| chosen.set(Some(to)))
+                />
+            }
+        })
+    };
+    view! {
+        <NextSlate name=words::next_name().to_owned() title=Signal::derive(move || words::next(&name()))>
+            <Keys class="tall">
+                {seg}
+                <Key
+                    label=Signal::derive(move || words::start(&name()))
+                    kind=KeyKind::Filled
+                    on_tap=Callback::new(start)
+                />
+            </Keys>
+        </NextSlate>
+    }
+}
+
+/// Two other stages, hours afterwards, and all stages.
+#[component]
+fn OrStart(bench: Memo<Option<Bench>>) -> impl IntoView {
+    let desk = Desk::here();
+    let others = Memo::new(move |_| {
+        let next = bench.read().as_ref().map(|bench| bench.next.clone()).unwrap_or_default();
+        next.into_iter().skip(1).take(2).collect::<Vec<Named>>()
+    });
+    let key = move |stage: Named| {
+        let label = stage.name.clone();
+        let tap = move |()| {
+            if let Some(bench) = bench.get_untracked() {
+                let who = super::stages::at_work(&bench, None);
+                taps::begin(desk, &bench, who, stage.clone());
+            }
+        };
+        view! { <Key label on_tap=Callback::new(tap)/> }
+    };
+    let count = move || words::all_stages(bench.read().as_ref().map_or(0, |bench| bench.stages));
+    view! {
+        <Keys class="bench-over" lead=words::or_start().to_owned()>
+            {move || others.get().into_iter().map(key).collect_view()}
+            <KeyLink label=words::hours().to_owned() note=words::after().to_owned() href=Place::Hours.href()/>
+            <KeyLink label=Signal::derive(count) kind=KeyKind::Word href=Place::Stages.href()/>
+        </Keys>
+    }
+}

@@ -1,0 +1,133 @@
+//! The bench: what is going on now, and the keys that change it.
+
+mod asked;
+mod idle;
+mod running;
+mod say;
+mod stages;
+mod taps;
+mod two;
+mod usual;
+mod work_for;
+
+pub use stages::StagesSheet;
+pub use work_for::WorkForSheet;
+
+use crate::{
+    parts::{
+        first_run::{FirstRun, FirstRunWords},
+        key::{KeyKind, KeyLink},
+        message::{Message, MessageKind},
+        sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
+    },
+    shell::{Desk, Place, desk::Phase, frame::Places},
+    words::{bench as words, common, failure},
+};
+use benchslate_core::{journal::kinds::SettingKey, timing::bench::Bench};
+use leptos::prelude::*;
+
+/// First run, idle, or running: by what the journal says.
+#[component]
+pub fn BenchSheet() -> impl IntoView {
+    let desk = Desk::here();
+    let shows = Memo::new(move |_| match desk.phase.get() {
+        Phase::Failed(trouble) => Shows::Failed(trouble),
+        Phase::Opening | Phase::Ready => match desk.is_empty() {
+            None => Shows::Nothing,
+            Some(true) => Shows::FirstRun,
+            Some(false) => Shows::Bench(desk.bench().map_or(0, |bench| bench.clocks.len().min(2))),
+        },
+    });
+    move || match shows.get() {
+        Shows::Nothing => view! { <Blank/> }.into_any(),
+        Shows::Failed(trouble) => view! { <NoStore trouble/> }.into_any(),
+        Shows::FirstRun => view! { <First/> }.into_any(),
+        Shows::Bench(0) => view! { <idle::Idle/> }.into_any(),
+        Shows::Bench(1) => view! { <running::Running/> }.into_any(),
+        Shows::Bench(_) => view! { <two::Two/> }.into_any(),
+    }
+}
+
+#[derive(Clone, Copy, PartialEq)]
+enum Shows {
+    Nothing,
+    Failed(crate::store::Failure),
+    FirstRun,
+    /// With none, one or two clocks.
+    Bench(usize),
+}
+
+/// Until the record is read: the shell as the page itself painted it.
+#[component]
+fn Blank() -> impl IntoView {
+    view! { <Sheet><Above><div class="read" aria-busy="true"></div></Above><Below><Places cell=0/></Below></Sheet> }
+}
+
+#[component]
+fn NoStore(trouble: crate::store::Failure) -> impl IntoView {
+    view! {
+        <Sheet>
+            <Head title=failure::name().to_owned()/>
+            <Above>
+                <Read name=failure::name().to_owned()>
+                    <Message
+                        title=failure::title(trouble).to_owned()
+                        lines=Signal::stored(vec![failure::text(trouble).to_owned()])
+                        kind=MessageKind::Lost
+                    />
+                </Read>
+            </Above>
+            <Below><Places cell=0/></Below>
+        </Sheet>
+    }
+}
+
+#[component]
+fn First() -> impl IntoView {
+    let [hours, cost, done] = words::questions().map(str::to_owned);
+    let drawn = FirstRunWords { hours, cost, done, name: words::not_drawn_yet().to_owned() };
+    view! {
+        <Sheet>
+            <Head title=words::nothing_yet().to_owned()/>
+            <Above>
+                <Read name=words::nothing_yet().to_owned()>
+                    <FirstRun words=drawn/>
+                    <p class="lead">{words::what_it_does()}</p>
+                    <p class="note">{words::stays_here()}</p>
+                </Read>
+            </Above>
+            <Below>
+                <Hand name=words::keys().to_owned() kind=HandKind::Bare>
+                    <Keys class="first-keys">
+                        <KeyLink
+                            label=words::start_a_build().to_owned()
+                            note=words::a_name_is_enough().to_owned()
+                            kind=KeyKind::Filled
+                            href=Place::NewBuild.href()
+                        />
+                    </Keys>
+                </Hand>
+                <Places cell=0/>
+            </Below>
+        </Sheet>
+    }
+}
+
+/// What the bench works for, in its head.
+fn title(desk: Desk, bench: Memo<Option<Bench>>) -> Signal<String> {
+    Signal::derive(move || {
+        let title = bench.read().as_ref().and_then(|bench| bench.title.clone());
+        title.unwrap_or_else(|| {
+            let named = desk.read(|view| view.shop.settings.latest(SettingKey::ShopName).map(str::to_owned));
+            named.unwrap_or_else(|| common::the_shop().to_owned())
+        })
+    })
+}
+
+/// Beside it.
+fn today(desk: Desk) -> Signal<Option<String>> {
+    Signal::derive(move || {
+        let now = desk.minute();
+        Some(desk.read(|view| view.tongue.day_of(now)))
+    })
+}

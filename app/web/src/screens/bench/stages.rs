@@ -1,0 +1,138 @@
+//! Stages as keys: the likeliest in the hand, all of them on a sheet of their own.
+
+use super::{say, taps};
+use crate::{
+    parts::{
+        hatch::{Hatch, Swatch},
+        key::{Key, KeyKind, KeyLink},
+        sheet::{Above, Below, Hand, HandKind, Head, Keys, Sheet},
+        slate::SlimSlate,
+    },
+    shell::{Desk, Go, Place, frame::Places},
+    words::{bench as words, common},
+};
+use benchslate_core::{
+    journal::kinds::Side,
+    timing::bench::{Bench, Named},
+};
+use leptos::prelude::*;
+
+/// The three likeliest stages and the way to all.
+#[component]
+pub fn Likely(
+    bench: Memo<Option<Bench>>,
+    #[prop(into)] lead: Signal<String>,
+    /// With two clocks: whose keys these are.
+    #[prop(optional)]
+    acting: Option<Option<RwSignal<usize>>>,
+) -> impl IntoView {
+    let desk = Desk::here();
+    let next = Memo::new(move |_| bench.read().as_ref().map(|bench| bench.next.clone()).unwrap_or_default());
+    let count = move || words::all_stages(bench.read().as_ref().map_or(0, |bench| bench.stages));
+    let key = move |stage: Named| {
+        let label = stage.name.clone();
+        let tap = move |()| {
+            if let Some(bench) = bench.get_untracked() {
+                let who = at_work(&bench, acting.flatten().map(|it| it.get_untracked()));
+                taps::begin(desk, &bench, who, stage.clone());
+            }
+        };
+        view! { <Key label on_tap=Callback::new(tap)/> }
+    };
+    view! {
+        <Keys class="bench-over" lead=lead>
+            {move || next.get().into_iter().map(key).collect_view()}
+            <KeyLink label=Signal::derive(count) kind=KeyKind::Word href=Place::Stages.href()/>
+        </Keys>
+    }
+}
+
+/// Who a tap on a stage is for: whose clock runs, both where they go together, else whom the bench offers first.
+pub fn at_work(bench: &Bench, acting: Option<usize>) -> Vec<Named> {
+    let mut clocks = bench.clocks.clone();
+    clocks.sort_by_key(|clock| clock.entry);
+    let one = acting.and_then(|at| clocks.get(at)).or(bench.clocks.last());
+    let Some(one) = one else { return bench.people.first().cloned().into_iter().collect() };
+    let with = clocks.iter().filter(|it| it.entry == one.entry || (one.together.is_some() && it.together == one.together));
+    with.map(|clock| clock.person.clone()).collect()
+}
+
+/// All stages, by side.
+#[component]
+pub fn StagesSheet() -> impl IntoView {
+    let desk = Desk::here();
+    let go: Go = expect_context();
+    let bench = Memo::new(move |_| desk.bench());
+    let runs = move || bench.read().as_ref().is_some_and(|bench| !bench.clocks.is_empty());
+    let title = move || if runs() { words::change_over_title() } else { words::start_title() }.to_owned();
+    let note = move || if runs() { words::one_tap_same_minute() } else { words::one_tap() }.to_owned();
+    let begin = move |stage: Named| {
+        if let Some(bench) = bench.get_untracked() {
+            let who = at_work(&bench, None);
+            taps::begin(desk, &bench, who, stage);
+        }
+        go.instead(&Place::Bench);
+    };
+    view! {
+        <Sheet>
+            <Head title=Signal::derive(title) note=Signal::derive(note) tight=true/>
+            <Above>{move || slim(desk, bench)}</Above>
+            <Below>
+                <Hand name=words::keys().to_owned() kind=HandKind::Tall>
+                    {move || [Side::Piece, Side::Both, Side::Film].map(|side| group(desk, bench, side, begin))}
+                </Hand>
+                <Places cell=0/>
+            </Below>
+        </Sheet>
+    }
+}
+
+fn slim(desk: Desk, bench: Memo<Option<Bench>>) -> Option<AnyView> {
+    let clock = super::running::only(bench)?;
+    let shown = clock.clone();
+    let digits = Memo::new(move |_| say::clock(desk, &shown, desk.now()));
+    let since = desk.read(|view| view.tongue.time(clock.from.instant));
+    let who = words::who_since(&clock.person.name, &since);
+    Some(
+        view! { <SlimSlate name=words::clock_running().to_owned() stage=clock.stage.name who clock=digits/> }
+            .into_any(),
+    )
+}
+
+fn group(
+    desk: Desk,
+    bench: Memo<Option<Bench>>,
+    side: Side,
+    begin: impl Fn(Named) + Copy + Send + Sync + 'static,
+) -> AnyView {
+    let stages = desk.read(|view| {
+        let mut of: Vec<(u8, Named)> = view
+            .shop
+            .stages
+            .iter()
+            .filter(|(_, stage)| stage.side == side)
+            .map(|(id, stage)| (stage.place, Named { id: *id, name: stage.name.clone() }))
+            .collect();
+        of.sort_by_key(|(place, named)| (*place, named.name.clone()));
+        of
+    });
+    let running = move |stage: &Named| {
+        let id = stage.id;
+        Memo::new(move |_| super::running::only(bench).is_some_and(|clock| clock.stage.id == id))
+    };
+    let key = move |(_, stage): (u8, Named)| {
+        let pressed = running(&stage);
+        let label = stage.name.clone();
+        view! { <Key label pressed=Signal::derive(move || pressed.get().then_some(true)) on_tap=Callback::new(move |()| begin(stage.clone()))/> }
+    };
+    let kind = match side {
+        Side::Piece => Hatch::Piece,
+        Side::Film => Hatch::Film,
+        Side::Both => Hatch::Both,
+    };
+    view! {
+        <h2 class="keygroup"><Swatch kind/>{common::side(side)}</h2>
+        <div class="gridkeys">{stages.into_iter().map(key).collect_view()}</div>
+    }
+    .into_any()
+}

@@ -1,0 +1,95 @@
+//! What the bench works for: open builds, lots, the shop.
+
+use super::taps;
+use crate::{
+    parts::{
+        key::{KeyKind, KeyLink},
+        sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
+        sum_row::{Group, Leads, SumRow, SumText},
+    },
+    shell::{Desk, Go, Place, frame::Places},
+    words::{bench as words, common},
+};
+use benchslate_core::{journal::kinds::Bearer, timing::bench::Bench};
+use leptos::prelude::*;
+
+/// A bearer on the list.
+#[derive(Clone, PartialEq)]
+struct Row {
+    bearer: Bearer,
+    title: String,
+}
+
+/// Latest first.
+#[component]
+pub fn WorkForSheet() -> impl IntoView {
+    let desk = Desk::here();
+    let bench = Memo::new(move |_| desk.bench());
+    let runs = move || bench.read().as_ref().is_some_and(|bench| !bench.clocks.is_empty());
+    let note = Signal::derive(move || runs().then(|| words::from_now_on().to_owned()));
+    view! {
+        <Sheet>
+            <Head title=words::work_for().to_owned() note=note/>
+            <Above>
+                <Read name=words::work_for().to_owned()>
+                    {move || list(words::open_builds(), builds(desk), bench)}
+                    {move || list(words::lots(), lots(desk), bench)}
+                    {move || list("", vec![Row { bearer: Bearer::Shop, title: common::the_shop().to_owned() }], bench)}
+                </Read>
+            </Above>
+            <Below>
+                <Hand name=words::keys().to_owned()>
+                    <Keys class="go">
+                        <KeyLink label=common::leave().to_owned() href=Place::Bench.href()/>
+                        <KeyLink
+                            class="wide"
+                            label=words::start_a_build().to_owned()
+                            note=words::a_name_is_enough().to_owned()
+                            kind=KeyKind::Filled
+                            href=Place::NewBuild.href()
+                        />
+                    </Keys>
+                </Hand>
+                <Places cell=0/>
+            </Below>
+        </Sheet>
+    }
+}
+
+fn builds(desk: Desk) -> Vec<Row> {
+    desk.read(|view| {
+        let row = |(at, id, title): (_, _, String)| (at, Row { bearer: Bearer::Build(id), title });
+        latest_first(view.shop.builds.iter().map(|(id, it)| (it.order, *id, it.title.clone())).map(row).collect())
+    })
+}
+
+fn lots(desk: Desk) -> Vec<Row> {
+    desk.read(|view| {
+        let row = |(at, id, title): (_, _, String)| (at, Row { bearer: Bearer::Lot(id), title });
+        latest_first(view.shop.lots.iter().map(|(id, it)| (it.order, *id, it.name.clone())).map(row).collect())
+    })
+}
+
+fn latest_first<T: Ord>(mut rows: Vec<(T, Row)>) -> Vec<Row> {
+    rows.sort_by(|a, b| b.0.cmp(&a.0));
+    rows.into_iter().map(|(_, row)| row).collect()
+}
+
+fn list(title: &'static str, rows: Vec<Row>, bench: Memo<Option<Bench>>) -> Option<AnyView> {
+    let (desk, go) = (Desk::here(), expect_context::<Go>());
+    if rows.is_empty() {
+        return None;
+    }
+    let row = move |row: Row| {
+        let text = SumText { label: row.title.clone(), ..SumText::default() };
+        let tap = move |()| {
+            if let Some(bench) = bench.get_untracked() {
+                taps::work_for(desk, &bench, row.bearer, row.title.clone());
+            }
+            go.instead(&Place::Bench);
+        };
+        view! { <SumRow text leads=Leads::Tap(Callback::new(tap)) signed=false/> }
+    };
+    let group = (!title.is_empty()).then(|| view! { <Group title=title.to_owned()/> });
+    Some(view! { {group}{rows.into_iter().map(row).collect_view()} }.into_any())
+}

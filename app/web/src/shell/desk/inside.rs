@@ -1,0 +1,93 @@
+//! What lies on the desk: lines, their fold, the books, and the store they are kept in.
+
+use super::act::Job;
+use crate::{
+    platform::clock,
+    store::{Row, Store},
+    words::Tongue,
+};
+use benchslate_core::{
+    journal::{Id, Journal, Shop, kinds::{Bearer, SettingKey}},
+    measure::{Instant, Zone},
+    timing::bench::{self, Bench},
+};
+use std::collections::VecDeque;
+
+/// What a screen may look at.
+pub struct View<'a> {
+    /// All lines.
+    pub journal: &'a Journal,
+    /// Their fold.
+    pub shop: &'a Shop,
+    /// How figures and days are written for this reader.
+    pub tongue: &'a Tongue,
+}
+
+pub(super) struct Inside {
+    pub store: Option<Store>,
+    pub device: Id,
+    /// Rows up to here are in the journal.
+    pub seq: u64,
+    pub journal: Journal,
+    pub shop: Shop,
+    pub tongue: Tongue,
+    /// The journal is read; acts may begin.
+    pub open: bool,
+    pub busy: bool,
+    pub queue: VecDeque<Job>,
+}
+
+impl Inside {
+    pub fn new(language: String) -> Inside {
+        Inside {
+            store: None,
+            device: Id([0; 16]),
+            seq: 0,
+            journal: Journal::default(),
+            shop: Shop::default(),
+            tongue: Tongue::new(language),
+            open: false,
+            busy: false,
+            queue: VecDeque::new(),
+        }
+    }
+
+    pub fn view(&self) -> View<'_> {
+        View { journal: &self.journal, shop: &self.shop, tongue: &self.tongue }
+    }
+
+    pub fn bench(&self, now: Instant, wish: Option<Bearer>) -> Bench {
+        bench::look(&self.shop, now, wish)
+    }
+
+    /// Folds anew.
+    pub fn fold(&mut self) {
+        self.shop = Shop::fold(&self.journal, &self.shop.zone);
+        self.settle();
+    }
+
+    /// After a fold: the zone's table is made again, and the fold with it, only where the zone has changed.
+    pub fn settle(&mut self) {
+        let name = self.shop.settings.latest(SettingKey::Zone).map(str::to_owned);
+        let name = name.unwrap_or_else(clock::zone_name);
+        if name != self.shop.zone.name {
+            self.shop = Shop::fold(&self.journal, &zone(&name));
+        }
+        self.tongue.follow(&self.shop);
+    }
+
+    /// Lines from the disk. One that can't be read is left on the disk and left out here.
+    pub fn take_in(&mut self, rows: &[Row]) {
+        for row in rows {
+            // A line whose envelope can't be read stays where it is; the self-check names damage.
+            let _ = self.journal.add(&row.line);
+            self.seq = self.seq.max(row.seq);
+        }
+    }
+}
+
+/// The zone's table of offset changes, asked of the browser; UTC where it doesn't know the name.
+fn zone(name: &str) -> Zone {
+    let Some(changes) = clock::offset_changes(name) else { return Zone::utc() };
+    Zone { name: name.to_owned(), changes }
+}

@@ -1,0 +1,162 @@
+//! The desk: the journal and its fold as they are now, and the one queue of acts that change them.
+//!
+//! A screen reads through [`Desk::read`], which makes it follow every change, and acts through
+//! [`Desk::act`]. Acts go one after another: each is decided on the state that the one before it left.
+//! Nothing is shown as done before its transaction has completed.
+
+mod act;
+mod inside;
+mod opening;
+mod record;
+
+pub use act::{After, Marked};
+pub use inside::View;
+pub use opening::Phase;
+pub use record::{LastMark, Mark, Safety};
+
+use crate::{
+    platform::{clock, idle},
+    store::{Failure, Store},
+};
+use act::Job;
+use benchslate_core::{
+    journal::{Id, kinds::Bearer},
+    measure::Instant,
+    timing::bench::Bench,
+};
+use inside::Inside;
+use leptos::{prelude::*, task::spawn_local};
+
+/// Handles on the desk. Copied freely; provided as context.
+#[derive(Clone, Copy)]
+pub struct Desk {
+    inside: StoredValue<Inside, LocalStorage>,
+    /// Goes up with every change of the journal.
+    version: RwSignal<u64>,
+    /// The moment, to the second.
+    now: RwSignal<Instant>,
+    /// Where the opening stands.
+    pub phase: RwSignal<Phase>,
+    /// What was written last.
+    pub last: RwSignal<Option<LastMark>>,
+    /// Storage has said that something is wrong.
+    pub trouble: RwSignal<Option<Failure>>,
+    /// What was chosen to work for while no clock runs.
+    pub wish: RwSignal<Option<Bearer>>,
+    /// The bench as it was kept, until the journal is read.
+    painted: RwSignal<Option<Bench>>,
+}
+
+impl Desk {
+    /// Makes the desk, provides it, and begins to open the store.
+    pub fn provide() -> Desk {
+        let desk = Desk {
+            inside: StoredValue::new_local(Inside::new(clock::language())),
+            version: RwSignal::new(0),
+            now: RwSignal::new(moment()),
+            phase: RwSignal::new(Phase::Opening),
+            last: RwSignal::new(None),
+            trouble: RwSignal::new(None),
+            wish: RwSignal::new(None),
+            painted: RwSignal::new(None),
+        };
+        provide_context(desk);
+        spawn_local(async move {
+            loop {
+                idle::pause(1000).await;
+                desk.now.set(moment());
+            }
+        });
+        spawn_local(desk.open());
+        desk
+    }
+
+    /// The desk of this page.
+    pub fn here() -> Desk {
+        expect_context()
+    }
+
+    /// Reads the state, and follows it: run again at every change of the journal.
+    pub fn read<T>(self, look: impl FnOnce(&View) -> T) -> T {
+        self.version.track();
+        self.inside.with_value(|inside| look(&inside.view()))
+    }
+
+    /// Reads the state as it is at this tap.
+    pub fn now_read<T>(self, look: impl FnOnce(&View) -> T) -> T {
+        self.inside.with_value(|inside| look(&inside.view()))
+    }
+
+    /// The moment, to the second; followed.
+    pub fn now(self) -> Instant {
+        self.now.get()
+    }
+
+    /// The moment, to the minute; followed.
+    pub fn minute(self) -> Instant {
+        Memo::new(move |_| self.now.get().minute()).get()
+    }
+
+    /// The moment of a tap.
+    pub fn at_tap(self) -> Instant {
+        moment()
+    }
+
+    /// The bench as it stands, from its record until the journal is read.
+    pub fn bench(self) -> Option<Bench> {
+        self.version.track();
+        let wish = self.wish.get();
+        if self.phase.get() != Phase::Ready {
+            return self.painted.get();
+        }
+        Some(self.inside.with_value(|inside| inside.bench(moment(), wish)))
+    }
+
+    /// Whether anything was ever written; none while that isn't known.
+    pub fn is_empty(self) -> Option<bool> {
+        self.version.track();
+        match self.phase.get() {
+            Phase::Ready => Some(self.inside.with_value(|inside| inside.journal.is_empty())),
+            Phase::Opening | Phase::Failed(_) => self.painted.with(|it| it.as_ref().map(|_| false)),
+        }
+    }
+
+    /// The store, once it is open.
+    pub fn store(self) -> Option<Store> {
+        self.inside.with_value(|inside| inside.store.clone())
+    }
+
+    /// An id that was never used.
+    pub fn fresh(self) -> Id {
+        Id(crate::store::fresh_id())
+    }
+
+    fn put(self, job: Job) {
+        let idle = self.inside.try_update_value(|inside| {
+            inside.queue.push_back(job);
+            !inside.busy && inside.open
+        });
+        if idle == Some(true) {
+            self.work();
+        }
+    }
+
+    /// Works the queue off, one job after another.
+    fn work(self) {
+        self.inside.update_value(|inside| inside.busy = true);
+        spawn_local(async move {
+            while let Some(job) = self.inside.try_update_value(|inside| inside.queue.pop_front()).flatten() {
+                self.does(job).await;
+            }
+            self.inside.update_value(|inside| inside.busy = false);
+        });
+    }
+
+    fn changed(self) {
+        self.version.update(|version| *version = version.wrapping_add(1));
+    }
+}
+
+fn moment() -> Instant {
+    Instant(clock::now().div_euclid(1000))
+}

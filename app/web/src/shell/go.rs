@@ -1,0 +1,47 @@
+//! Going to a place, from code. Links go by themselves.
+
+use super::Place;
+use leptos::prelude::*;
+use leptos_router::{NavigateOptions, hooks::use_navigate};
+use std::rc::Rc;
+
+/// A handle that can be copied into any event.
+#[derive(Clone, Copy)]
+pub struct Go(StoredValue<Rc<dyn Fn(&str, NavigateOptions)>, LocalStorage>);
+
+impl Go {
+    /// Inside the router only.
+    pub fn provide() -> Go {
+        let navigate = use_navigate();
+        let go = Go(StoredValue::new_local(Rc::new(move |to: &str, options| navigate(to, options))));
+        provide_context(go);
+        go
+    }
+
+    /// To a place; back leads here again.
+    pub fn to(self, place: &Place) {
+        self.0.with_value(|go| go(&absolute(place), NavigateOptions::default()));
+    }
+
+    /// In place of this one: back leads to where this one was come from.
+    pub fn instead(self, place: &Place) {
+        self.0.with_value(|go| go(&absolute(place), NavigateOptions { replace: true, ..Default::default() }));
+    }
+
+    /// Where one was before.
+    pub fn back(self) {
+        if let Some(history) = web_sys::window().and_then(|window| window.history().ok())
+            && history.length().is_ok_and(|length| length > 1)
+        {
+            let _ = history.back();
+        } else {
+            self.instead(&Place::Bench);
+        }
+    }
+}
+
+/// With the folder that the page lies in, so that any sub-folder of any host will do.
+fn absolute(place: &Place) -> String {
+    let folder = web_sys::window().and_then(|window| window.location().pathname().ok());
+    format!("{}?at={}", folder.unwrap_or_else(|| "/".into()), place.at())
+}

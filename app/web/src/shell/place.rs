@@ -1,0 +1,229 @@
+//! Places and their addresses: `?at=bench`, `?at=build.<id>.cost`. One document, any sub-folder, any host.
+//!
+//! Pure: a place becomes text and back, and text that is no place is the bench.
+
+use benchslate_core::journal::Id;
+
+/// A build's own sheets.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Tab {
+    /// What happened, newest first.
+    Journal,
+    /// What it cost.
+    Cost,
+    /// Spent, used up, and the bridge between them.
+    Spent,
+    /// Where the hours went.
+    Time,
+    /// The film of it.
+    Film,
+}
+
+/// Everything that has an address.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Place {
+    /// What is going on now.
+    Bench,
+    /// All stages, to start or to change over to.
+    Stages,
+    /// Builds, lots and the shop: what the bench works for.
+    WorkFor,
+    /// When the running or the last stretch began and ended, typed.
+    Minute(Id),
+    /// All builds.
+    Builds,
+    /// A new build.
+    NewBuild,
+    /// A build, on one of its sheets.
+    Build(Id, Tab),
+    /// A figure of a build, opened; the path is `costing`'s.
+    Opened(Id, String),
+    /// An entry with its history: correct, strike out, bring back.
+    Entry(Id),
+    /// Hours afterwards.
+    Hours,
+    /// A note; without a home at first.
+    Note,
+    /// What has no home yet.
+    Homeless,
+    /// Money paid directly.
+    Expense,
+    /// What is on the shelf.
+    Stock,
+    /// A new lot.
+    NewLot,
+    /// A lot: board and saving.
+    Lot(Id),
+    /// What a salvaged lot yielded.
+    Sort(Id),
+    /// Use stock; of which lot or item, where that is chosen.
+    Use(Option<Id>),
+    /// Stock that comes back from a draw.
+    Return(Id),
+    /// Have I got the time?
+    Plan,
+    /// People, rates, backup.
+    Shop,
+    /// A person; none: a new one.
+    Person(Option<Id>),
+    /// Shop-wide choices: currency, units, week, rates.
+    Choices,
+    /// A journal brought in from a file.
+    BringIn,
+}
+
+impl Place {
+    /// The value of `at`.
+    pub fn at(&self) -> String {
+        match self {
+            Place::Bench => "bench".into(),
+            Place::Stages => "stages".into(),
+            Place::WorkFor => "work-for".into(),
+            Place::Minute(id) => format!("minute.{id}"),
+            Place::Builds => "builds".into(),
+            Place::NewBuild => "new-build".into(),
+            Place::Build(id, tab) => format!("build.{id}.{}", tab.code()),
+            Place::Opened(id, path) => format!("opened.{id}.{path}"),
+            Place::Entry(id) => format!("entry.{id}"),
+            Place::Hours => "hours".into(),
+            Place::Note => "note".into(),
+            Place::Homeless => "no-home-yet".into(),
+            Place::Expense => "expense".into(),
+            Place::Stock => "stock".into(),
+            Place::NewLot => "new-lot".into(),
+            Place::Lot(id) => format!("lot.{id}"),
+            Place::Sort(id) => format!("sort.{id}"),
+            Place::Use(None) => "use".into(),
+            Place::Use(Some(id)) => format!("use.{id}"),
+            Place::Return(id) => format!("return.{id}"),
+            Place::Plan => "plan".into(),
+            Place::Shop => "shop".into(),
+            Place::Person(None) => "person".into(),
+            Place::Person(Some(id)) => format!("person.{id}"),
+            Place::Choices => "choices".into(),
+            Place::BringIn => "bring-in".into(),
+        }
+    }
+
+    /// As a link on any page of the program.
+    pub fn href(&self) -> String {
+        format!("./?at={}", self.at())
+    }
+
+    /// The place of an address; what is no place is the bench.
+    pub fn of(at: &str) -> Place {
+        Place::read(at).unwrap_or(Place::Bench)
+    }
+
+    fn read(at: &str) -> Option<Place> {
+        let mut words = at.splitn(3, '.');
+        let (name, id, rest) = (words.next()?, words.next(), words.next());
+        if let Some(id) = id {
+            return Place::of_one(name, Id::parse(id)?, rest);
+        }
+        Some(match name {
+            "bench" => Place::Bench,
+            "stages" => Place::Stages,
+            "work-for" => Place::WorkFor,
+            "builds" => Place::Builds,
+            "new-build" => Place::NewBuild,
+            "hours" => Place::Hours,
+            "note" => Place::Note,
+            "no-home-yet" => Place::Homeless,
+            "expense" => Place::Expense,
+            "stock" => Place::Stock,
+            "new-lot" => Place::NewLot,
+            "use" => Place::Use(None),
+            "plan" => Place::Plan,
+            "shop" => Place::Shop,
+            "person" => Place::Person(None),
+            "choices" => Place::Choices,
+            "bring-in" => Place::BringIn,
+            _ => return None,
+        })
+    }
+
+    fn of_one(name: &str, id: Id, rest: Option<&str>) -> Option<Place> {
+        Some(match (name, rest) {
+            ("build", Some(tab)) => Place::Build(id, Tab::of(tab)?),
+            ("opened", Some(path)) => Place::Opened(id, path.to_owned()),
+            ("minute", None) => Place::Minute(id),
+            ("entry", None) => Place::Entry(id),
+            ("lot", None) => Place::Lot(id),
+            ("sort", None) => Place::Sort(id),
+            ("use", None) => Place::Use(Some(id)),
+            ("return", None) => Place::Return(id),
+            ("person", None) => Place::Person(Some(id)),
+            _ => return None,
+        })
+    }
+
+    /// Which of the five cells of the title block it belongs to: Bench, Builds, Stock, Plan, Shop.
+    pub fn cell(&self) -> usize {
+        match self {
+            Place::Bench | Place::Stages | Place::WorkFor | Place::Minute(_) => 0,
+            Place::Builds
+            | Place::NewBuild
+            | Place::Build(..)
+            | Place::Opened(..)
+            | Place::Entry(_)
+            | Place::Hours
+            | Place::Note
+            | Place::Homeless
+            | Place::Expense => 1,
+            Place::Stock
+            | Place::NewLot
+            | Place::Lot(_)
+            | Place::Sort(_)
+            | Place::Use(_)
+            | Place::Return(_) => 2,
+            Place::Plan => 3,
+            Place::Shop | Place::Person(_) | Place::Choices | Place::BringIn => 4,
+        }
+    }
+}
+
+impl Tab {
+    fn code(self) -> &'static str {
+        match self {
+            Tab::Journal => "journal",
+            Tab::Cost => "cost",
+            Tab::Spent => "spent",
+            Tab::Time => "time",
+            Tab::Film => "film",
+        }
+    }
+
+    fn of(code: &str) -> Option<Tab> {
+        [Tab::Journal, Tab::Cost, Tab::Spent, Tab::Time, Tab::Film].into_iter().find(|tab| tab.code() == code)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_place_is_found_again_by_its_address() {
+        let id = Id([7; 16]);
+        let places = [
+            Place::Bench, Place::Stages, Place::WorkFor, Place::Minute(id), Place::Builds, Place::NewBuild,
+            Place::Build(id, Tab::Journal), Place::Build(id, Tab::Cost), Place::Build(id, Tab::Spent),
+            Place::Build(id, Tab::Time), Place::Build(id, Tab::Film), Place::Opened(id, "labour.mill".into()),
+            Place::Entry(id), Place::Hours, Place::Note, Place::Homeless, Place::Expense, Place::Stock,
+            Place::NewLot, Place::Lot(id), Place::Sort(id), Place::Use(None), Place::Use(Some(id)),
+            Place::Return(id), Place::Plan, Place::Shop, Place::Person(None), Place::Person(Some(id)),
+            Place::Choices, Place::BringIn,
+        ];
+        for place in places {
+            assert_eq!(Place::of(&place.at()), place);
+        }
+    }
+
+    #[test]
+    fn what_is_no_place_is_the_bench() {
+        for at in ["", "attic", "build", "build.7.cost", "lot.", "bench.x", "entry.0190f3c2.x"] {
+            assert_eq!(Place::of(at), Place::Bench, "{at}");
+        }
+    }
+}

@@ -1,0 +1,14 @@
+//! All that a person reads, a file a subject, one function a sentence. A second language is a second folder.
+//!
+//! Never: a figure worked out here, a sentence built elsewhere. Kept by: review, and `core` has no text.
+
+pub mod bench;
+pub mod builds;
+pub mod common;
+pub mod failure;
+pub mod stock;
+mod tongue;
+pub mod units;
+pub mod update;
+
+pub use tongue::Tongue;
