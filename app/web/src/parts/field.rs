@@ -145,7 +145,7 @@ pub fn FieldError(#[prop(into)] id: String, #[prop(into)] error: MaybeProp<Strin
 fn drawn(value: Signal<String>) -> impl IntoView {
     let text = move || {
         let value = value.get();
-        match value.strip_suffix('/').and_then(|rest| split_number(rest)) {
+        match value.strip_suffix('/').and_then(split_number) {
             Some((whole, over)) => view! {
                 <span>{whole}</span>
                 <span class="fr"><span>{over}</span><span><span class="hole"></span></span></span>

@@ -122,7 +122,7 @@ pub fn Keys(
 fn on_resize(nodes: [NodeRef<html::Div>; 2], look: impl Fn() + Clone + 'static) {
     Effect::new(move || {
         let look = look.clone();
-        let watcher = Closure::<dyn Fn()>::new(move || look());
+        let watcher = Closure::<dyn Fn()>::new(look);
         let Ok(observer) = web_sys::ResizeObserver::new(watcher.as_ref().unchecked_ref()) else { return };
         nodes.iter().filter_map(NodeRef::get).for_each(|node| observer.observe(&node));
         let kept = StoredValue::new_local(watcher);

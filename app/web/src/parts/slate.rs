@@ -26,11 +26,14 @@ pub fn RunningSlate(
     /// The camera rolls: a ring before `state`.
     #[prop(optional, into)]
     rolling: Signal<bool>,
+    /// Begun just now by a tap: the slate grows down from the head.
+    #[prop(optional, into)]
+    starting: Signal<bool>,
     #[prop(into)] clock: Signal<ClockText>,
     children: Children,
 ) -> impl IntoView {
     view! {
-        <section class="slate run starting" aria-label=move || name.get()>
+        <section class="slate run" class:starting=move || starting.get() aria-label=move || name.get()>
             <div class="top">
                 <h2>{chalked(stage)}</h2>
                 <p class="note">{move || who.get()}</p>
