@@ -16,7 +16,7 @@
 )]
 
 use crate::{
-    costing::{Books, Part, PartOf, Path, Statement, Value},
+    costing::{Books, Part, PartOf, Path, Sign, Statement, Value},
     journal::{
         Body, Change, Id, Journal, On, Pen, Shop,
         kinds::{self, Basis, Bearer, Origin, Role, SettingKey, ShelfState, Side, Source, Span, Use},
@@ -129,28 +129,24 @@ impl Fixture {
     /// A figure and its parts, two digits, an indented line each, `depth` levels down.
     pub fn tree(&self, statement: &Statement, depth: usize) -> String {
         let mut text = String::new();
-        self.branch(&mut text, statement, 0, depth);
+        self.branch(&mut text, statement, ("", 0), depth);
         text
     }
 
-    fn branch(&self, text: &mut String, statement: &Statement, level: usize, depth: usize) {
-        let at = Path { steps: vec![statement.rule.step()] }.to_string();
-        let step = self.say(&at);
-        let _ = writeln!(text, "{}{step} {}", "  ".repeat(level), said(statement.value));
+    /// `at`: the sign before it, and its level.
+    fn branch(&self, text: &mut String, statement: &Statement, at: (&str, usize), depth: usize) {
+        let step = Path { steps: vec![statement.rule.step()] }.to_string();
+        line(text, at, &self.say(&step), statement.value);
+        let (_, level) = at;
         if level >= depth {
             return;
         }
         for Part { sign, of } in &statement.parts {
-            let minus = matches!(sign, crate::costing::Sign::Minus);
+            let sign = if *sign == Sign::Minus { "- " } else { "" };
             match of {
-                PartOf::Statement(below) => {
-                    let mut inner = String::new();
-                    self.branch(&mut inner, below, level + 1, depth);
-                    text.push_str(&if minus { inner.replacen("  ", "- ", 1) } else { inner });
-                }
+                PartOf::Statement(below) => self.branch(text, below, (sign, level + 1), depth),
                 PartOf::Entry { entry, value, .. } => {
-                    let name = self.name(*entry);
-                    let _ = writeln!(text, "{}{name} {}", "  ".repeat(level + 1), said(*value));
+                    line(text, (sign, level + 1), &self.name(*entry), *value);
                 }
             }
         }
@@ -513,6 +509,11 @@ fn unit(text: &str) -> Unit {
 
 fn unit_of(code: &str) -> Unit {
     Unit::from_code(code).unwrap_or_else(|| panic!("unit {code}"))
+}
+
+fn line(text: &mut String, (sign, level): (&str, usize), name: &str, value: Option<Value>) {
+    let indent = 2 * level;
+    let _ = writeln!(text, "{sign:>indent$}{name} {}", said(value));
 }
 
 fn said(value: Option<Value>) -> String {

@@ -8,7 +8,7 @@ use super::{Gap, Parts, Working};
 use crate::{
     journal::{
         Id, Shop,
-        kinds::{Bearer, SettingKey, Side},
+        kinds::{Bearer, SettingKey},
         shop::{Expense, Trip},
     },
     measure::{Day, Dec, Money, Quantity, fixed},
@@ -18,8 +18,6 @@ use crate::{
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct ExpenseRow {
     pub entry: Id,
-    pub bearer: Bearer,
-    pub side: Side,
     /// None: a gap.
     pub cost: Option<Money>,
     pub tax_back: Money,
@@ -43,8 +41,7 @@ pub(crate) struct TripRow {
 
 impl ExpenseRow {
     pub(crate) fn of(expense: &Expense) -> ExpenseRow {
-        let Expense { order, cost, tax_back, bearer, side, .. } = expense;
-        ExpenseRow { entry: order.entry, bearer: *bearer, side: *side, cost: *cost, tax_back: *tax_back }
+        ExpenseRow { entry: expense.order.entry, cost: expense.cost, tax_back: expense.tax_back }
     }
 
     pub(crate) fn parts(&self) -> Parts {

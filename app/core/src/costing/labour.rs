@@ -6,10 +6,7 @@
 
 use super::{Flag, Gap, Parts, Working};
 use crate::{
-    journal::{
-        Id, Shop,
-        kinds::{Bearer, Side},
-    },
+    journal::{Id, Shop},
     measure::{Money, Seconds, fixed},
     timing::Worked,
 };
@@ -20,8 +17,6 @@ pub(crate) struct LabourRow {
     pub entry: Id,
     pub person: Id,
     pub stage: Id,
-    pub bearer: Bearer,
-    pub side: Side,
     pub seconds: Seconds,
     /// None: a gap.
     pub rate: Option<Money>,
@@ -65,8 +60,6 @@ pub(crate) fn row(shop: &Shop, worked: &Worked) -> LabourRow {
         entry: worked.entry,
         person: worked.person,
         stage: worked.stage,
-        bearer: worked.bearer,
-        side: worked.side,
         seconds: worked.seconds,
         rate,
         value: rate.and_then(|rate| value(worked.seconds, rate)),

@@ -17,12 +17,15 @@ mod gap;
 mod labour;
 mod parts;
 mod path;
+pub mod present;
 mod rule;
+pub mod salvage;
+mod shelf;
 mod statement;
 mod stock;
 
 #[cfg(test)]
-mod worked_examples;
+mod examples;
 
 pub use books::Books;
 pub use build::BuildCost;
@@ -30,5 +33,7 @@ pub use gap::{Flag, Gap};
 pub use parts::{Hours, Parts};
 pub use path::{Path, Step};
 pub use rule::{CostKind, Rule, Working};
+pub use salvage::LotBook;
+pub use shelf::{ShelfLine, UnitCost};
 pub use statement::{Part, PartOf, Sign, Statement, Value};
 pub use stock::YieldFrom;

@@ -40,10 +40,6 @@ impl Hours {
         self.0
     }
 
-    pub(crate) fn from_micros(micros: i128) -> Hours {
-        Hours(micros)
-    }
-
     pub(crate) fn plus(self, more: Hours) -> Hours {
         Hours(self.0.saturating_add(more.0))
     }

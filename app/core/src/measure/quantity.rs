@@ -20,6 +20,8 @@ pub struct Quantity(i128);
 impl Quantity {
     /// Nothing.
     pub const ZERO: Quantity = Quantity(0);
+    /// One.
+    pub const ONE: Quantity = Quantity(fixed::SCALE);
 
     /// Rounded half-even to 10⁻⁶. `None`: beyond [`limits::MOST_UNITS`] either way.
     pub fn from_decimal(amount: Decimal) -> Option<Quantity> {

@@ -72,6 +72,12 @@ impl Shown {
         self.units < 0
     }
 
+    /// The same size the other way: a term that a sum takes off is shown by its size beside a minus.
+    #[must_use]
+    pub fn negated(self) -> Shown {
+        Shown { units: self.units.saturating_neg(), minor: self.minor }
+    }
+
     fn each_alone(self, parts: &[Money]) -> Vec<Shown> {
         parts.iter().map(|part| Shown::alone(*part, self.minor)).collect()
     }

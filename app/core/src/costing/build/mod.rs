@@ -14,6 +14,7 @@ use crate::journal::{
     kinds::{Bearer, Source},
 };
 use kinds::Rows;
+pub(crate) use kinds::{Lines, sum_of};
 
 /// The sheet of a build.
 #[derive(Clone, Debug, PartialEq)]

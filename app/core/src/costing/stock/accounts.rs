@@ -33,6 +33,8 @@ pub(crate) struct Stock {
     pub received: Parts,
     /// Draws that would go round in a circle between lots.
     pub left_out: FxHashSet<Id>,
+    /// Rows by account, in order.
+    pub by_source: FxHashMap<Source, Vec<usize>>,
 }
 
 /// Costs all stock up to `last`.
@@ -56,8 +58,6 @@ struct All<'a> {
     ledgers: &'a Ledgers,
     last: Day,
     stock: Stock,
-    /// Rows by account, in order.
-    draws: FxHashMap<Source, Vec<usize>>,
     found: FxHashMap<Id, Found>,
     emptied: FxHashMap<Id, Vec<Order>>,
     pooled: BTreeMap<Id, Vec<&'a Lot>>,
@@ -74,7 +74,6 @@ impl<'a> All<'a> {
             ledgers,
             last,
             stock: Stock { rows, ..Stock::default() },
-            draws: FxHashMap::default(),
             found: FxHashMap::default(),
             emptied: FxHashMap::default(),
             pooled: BTreeMap::new(),
@@ -82,7 +81,7 @@ impl<'a> All<'a> {
             left_out: FxHashSet::default(),
         };
         for (at, row) in all.stock.rows.iter().enumerate() {
-            all.draws.entry(row.account).or_default().push(at);
+            all.stock.by_source.entry(row.account).or_default().push(at);
         }
         for lot in all.lots() {
             if let Some(item) = lot.item {
@@ -124,7 +123,7 @@ impl<'a> All<'a> {
 
     /// Every account, those that feed others first. Circles are broken at the least id, and flagged.
     fn sequence(&mut self) -> Vec<Source> {
-        let mut accounts: BTreeSet<Source> = self.draws.keys().copied().collect();
+        let mut accounts: BTreeSet<Source> = self.stock.by_source.keys().copied().collect();
         accounts.extend(self.lots().filter(|lot| lot.item.is_none()).map(named_lot::source));
         accounts.extend(self.shop.items.keys().copied().map(Source::Item));
         accounts.extend(self.pooled.keys().copied().map(Source::Item));
@@ -196,7 +195,7 @@ impl<'a> All<'a> {
     }
 
     fn named_lot(&mut self, id: Id) {
-        let of_lot = self.draws.remove(&Source::Lot(id)).unwrap_or_default();
+        let of_lot = self.stock.by_source.get(&Source::Lot(id)).cloned().unwrap_or_default();
         let lot = self.shop.lots.get(&id).filter(|lot| lot.order.day <= self.last);
         let Some(lot) = lot else {
             self.never_received(Source::Lot(id), &of_lot);
@@ -235,7 +234,7 @@ impl<'a> All<'a> {
 
     fn item(&mut self, id: Id) {
         let lots = self.pooled.remove(&id).unwrap_or_default();
-        let of_item = self.draws.remove(&Source::Item(id)).unwrap_or_default();
+        let of_item = self.stock.by_source.get(&Source::Item(id)).cloned().unwrap_or_default();
         let emptied = self.emptied.remove(&id).unwrap_or_default();
         let kind = self.item_kind(id, &lots);
         let mut events = Vec::with_capacity(lots.len().saturating_add(of_item.len()));
@@ -278,7 +277,7 @@ impl<'a> All<'a> {
                 row.kind = kind;
             }
         }
-        self.stock.items.insert(id, account);
+        self.stock.items.insert(id, ItemAccount { kind, ..account });
     }
 
     fn receive(&mut self, lot: &Lot, average: &mut Average) {

@@ -8,14 +8,16 @@
 //! our own rule, DEVELOPERS.md § Stock. Not here: lots drawn by name (`named_lot`).
 
 use crate::{
-    costing::{Gap, Parts},
+    costing::{CostKind, Gap, Parts},
     measure::Quantity,
 };
 use std::collections::VecDeque;
 
 /// What an item's shelf is at the end.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug)]
 pub(crate) struct ItemAccount {
+    /// The kind that a draw of it is.
+    pub kind: CostKind,
     /// On the shelf; below zero while draws are not settled.
     pub quantity: Quantity,
     /// Its cost; below zero likewise.
@@ -171,6 +173,7 @@ impl Average {
                 (quantity.plus(taken.missing), cost.plus(taken.provisional.unwrap_or_default()))
             });
         let account = ItemAccount {
+            kind: CostKind::Bought,
             quantity: self.shelf.minus(missing),
             value: self.cost.minus(provisional),
             last: self.last,

@@ -1,0 +1,60 @@
+//! A lot's sheet: what became of it, what it cost in its two pools, and whether it saved anything.
+//!
+//! Source: our own rule, DEVELOPERS.md § Salvage. Not here: how pools are spread (`stock::named_lot`).
+
+mod board;
+mod cost;
+mod saving;
+
+pub use board::Board;
+pub use saving::Saving;
+
+use super::{Books, Path, Statement, UnitCost};
+use crate::journal::{Id, kinds::Source};
+
+/// The sheet of a lot that is drawn by name.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LotBook {
+    /// The lot.
+    pub lot: Id,
+    /// Gathered, good, culled, drawn, on the shelf, still to come.
+    pub board: Board,
+    /// Fetched and reclaimed, down to the lines.
+    pub cost: Statement,
+    /// Of one unit; none where it can't be said yet.
+    pub unit_cost: Option<UnitCost>,
+    /// Against the same thing new.
+    pub saving: Saving,
+}
+
+impl LotBook {
+    /// The figures from a root down to the end of an address, the root first.
+    pub fn open(&self, path: &Path) -> Option<Vec<&Statement>> {
+        self.roots().into_iter().find_map(|root| path.walk(root))
+    }
+
+    /// Every figure that an address can begin with.
+    pub fn roots(&self) -> [&Statement; 4] {
+        let Saving { time_free, at_rate, paid_an_hour, .. } = &self.saving;
+        [&self.cost, time_free, at_rate, paid_an_hour]
+    }
+}
+
+impl Books {
+    /// The sheet of a lot; none where it isn't there, or is pooled with others under an item.
+    pub fn lot(&self, lot: Id) -> Option<LotBook> {
+        let account = self.stock.lots.get(&lot)?;
+        Some(LotBook {
+            lot,
+            board: board::board(self, account),
+            cost: cost::cost(self, account),
+            unit_cost: self.unit_cost(Source::Lot(lot)),
+            saving: saving::saving(self, account),
+        })
+    }
+
+    /// A draw from a lot by itself, down to what it took of each line of that lot.
+    pub fn draw(&self, entry: Id) -> Option<Statement> {
+        cost::draw(self, entry)
+    }
+}

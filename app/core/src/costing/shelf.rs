@@ -1,0 +1,237 @@
+//! The shelf: what is left of every lot and item, its cost, and what a draw now would cost.
+
+use super::{
+    Books, CostKind, Flag, Gap, Parts,
+    stock::{DrawRow, ItemAccount, LotAccount},
+};
+use crate::{
+    journal::{
+        Id,
+        kinds::{Origin, Source},
+    },
+    measure::{Money, Quantity, Unit, fixed},
+};
+
+/// Cost of one unit as ratios, so that nothing is lost: money over quantity, by pool.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct UnitCost {
+    /// Fetched; for an item all that is on the shelf. None: nothing to spread it over.
+    pub fetched: Option<(Money, Quantity)>,
+    /// Reclaimed; none for an item, and before anything is sorted.
+    pub reclaimed: Option<(Money, Quantity)>,
+}
+
+impl UnitCost {
+    /// Money a unit, each pool rounded once to 10⁻⁶: for printing.
+    pub fn rounded(&self) -> Money {
+        self.of(Quantity::ONE).unwrap_or_default()
+    }
+
+    /// Money of so much.
+    fn of(&self, quantity: Quantity) -> Option<Money> {
+        let pools = [self.fetched, self.reclaimed].into_iter().flatten();
+        pools.into_iter().try_fold(Money::ZERO, |sum, (money, over)| {
+            let share = fixed::mul_div(money.micros(), quantity.micros(), over.micros())?;
+            Some(sum.plus(Money::from_micros(share)))
+        })
+    }
+}
+
+/// A lot by itself, or an item with all its lots.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ShelfLine {
+    /// Which.
+    pub source: Source,
+    /// The kind that a draw of it is.
+    pub kind: CostKind,
+    /// Unit of its quantities.
+    pub unit: Unit,
+    /// Left, unsorted timber by what is expected of it; below zero where more was drawn than came.
+    /// None where that can't be said.
+    pub quantity: Option<Quantity>,
+    /// Of a salvaged lot: sorted good and there. Else all that is left.
+    pub sorted: Quantity,
+    /// Of a salvaged lot: expected of what is unsorted.
+    pub to_come: Quantity,
+    /// What is left cost so much.
+    pub value: Money,
+    /// The same, by part.
+    pub parts: Parts,
+    /// Left, and of how much: what a full box would be. None where that can't be said.
+    pub share: Option<(Quantity, Quantity)>,
+    /// Less is left than the maker wants to have.
+    pub low: bool,
+    /// What its cost lacks.
+    pub gaps: Vec<Gap>,
+    /// What is odd.
+    pub flags: Vec<Flag>,
+}
+
+impl Books {
+    /// Everything that is on the shelf, that ought to be, or that nobody can say; lots first, by id.
+    pub fn shelf(&self) -> Vec<ShelfLine> {
+        let lots = self.stock.lots.values().filter(|lot| lot.left().is_none_or(|left| !left.is_zero()));
+        let lots = lots.map(lot_line);
+        let items = self.stock.items.iter().filter_map(|(id, item)| self.item_line(*id, item));
+        lots.chain(items).collect()
+    }
+
+    /// The line of one lot or item, also where nothing is left. None: never came.
+    pub fn shelf_line(&self, source: Source) -> Option<ShelfLine> {
+        match self.account(source) {
+            Source::Lot(lot) => self.stock.lots.get(&lot).map(lot_line),
+            Source::Item(item) => {
+                let account = self.stock.items.get(&item)?;
+                Some(self.line_of(item, account))
+            }
+        }
+    }
+
+    /// What one unit costs now.
+    pub fn unit_cost(&self, source: Source) -> Option<UnitCost> {
+        self.unit_cost_with(source, Quantity::ZERO)
+    }
+
+    /// What a draw now would cost; none where that can't be said. An item's shelf that would run out: the
+    /// rest at the last unit cost. A lot that would: more was there than thought, and its unit cost falls.
+    pub fn preview(&self, source: Source, quantity: Quantity) -> Option<Money> {
+        if let Source::Item(item) = self.account(source) {
+            return self.stock.items.get(&item)?.would_cost(quantity).map(|parts| parts.total());
+        }
+        self.unit_cost_with(source, quantity)?.of(quantity)
+    }
+
+    /// What nobody can take any more: lots that were culled or found empty whole, items found missing.
+    pub fn losses(&self) -> Vec<(Source, Parts)> {
+        let lots = self.stock.lots.iter().map(|(id, lot)| (Source::Lot(*id), lot.lost));
+        let items = self.stock.items.iter().map(|(id, item)| (Source::Item(*id), item.differences));
+        lots.chain(items).filter(|(_, lost)| !lost.is_zero()).collect()
+    }
+
+    /// A pooled lot is its item.
+    fn account(&self, source: Source) -> Source {
+        match source {
+            Source::Lot(lot) => self.shop.pooled.get(&lot).map_or(source, |item| Source::Item(*item)),
+            Source::Item(_) => source,
+        }
+    }
+
+    fn unit_cost_with(&self, source: Source, more: Quantity) -> Option<UnitCost> {
+        match self.account(source) {
+            Source::Item(item) => {
+                let (parts, over) = self.stock.items.get(&item)?.unit()?;
+                Some(UnitCost { fetched: Some((parts.total(), over)), reclaimed: None })
+            }
+            Source::Lot(lot) => self.stock.lots.get(&lot)?.unit_cost(more),
+        }
+    }
+
+    /// An item with a mark is on view even where nothing is left.
+    fn item_line(&self, id: Id, account: &ItemAccount) -> Option<ShelfLine> {
+        let line = self.line_of(id, account);
+        (!account.quantity.is_zero() || !line.parts.is_zero() || line.low).then_some(line)
+    }
+
+    fn line_of(&self, id: Id, account: &ItemAccount) -> ShelfLine {
+        let item = self.shop.items.get(&id);
+        let low = item.and_then(|item| item.low).is_some_and(|low| account.quantity < low);
+        let draws = self.stock.rows_of(Source::Item(id));
+        let odd = draws.flat_map(|row| &row.flags).filter(|flag| matches!(flag, Flag::NegativeShelf { .. }));
+        ShelfLine {
+            source: Source::Item(id),
+            kind: account.kind,
+            unit: item.map_or(Unit::Each, |item| item.unit),
+            quantity: Some(account.quantity),
+            sorted: account.quantity,
+            to_come: Quantity::ZERO,
+            value: account.held().total(),
+            parts: account.held(),
+            share: (!account.full.is_zero()).then_some((account.quantity, account.full)),
+            low,
+            gaps: account.gaps.clone(),
+            flags: odd.copied().collect(),
+        }
+    }
+}
+
+fn lot_line(lot: &LotAccount) -> ShelfLine {
+    let left = lot.left();
+    ShelfLine {
+        source: Source::Lot(lot.facts.entry()),
+        kind: lot.kind,
+        unit: lot.facts.unit,
+        quantity: left,
+        sorted: lot.on_shelf(),
+        to_come: lot.to_come(),
+        value: lot.shelf().total(),
+        parts: lot.shelf(),
+        share: left.zip(lot.usable),
+        low: false,
+        gaps: lot.gaps.clone(),
+        flags: lot.flags.clone(),
+    }
+}
+
+impl LotAccount {
+    /// Sorted good and there: all that is left, but for a salvaged lot that is not sorted yet.
+    pub(crate) fn on_shelf(&self) -> Quantity {
+        let left = self.left().unwrap_or_default();
+        if self.facts.origin == Origin::Salvaged {
+            let sorted = self.found.good.minus(self.drawn).max(Quantity::ZERO);
+            if self.usable.is_some() { sorted.min(left) } else { sorted }
+        } else {
+            left
+        }
+    }
+
+    /// Usable in the end and not sorted yet.
+    pub(crate) fn to_come(&self) -> Quantity {
+        self.left().map_or(Quantity::ZERO, |left| left.minus(self.on_shelf()))
+    }
+
+    /// With so much more drawn.
+    fn unit_cost(&self, more: Quantity) -> Option<UnitCost> {
+        let drawn = self.drawn.plus(more);
+        let pool = |pool: Parts, over: Option<Quantity>| {
+            let over = over.map(|over| over.max(drawn)).filter(|over| !over.is_zero())?;
+            Some((pool.total(), over))
+        };
+        let fetched = pool(self.fetched, Some(self.usable?));
+        let sorted = self.sorted.or((!more.is_zero()).then_some(more));
+        let reclaimed = pool(self.reclaimed, sorted).filter(|(money, _)| !money.is_zero());
+        (fetched.is_some() || reclaimed.is_some()).then_some(UnitCost { fetched, reclaimed })
+    }
+}
+
+impl ItemAccount {
+    /// All that is still held, what came without a quantity too.
+    fn held(&self) -> Parts {
+        self.value.plus(self.unplaced)
+    }
+
+    /// Cost and quantity of what is there, else of the last that was.
+    fn unit(&self) -> Option<(Parts, Quantity)> {
+        let there = (self.quantity > Quantity::ZERO).then_some((self.value, self.quantity));
+        there.or(self.last).filter(|(_, quantity)| !quantity.is_zero())
+    }
+
+    fn would_cost(&self, quantity: Quantity) -> Option<Parts> {
+        let shelf = self.quantity.max(Quantity::ZERO);
+        let there = quantity.min(shelf);
+        let from_shelf = if there.is_zero() { Parts::ZERO } else { self.value.share(there, shelf) };
+        let missing = quantity.minus(there);
+        if missing.is_zero() {
+            return Some(from_shelf);
+        }
+        let (cost, of) = self.last?;
+        Some(from_shelf.plus(cost.share(missing, of)))
+    }
+}
+
+/// Rows by where they draw from.
+impl super::stock::Stock {
+    pub(crate) fn rows_of(&self, source: Source) -> impl Iterator<Item = &DrawRow> {
+        let at = self.by_source.get(&source);
+        at.into_iter().flatten().filter_map(|at| self.rows.get(*at))
+    }
+}
