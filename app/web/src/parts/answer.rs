@@ -58,7 +58,7 @@ pub fn Outcome(text: AnswerText) -> impl IntoView {
 /// The leading three: an `Answer` over two `SideAnswer` in ruled cells.
 #[component]
 pub fn Leading(#[prop(into)] name: Signal<String>, children: Children) -> impl IntoView {
-    view! { <section class="lead" aria-label=move || name.get()>{children()}</section> }
+    view! { <section class="leading" aria-label=move || name.get()>{children()}</section> }
 }
 
 /// One of the two cells under the first answer.

@@ -71,7 +71,7 @@ pub fn SlateHalf(
             <p class="note">{move || who.get()}</p>
             {digits(clock)}
             <div class="stretch">
-                {move || earlier_keys(earlier.get().into_iter().enumerate().collect(), on_earlier)}
+                {move || earlier_keys(earlier.get(), on_earlier)}
                 <div class="drawn"><Dim text=since going=going/></div>
             </div>
         </div>

@@ -38,7 +38,8 @@ pub struct StretchText {
     pub going: bool,
 }
 
-/// `earlier` goes from the farthest piece to the nearest (30, 15); `on_earlier` gets the place in it; `on_start` makes the start time a key (type any other minute).
+/// `earlier` stands in reading order: 30, 15 before a start, 15, 30 after an end. `on_earlier` gets the place in it;
+/// `on_start` makes the start time a key (type any other minute).
 #[component]
 pub fn Stretch(
     #[prop(into)] text: Signal<StretchText>,
@@ -63,23 +64,17 @@ pub fn Stretch(
             </div>
         </div>
     };
-    let keys = move || {
-        let mut keys: Vec<_> = earlier.get().into_iter().enumerate().collect();
-        // The nearest piece touches the drawing: after its end the order turns round.
-        if at == EarlierAt::End {
-            keys.reverse();
-        }
-        earlier_keys(keys, on_earlier)
-    };
+    let keys = move || earlier_keys(earlier.get(), on_earlier);
     match at {
         EarlierAt::Start => view! { <div class="stretch">{keys}{drawn}</div> }.into_any(),
         EarlierAt::End => view! { <div class="stretch at-end">{drawn}{keys}</div> }.into_any(),
     }
 }
 
-/// The dashed pieces alone with their places, for a slate that two clocks share.
-pub fn earlier_keys(keys: Vec<(usize, EarlierKey)>, on_earlier: Callback<usize>) -> impl IntoView {
+/// The dashed pieces alone, for a slate that two clocks share.
+pub fn earlier_keys(keys: Vec<EarlierKey>, on_earlier: Callback<usize>) -> impl IntoView {
     keys.into_iter()
+        .enumerate()
         .map(|(at, key)| {
             view! {
                 <button type="button" class="earlier" aria-label=key.name on:click=move |_| on_earlier.run(at)>
