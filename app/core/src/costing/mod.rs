@@ -10,6 +10,7 @@
 //! Never: sentences, a clock, a rounding above the leaves but by allocation.
 //! Kept by: `tidy` (arrows), the lints of this crate, the property tests in `laws`.
 
+mod amounts;
 mod books;
 pub mod build;
 mod direct;
@@ -27,6 +28,7 @@ mod stock;
 #[cfg(test)]
 mod examples;
 
+pub use amounts::{Amount, Amounts, DaySum};
 pub use books::Books;
 pub use build::BuildCost;
 pub use gap::{Flag, Gap};

@@ -8,9 +8,11 @@
 
 pub mod act;
 pub mod entries;
+pub mod find;
 pub mod id;
 pub mod kinds;
 pub mod line;
+pub mod listing;
 #[cfg(test)]
 mod merge_laws;
 pub mod on;
