@@ -10,7 +10,7 @@ mod work;
 
 pub use facts::{Build, Expense, Note, Person, Rate, Stage, Trip};
 pub use odd::{Field, Odd};
-pub use stock::{Draw, Emptied, Item, Lot, NewStock, Sort};
+pub use stock::{Draw, Emptied, Item, Lot, NewStock, Sort, tax_on};
 pub use work::{Interval, Stretch, Time};
 
 use super::{

@@ -1,7 +1,7 @@
 //! Items, lots, sorts and draws as facts: every quantity in the unit of the stock that it is of.
 
 use super::{
-    Field, Odd,
+    Field, Odd, Shop,
     facts::{known, money, money_or_zero, quantity},
 };
 use crate::{
@@ -10,7 +10,7 @@ use crate::{
         kinds::{self, Basis, Bearer, Origin, Side, Source, Use},
         order::Order,
     },
-    measure::{Day, Dec, Money, Quantity, Ratio, Unit, convert},
+    measure::{Day, Dec, Money, Quantity, Ratio, Unit, convert, fixed},
 };
 use std::collections::BTreeMap;
 
@@ -300,6 +300,24 @@ impl Emptied {
     }
 }
 
+impl Shop {
+    /// So much of a lot or item, typed in some unit, in the unit that its stock is kept in. None: the unit
+    /// doesn't fit.
+    pub fn in_stock_unit(&self, from: Source, amount: Quantity, unit: Unit) -> Option<Quantity> {
+        in_stock_unit(amount, unit, from, &self.lots, &self.items)
+    }
+}
+
+/// Tax on an amount by its share (`0.13`), rounded half-even to the currency's `minor` digits as on a receipt.
+/// None: beyond the limits.
+pub fn tax_on(amount: Dec, share: Dec, minor: u8) -> Option<Dec> {
+    let digits = fixed::SCALE_DIGITS.saturating_sub(u32::from(minor.min(6)));
+    let step = fixed::power_of_ten(digits)?;
+    let (amount, share) = (amount.money()?, share.money()?);
+    let units = fixed::mul_div(amount.micros(), share.micros(), fixed::SCALE.checked_mul(step)?)?;
+    Some(Dec::from(Money::from_micros(units.checked_mul(step)?)))
+}
+
 fn quantity_or_told(stored: Dec, tell: &mut dyn FnMut(Odd)) -> Option<Quantity> {
     let read = quantity(stored);
     if read.is_none() {
@@ -323,4 +341,44 @@ fn share(stored: Dec, tell: &mut dyn FnMut(Odd)) -> Option<Ratio> {
         tell(Odd::OutOfRange(Field::Share));
     }
     read
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[track_caller]
+    fn check(amount: &str, share: &str, minor: u8, want: &str) {
+        let dec = |text: &str| Dec::parse(text).unwrap();
+        assert_eq!(tax_on(dec(amount), dec(share), minor).unwrap().to_string(), want);
+    }
+
+    #[test]
+    fn tax_by_its_share_is_whole_in_the_smallest_coin() {
+        check("71.50", "0.13", 2, "9.3");
+        check("0.50", "0.13", 2, "0.06");
+        check("0.50", "0.15", 2, "0.08");
+        check("1000", "0.1", 0, "100");
+        check("0", "0.13", 2, "0");
+    }
+
+    #[test]
+    fn a_quantity_is_said_in_the_unit_of_its_stock() {
+        let mut shop = Shop::default();
+        let oil = Id([1; 16]);
+        let quantity = |text: &str| Dec::parse(text).unwrap().quantity().unwrap();
+        let item = Item {
+            name: "Hard oil".into(),
+            purpose: Use::Consumable,
+            unit: Unit::Tin,
+            word: None,
+            content: Some((quantity("750"), Unit::Millilitre)),
+            low: None,
+        };
+        shop.items.insert(oil, item);
+        let said = |amount, unit| shop.in_stock_unit(Source::Item(oil), quantity(amount), unit);
+        assert_eq!(said("0.25", Unit::Tin), Some(quantity("0.25")));
+        assert_eq!(said("0.3", Unit::Litre), Some(quantity("0.4")));
+        assert_eq!(said("3", Unit::Inch), None);
+    }
 }
