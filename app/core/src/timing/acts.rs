@@ -269,7 +269,7 @@ impl Hand<'_> {
 }
 
 /// The stretch with an end: what lies after it, of pauses and of camera, goes.
-fn ended(mut stretch: Stretch, at: When) -> Stretch {
+pub(super) fn ended(mut stretch: Stretch, at: When) -> Stretch {
     for spans in [&mut stretch.pauses, &mut stretch.rolling] {
         spans.retain(|span| span.from.instant < at.instant);
         for span in spans.iter_mut() {

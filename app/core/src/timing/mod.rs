@@ -5,6 +5,7 @@
 //! Never: money, a clock of its own (the moment is passed in). Kept by: `tidy` (arrows) and the lints.
 
 pub mod acts;
+pub mod afterwards;
 pub mod asked;
 pub mod bench;
 pub mod clocks;

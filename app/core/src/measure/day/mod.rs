@@ -5,7 +5,7 @@
 
 mod typed;
 
-pub use typed::typed;
+pub use typed::{typed, typed_near};
 
 use super::{Accepts, Refusal, Why, limits};
 use chrono::{Datelike, Days, NaiveDate};

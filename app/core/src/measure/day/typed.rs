@@ -44,6 +44,20 @@ pub fn typed(text: &str, today: Day) -> Result<Day, Refusal> {
     day.map_err(|why| cursor.refuse_whole(why))
 }
 
+/// Years from today within which a thing at the bench can have happened.
+const LIFETIME: i32 = 50;
+
+/// Reads a day on which something happened or is due: within half a century of today.
+///
+/// # Errors
+/// As [`typed`], and a day that is further away, so that a slip of the finger in a year is not kept.
+pub fn typed_near(text: &str, today: Day) -> Result<Day, Refusal> {
+    let day = typed(text, today)?;
+    let (first, last) = (today.year().saturating_sub(LIFETIME), today.year().saturating_add(LIFETIME));
+    let near = (first..=last).contains(&day.year());
+    near.then_some(day).ok_or_else(|| Refusal::whole(Why::AnotherCentury { first, last }, Accepts::Day))
+}
+
 /// What the text says; refused only once all of it has been read.
 type Said = Result<Day, Why>;
 
@@ -198,6 +212,16 @@ fn month_of(word: &str) -> Option<u32> {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_day_in_another_century_is_refused() {
+        let today = Day::parse("2026-11-20").expect("a day");
+        let why = |text| typed_near(text, today).map_err(|refusal| refusal.why);
+        let refused = Err(Why::AnotherCentury { first: 1976, last: 2076 });
+        assert_eq!(why("1926-11-20"), refused);
+        assert_eq!(why("2126-11-20"), refused);
+        assert_eq!(why("2025-11-20").map(|day| day.to_string()), Ok("2025-11-20".to_owned()));
+    }
     use proptest::prelude::*;
 
     fn today() -> Day {
