@@ -9,13 +9,13 @@ use super::{
     Flag,
     direct::{self, ExpenseRow, TripRow},
     labour::{self, LabourRow},
-    stock::{self, DrawRow, LotAccount, LotLine, Stock},
+    stock::{self, DrawRow, LotLine, Stock},
 };
 use crate::{
     journal::{
         Id, Shop,
         kinds::{Bearer, Role},
-        shop::Odd,
+        shop::{Lot, Odd},
     },
     measure::{Day, Instant},
     timing::worked,
@@ -74,10 +74,10 @@ impl Books {
         Books { as_of, ledgers, stock, shop: facts }
     }
 
-    /// Every line of the cost of a lot drawn by name.
-    pub(crate) fn lot_lines(&self, lot: &LotAccount) -> Vec<LotLine> {
-        let bears = self.ledgers.borne_by(Bearer::Lot(lot.facts.entry()));
-        let lines = stock::lines::lines(&self.shop, &lot.facts, &self.ledgers, &self.stock.rows, bears);
+    /// Every line of the cost of a lot.
+    pub(crate) fn lot_lines(&self, lot: &Lot) -> Vec<LotLine> {
+        let bears = self.ledgers.borne_by(Bearer::Lot(lot.entry()));
+        let lines = stock::lines::lines(&self.shop, lot, &self.ledgers, &self.stock.rows, bears);
         lines.into_iter().filter(|line| !self.stock.left_out.contains(&line.entry)).collect()
     }
 
@@ -133,6 +133,12 @@ impl Ledgers {
         for (at, row) in rows.iter().enumerate() {
             self.bearing.entry(row.bearer).or_default().draws.push(at);
         }
+    }
+
+    /// Everyone who bears something.
+    #[cfg(test)]
+    pub(crate) fn bearers(&self) -> impl Iterator<Item = Bearer> {
+        self.bearing.keys().copied()
     }
 
     /// What a bearer bears.

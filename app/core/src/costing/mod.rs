@@ -27,6 +27,8 @@ mod stock;
 
 #[cfg(test)]
 mod examples;
+#[cfg(test)]
+mod laws;
 
 pub use amounts::{Amount, Amounts, DaySum};
 pub use books::Books;

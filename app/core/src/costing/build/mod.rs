@@ -71,7 +71,7 @@ impl Books {
         self.cost_of(Bearer::Shop)
     }
 
-    fn cost_of(&self, bearer: Bearer) -> BuildCost {
+    pub(super) fn cost_of(&self, bearer: Bearer) -> BuildCost {
         let rows = Rows { books: self, bearing: self.ledgers.borne_by(bearer) };
         let mut true_cost = kinds::true_cost(&rows);
         let mut bridge = bridge::from_used_up(&rows, bearer);

@@ -25,7 +25,7 @@ pub(super) fn spent(rows: &Rows, bearer: Bearer) -> Statement {
 /// What a lot cost in money, line by line.
 pub(super) fn lot_money(books: &Books, lot: &LotAccount) -> Statement {
     let mut lines = Lines::default();
-    for line in books.lot_lines(lot) {
+    for line in books.lot_lines(&lot.facts) {
         let known = line.gap.is_none() || !line.parts.is_zero();
         let value = known.then(|| line.parts.through(Lens::Cash));
         lines.add(books, line.entry, value, line.working, line.gap, Lens::Cash);

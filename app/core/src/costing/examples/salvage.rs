@@ -376,3 +376,25 @@ fn a_lot_written_off_counts_against_the_saving() {
     assert_eq!(shown.map(Option::unwrap), ["-30.00", "-40.00", "-30.00"]);
     assert!(matches!(saving.paid_an_hour.value, Some(Value::PerHour(_))));
 }
+
+/// Found by the law that a true cost is the sum of its rows: the draw stood without a value beside its return.
+#[test]
+fn a_draw_that_came_back_whole_still_shows_what_it_took() {
+    check(
+        "person Ana 10
+        build bench
+        lot oak salvaged 10 paid 5
+        draw 2 oak for bench as d1
+        return 2 of d1 as back
+        draw 4 oak for bench as d2
+        stretch Ana reclaim min 60 for oak",
+        "true.salvaged.lot_oak",
+        1,
+        "
+        lot_oak 10.00
+          d1 5.00
+          d2 10.00
+          back -5.00
+        ",
+    );
+}

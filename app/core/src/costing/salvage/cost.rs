@@ -14,7 +14,7 @@ use crate::{
 /// Fetched and reclaimed.
 pub(super) fn cost(books: &Books, lot: &LotAccount) -> Statement {
     let id = lot.facts.entry();
-    let lines = books.lot_lines(lot);
+    let lines = books.lot_lines(&lot.facts);
     let pool = |pool: Pool, rule: Rule| {
         let mut of_pool = Lines::default();
         for line in lines.iter().filter(|line| line.pool == pool) {
@@ -37,7 +37,7 @@ pub(super) fn draw(books: &Books, entry: Id) -> Option<Statement> {
     let Source::Lot(lot) = row.account else { return None };
     let lot = books.stock.lots.get(&lot)?;
     let taken = row.signed_quantity()?;
-    let parts = shares(&books.lot_lines(lot), row.parts.total(), Lens::All, |line| {
+    let parts = shares(&books.lot_lines(&lot.facts), row.parts.total(), Lens::All, |line| {
         Some((taken, over(lot, line.pool)?))
     });
     let statement = Statement::sum(Rule::Draw { entry }, parts, row.gaps.clone(), row.flags.clone());

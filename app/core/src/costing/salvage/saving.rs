@@ -53,7 +53,7 @@ struct Used {
 impl Used {
     fn of(books: &Books, lot: &LotAccount) -> Used {
         let id = lot.facts.entry();
-        let lines = books.lot_lines(lot);
+        let lines = books.lot_lines(&lot.facts);
         let out = lot.cost().minus(lot.shelf());
         // Nobody can take it any more: all of it counts.
         let all_lost = !lot.lost.is_zero();

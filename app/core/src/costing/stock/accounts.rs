@@ -29,8 +29,6 @@ pub(crate) struct Stock {
     pub rows: Vec<DrawRow>,
     pub lots: BTreeMap<Id, LotAccount>,
     pub items: BTreeMap<Id, ItemAccount>,
-    /// What came into the items, pooled lots with what they bear.
-    pub received: Parts,
     /// Draws that would go round in a circle between lots.
     pub left_out: FxHashSet<Id>,
     /// Rows by account, in order.
@@ -289,7 +287,6 @@ impl<'a> All<'a> {
         if lot.rough.is_none() {
             gaps.push(Gap::NoQuantity { entry: lot.entry() });
         }
-        self.stock.received = self.stock.received.plus(cost);
         average.receive(quantity, cost, &gaps);
     }
 

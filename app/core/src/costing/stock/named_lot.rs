@@ -199,6 +199,7 @@ fn give_back(account: &LotAccount, rows: &mut [DrawRow], at: usize) {
     tell(row, account);
     if let Some(draw) = rows.get_mut(draw) {
         draw.parts = draw.parts.plus(parts);
+        draw.known |= draw.quantity.is_some() && !draw.parts.is_zero();
     }
 }
 

@@ -1,0 +1,131 @@
+//! Random histories, as the lines of a fixture: a failing one can be read.
+
+use crate::fixture::{Fixture, fixture};
+use proptest::prelude::*;
+
+/// People with and without a rate, paid and not; builds; items; lots of every origin.
+const BEFORE: &str = "
+    setting km 0.55
+    person Ana 26.37
+    person Ada 19.99 paid
+    person Bo
+    build bench
+    build trays
+    item disc consumable each low 3
+    item hinge fitting each
+    item board timber bf
+    lot oak salvaged 120 paid 36.01 fee 5 yield 0.8 for bench new 7 waste 0.1 new-tax 0.13 delivery 10
+    lot elm salvaged 33.333333 paid 7.77 for trays from barn
+    lot ash bought 17 paid 100.01 tax 13 for bench
+    lot oil supplied 1 unit tin use consumable paid 58
+    lot ends offcut 4
+    lot gift bought 3
+    lot d0 bought 7 of disc unit each paid 10";
+
+/// A number of hundredths as text.
+fn hundredths(number: u32) -> String {
+    format!("{}.{:02}", number / 100, number % 100)
+}
+
+/// One line, by numbers: what it does, to what, how much, on which day.
+#[derive(Clone, Debug)]
+pub(super) struct Line {
+    does: u8,
+    what: usize,
+    of: usize,
+    amount: u32,
+    day: u32,
+}
+
+/// Lines after what stands before them.
+#[derive(Clone, Debug)]
+pub(super) struct History(Vec<Line>);
+
+pub(super) fn line() -> impl Strategy<Value = Line> {
+    (0..18_u8, 0..64_usize, 0..64_usize, 0..4_000_u32, 1..29_u32)
+        .prop_map(|(does, what, of, amount, day)| Line { does, what, of, amount, day })
+}
+
+pub(super) fn histories() -> impl Strategy<Value = History> {
+    prop::collection::vec(line(), 0..40).prop_map(History)
+}
+
+impl History {
+    /// Through pen, journal and fold.
+    pub(super) fn read(&self) -> Fixture {
+        let mut it = fixture(BEFORE);
+        let mut draws = Vec::new();
+        for (at, line) in self.0.iter().enumerate() {
+            it.add(&line.say(at, &draws));
+            draws.extend(line.draws(at));
+        }
+        it.add("expense end 0 for shop on 2026-02-28");
+        it
+    }
+
+    /// Names of its draws.
+    pub(super) fn draws(&self) -> Vec<String> {
+        self.0.iter().enumerate().filter_map(|(at, line)| line.draws(at)).collect()
+    }
+}
+
+impl Line {
+    /// Its name, where it is a draw.
+    fn draws(&self, at: usize) -> Option<String> {
+        (4..8).contains(&self.does).then(|| format!("d{at}x"))
+    }
+
+    /// As a line of a fixture; `at`: its number, `draws`: names of the draws before it.
+    pub(super) fn say(&self, at: usize, draws: &[String]) -> String {
+        let Line { does, what, of, amount, day } = *self;
+        let pick = |from: &[&'static str], by: usize| from[by % from.len()];
+        let named = pick(&["oak", "elm", "ash", "oil", "ends", "gift"], what);
+        let item = pick(&["disc", "hinge", "board"], what);
+        let bearer = pick(&["bench", "trays", "shop", "bench", "oak", "elm", "d0"], of);
+        let person = pick(&["Ana", "Ada", "Bo"], what);
+        let number = hundredths(amount);
+        let line = match does {
+            0 | 1 => format!(
+                "lot l{at} bought {number} of {item} unit {} paid {}",
+                unit(item),
+                hundredths(amount * 3 % 7_001)
+            ),
+            2 => format!(
+                "lot n{at} salvaged {number} paid {} from barn for {}",
+                hundredths(amount % 997),
+                pick(&["bench", "trays"], of)
+            ),
+            3 => format!("sort {named} good {number} culled {}", hundredths(amount % 700)),
+            4 | 5 => format!("draw {number} {named} for {bearer} as d{at}x"),
+            6 | 7 => format!("draw {number} {item} for {bearer} as d{at}x"),
+            8 => match draws.get(of % draws.len().max(1)) {
+                Some(draw) => format!("return {number} of {draw}"),
+                None => format!("expense van {number} for {bearer}"),
+            },
+            9 => format!("empty {}", if amount % 2 == 0 { named } else { item }),
+            10 => format!("expense van {number} tax {} for {bearer}", hundredths(amount % 113)),
+            11 => format!(
+                "trip {number} fee {} for {bearer}:1,oak:{}",
+                hundredths(amount % 313),
+                1 + amount % 3
+            ),
+            12 => format!("stretch {person} reclaim min {} for {bearer}", amount % 600),
+            13 => format!("stretch {person} buy-and-haul min {} for {bearer}", amount % 600),
+            14 => {
+                let (from, to) = (amount % 20, amount % 20 + 1 + amount % 3);
+                format!("stretch {person} sand from {from:02}:07 to {to:02}:{:02} for {bearer}", amount % 60)
+            }
+            15 => format!("rate {person} {number} from 2026-02-{:02}", 1 + of % 28),
+            16 => match draws.get(of % draws.len().max(1)) {
+                Some(draw) => format!("strike {draw}"),
+                None => format!("strike {named}"),
+            },
+            _ => format!("{} {named}", if amount % 2 == 0 { "strike" } else { "again" }),
+        };
+        format!("{line} on 2026-02-{day:02}")
+    }
+}
+
+fn unit(item: &str) -> &'static str {
+    if item == "board" { "bf" } else { "each" }
+}

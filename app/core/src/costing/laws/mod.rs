@@ -1,0 +1,247 @@
+//! Laws of the books, over random histories.
+//!
+//! Nothing is lost between what came in and where it went; a parent is the sum of its parts, also as
+//! shown; the order in which lines arrive changes nothing; odd data never panics.
+
+mod histories;
+mod odd;
+
+use super::{Books, BuildCost, LotBook, Part, PartOf, Parts, Rule, ShelfLine, Statement, Value, present};
+use crate::{
+    fixture::Fixture,
+    journal::{Id, Journal, Shop, kinds::Bearer},
+    measure::{Money, Quantity},
+};
+use histories::histories;
+use proptest::prelude::*;
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(192))]
+
+    #[test]
+    fn what_came_in_was_drawn_or_lost_or_is_on_the_shelf(history in histories()) {
+        let it = history.read();
+        let shop = it.shop();
+        let books = Books::close(&shop, it.end());
+        each_lot_adds_up(&books)?;
+        each_item_adds_up(&books, &shop)?;
+        prop_assert_eq!(all_in(&books, &shop), all_out(&books, &shop));
+    }
+
+    #[test]
+    fn a_parent_is_the_sum_of_its_parts(history in histories()) {
+        let it = history.read();
+        let (builds, lots, _) = everything(&it.books(), &it.shop());
+        for root in builds.iter().flat_map(BuildCost::roots).chain(lots.iter().flat_map(LotBook::roots)) {
+            adds_up(root)?;
+        }
+        for build in &builds {
+            prop_assert_eq!(build.true_cost.money().unwrap_or_default(), build.parts.total());
+            prop_assert_eq!(build.bridge.money().unwrap_or_default(), build.parts.total());
+            let cash = build.parts.money().plus(build.parts.paid_labour());
+            let used_up = build.used_up().and_then(Statement::money);
+            prop_assert_eq!(build.used_up_by_kind.money().unwrap_or_default(), cash);
+            prop_assert_eq!(used_up.unwrap_or_default(), cash);
+        }
+    }
+
+    #[test]
+    fn a_draw_opens_into_lines_that_make_it_up(history in histories()) {
+        let it = history.read();
+        let books = it.books();
+        for row in &books.stock.rows {
+            if let Some(draw) = books.draw(row.entry()) {
+                adds_up(&draw)?;
+                prop_assert_eq!(draw.money().unwrap_or_default(), row.parts.total());
+            }
+        }
+    }
+
+    #[test]
+    fn sums_on_view_add_up_in_every_currency(history in histories(), minor in 0_u8..4) {
+        let it = history.read();
+        let (builds, lots, _) = everything(&it.books(), &it.shop());
+        for root in builds.iter().flat_map(BuildCost::roots).chain(lots.iter().flat_map(LotBook::roots)) {
+            shown_adds_up(root, root, &mut super::Path { steps: vec![root.rule.step()] }, minor)?;
+        }
+    }
+
+    #[test]
+    fn the_order_in_which_lines_arrive_changes_no_figure(history in histories(), seed in any::<u64>()) {
+        let it = history.read();
+        let mut lines = it.lines.clone();
+        lines.sort_by_key(|line| line.bytes().fold(seed, |hash, byte| hash.rotate_left(7) ^ u64::from(byte)));
+        let mut journal = Journal::default();
+        for line in &lines {
+            journal.add(line).expect("reads");
+        }
+        let shop = Shop::fold(&journal, &it.zone);
+        let again = Books::close(&shop, it.end());
+        prop_assert_eq!(everything(&again, &shop), everything(&it.books(), &it.shop()));
+    }
+
+    #[test]
+    fn a_revision_taken_back_leaves_every_figure_as_it_was(history in histories(), line in histories::line()) {
+        let mut it = history.read();
+        let before = everything(&it.books(), &it.shop());
+        let end = it.end();
+        let written = it.lines.len();
+        history.then(&mut it, &line);
+        let ids: Vec<Id> = it.lines[written..]
+            .iter()
+            .map(|line| crate::journal::line::read(line).expect("reads").id)
+            .collect();
+        for change in crate::journal::act::undo(&it.journal, &ids) {
+            it.write(change);
+        }
+        let shop = it.shop();
+        let after = everything(&Books::close(&shop, end), &shop);
+        prop_assert_eq!(after, before);
+    }
+}
+
+/// Every sheet there is.
+fn everything(books: &Books, shop: &Shop) -> (Vec<BuildCost>, Vec<LotBook>, Vec<ShelfLine>) {
+    let builds = shop.builds.keys().map(|id| books.build_cost(*id));
+    let lots = shop.lots.keys().filter_map(|id| books.lot(*id));
+    (builds.chain([books.shop_cost()]).collect(), lots.collect(), books.shelf())
+}
+
+fn sum(parts: impl Iterator<Item = Parts>) -> Parts {
+    parts.fold(Parts::ZERO, Parts::plus)
+}
+
+fn each_lot_adds_up(books: &Books) -> Result<(), TestCaseError> {
+    for (id, lot) in &books.stock.lots {
+        let source = crate::journal::kinds::Source::Lot(*id);
+        let rows: Vec<_> = books.stock.rows_of(source).collect();
+        let drawn = sum(rows.iter().map(|row| row.parts));
+        prop_assert_eq!(drawn.plus(lot.shelf()).plus(lot.lost), lot.cost());
+        let net = rows
+            .iter()
+            .filter(|row| row.returns.is_none())
+            .fold(Quantity::ZERO, |sum, row| sum.plus(row.net()));
+        prop_assert_eq!(net, lot.drawn);
+        if let (Some(rough), false) = (lot.facts.rough, lot.found.empty) {
+            let told = lot.found.good.plus(lot.found.culled).plus(lot.unsorted);
+            prop_assert_eq!(told, rough.max(lot.found.good.plus(lot.found.culled)));
+        }
+        prop_assert!(lot.left().is_none_or(|left| !left.is_negative()));
+    }
+    Ok(())
+}
+
+fn each_item_adds_up(books: &Books, shop: &Shop) -> Result<(), TestCaseError> {
+    let items = books.stock.items.iter();
+    let held = sum(items.map(|(id, item)| {
+        let source = crate::journal::kinds::Source::Item(*id);
+        let drawn = sum(books.stock.rows_of(source).map(|row| row.parts));
+        drawn.plus(item.value).plus(item.differences).plus(item.unplaced)
+    }));
+    let pooled = shop.lots.values().filter(|lot| lot.item.is_some());
+    let came = pooled.flat_map(|lot| books.lot_lines(lot)).map(|line| line.parts);
+    prop_assert_eq!(held, sum(came));
+    for (id, item) in &books.stock.items {
+        let source = crate::journal::kinds::Source::Item(*id);
+        let emptied = shop.emptied.iter().any(|emptied| match emptied.of {
+            crate::journal::kinds::Source::Item(of) => of == *id,
+            crate::journal::kinds::Source::Lot(lot) => books.shop.pooled.get(&lot) == Some(id),
+        });
+        if emptied {
+            continue;
+        }
+        let came = shop.lots.values().filter(|lot| lot.item == Some(*id)).fold(Quantity::ZERO, |sum, lot| {
+            let culled = shop.sorts.iter().filter(|sort| sort.lot == lot.entry());
+            let culled = culled.fold(Quantity::ZERO, |sum, sort| sum.plus(sort.culled));
+            sum.plus(lot.rough.unwrap_or_default().minus(culled).max(Quantity::ZERO))
+        });
+        let rows = books.stock.rows_of(source).filter(|row| row.returns.is_none());
+        let drawn = rows.fold(Quantity::ZERO, |sum, row| sum.plus(row.net()));
+        prop_assert_eq!(drawn.plus(item.quantity), came);
+    }
+    Ok(())
+}
+
+/// What was ever paid, worked, driven or supplied.
+fn all_in(books: &Books, shop: &Shop) -> Parts {
+    let ledgers = &books.ledgers;
+    let labour = ledgers.labour.iter().map(|row| row.parts());
+    let trips = ledgers.trips.iter().map(|row| row.parts());
+    let expenses = ledgers.expenses.iter().map(|row| row.parts());
+    let prices = shop.lots.values().filter_map(|lot| books.lot_lines(lot).first().map(|line| line.parts));
+    sum(labour.chain(trips).chain(expenses).chain(prices))
+}
+
+/// Where it all is now.
+fn all_out(books: &Books, shop: &Shop) -> Parts {
+    let bearers = books.ledgers.bearers();
+    let borne = bearers.filter(|bearer| match bearer {
+        Bearer::Build(_) | Bearer::Shop => true,
+        Bearer::Lot(lot) => !shop.lots.contains_key(lot),
+    });
+    let borne = sum(borne.map(|bearer| books.cost_of(bearer).parts));
+    let shelves = sum(books.stock.lots.values().map(|lot| lot.shelf().plus(lot.lost)));
+    let items = sum(books.stock.items.values().map(|it| it.value.plus(it.differences).plus(it.unplaced)));
+    let circles = books.stock.rows.iter().filter(|row| books.stock.left_out.contains(&row.entry()));
+    sum([borne, shelves, items, sum(circles.map(|row| row.parts))].into_iter())
+}
+
+fn adds_up(statement: &Statement) -> Result<(), TestCaseError> {
+    for part in &statement.parts {
+        if let PartOf::Statement(below) = &part.of {
+            adds_up(below)?;
+            // What a part lacks or has odd, its parent says too.
+            prop_assert!(below.gaps.iter().all(|gap| statement.gaps.contains(gap)));
+            prop_assert!(below.flags.iter().all(|flag| statement.flags.contains(flag)));
+        }
+    }
+    match statement.value {
+        Some(Value::Money(money)) => {
+            let parts = statement.parts.iter().filter_map(Part::signed_money);
+            prop_assert_eq!(money, parts.fold(Money::ZERO, Money::plus), "{:?}", statement.rule);
+        }
+        Some(Value::PerHour(_)) => {
+            let divides = matches!(statement.rule, Rule::PaidAnHour { .. });
+            prop_assert!(divides);
+        }
+        Some(Value::Hours(_)) => {}
+        None => prop_assert!(!statement.gaps.is_empty(), "no value and no word why: {:?}", statement.rule),
+    }
+    Ok(())
+}
+
+/// The shown parts of every level make up what the level shows, opened by its address from the root.
+fn shown_adds_up(
+    root: &Statement,
+    at: &Statement,
+    path: &mut super::Path,
+    minor: u8,
+) -> Result<(), TestCaseError> {
+    let levels = present::open(root, path, minor).expect("its own address");
+    let level = levels.last().expect("a level");
+    let sums = !matches!(at.rule, Rule::PaidAnHour { .. } | Rule::HourEarned);
+    if let (true, Some(shown), false) = (sums, level.shown, at.parts.is_empty()) {
+        let number = |text: String| text.replace('.', "").parse::<i128>().expect("a number");
+        let parts = level.statement.parts.iter().zip(&level.parts);
+        let sum: i128 = parts
+            .filter_map(|(part, shown)| {
+                let sign = if part.sign == super::Sign::Plus { 1 } else { -1 };
+                Some(sign * number((*shown)?.text()))
+            })
+            .sum();
+        prop_assert_eq!(sum, number(shown.text()), "{}", path);
+    }
+    for below in at.parts.iter().filter_map(Part::statement) {
+        path.steps.push(below.rule.step());
+        shown_adds_up(root, below, path, minor)?;
+        path.steps.pop();
+    }
+    Ok(())
+}
+
+impl histories::History {
+    fn then(&self, it: &mut Fixture, line: &histories::Line) {
+        let said = line.say(usize::MAX, &self.draws());
+        it.add(&said);
+    }
+}
