@@ -62,6 +62,17 @@ impl Dec {
     pub fn quantity(self) -> Option<Quantity> {
         Quantity::from_decimal(self.0)
     }
+
+    /// A share in hundredths, without trailing noughts: `0.125` as `12.5`.
+    pub fn hundredths(self) -> String {
+        let hundredths = self.0.checked_mul(100.into()).unwrap_or(self.0);
+        hundredths.normalize().to_string()
+    }
+
+    /// Without trailing noughts: `12.50` as `12.5`.
+    pub fn plain(self) -> String {
+        self.0.normalize().to_string()
+    }
 }
 
 impl From<Money> for Dec {

@@ -3,7 +3,7 @@
 use super::{Bearer, Side};
 use crate::{
     journal::{Id, On},
-    measure::When,
+    measure::{Seconds, When},
 };
 use serde::{Deserialize, Serialize};
 
@@ -54,4 +54,19 @@ pub struct Stretch {
     /// Words.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub note: Option<String>,
+}
+
+impl Span {
+    /// The length of all spans that have ended, one after another.
+    pub fn whole(spans: &[Span]) -> Seconds {
+        let ended = spans.iter().filter_map(|span| Some(span.to?.instant.since(span.from.instant)));
+        ended.fold(Seconds::ZERO, Seconds::plus)
+    }
+}
+
+impl Stretch {
+    /// The amount of hours that was logged; none where it has a start.
+    pub fn logged(&self) -> Option<Seconds> {
+        self.minutes.map(|minutes| Seconds(i64::from(minutes).saturating_mul(60)))
+    }
 }
