@@ -3,7 +3,11 @@
 mod apportion;
 mod board_feet;
 mod dressed_sizes;
+mod job_cost_sheet;
 mod marks;
 mod money;
+mod moving_average;
+mod salvage_examples;
+mod specific_identification;
 mod units;
 mod zones;
