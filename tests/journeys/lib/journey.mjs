@@ -1,0 +1,80 @@
+// A journey: one browser a file, a fresh context each, and what no journey may do: an error in the console, a
+// request to any other host, a breach of the security policy, an error that nobody caught.
+import assert from "node:assert/strict";
+import { after, test } from "node:test";
+import { FRIDAY_MORNING, PHONE, launch } from "./browser.mjs";
+import { Thumb } from "./thumb.mjs";
+
+/** Where the program is served. The address ends with a slash. */
+export const URL_BASE = process.env.BENCHSLATE_URL ?? "http://127.0.0.1:8200/";
+
+/** As long as a phone that is busy with something else may take to show what was asked for. */
+export const PATIENCE_MS = Number(process.env.BENCHSLATE_PATIENCE ?? 10_000);
+
+let browser;
+after(() => browser?.close());
+
+/**
+ * Runs `walk({ page, context, thumb, go, open, watch })`.
+ *
+ * `at` is the moment at which it begins; none: the real one. `worker: true` lets the service worker in, which the
+ * other journeys do without. `allowed` lists what the console may say in this journey, and why is said there.
+ */
+export function journey(name, options, walk) {
+  if (typeof options === "function") [options, walk] = [{}, options];
+  const { at = FRIDAY_MORNING, phone = {}, worker = false, allowed = [], only, skip } = options;
+  test(name, { only, skip }, async (t) => {
+    browser ??= await launch();
+    const context = await browser.newContext({ ...PHONE, ...phone });
+    if (!worker) await context.addInitScript(withoutWorker);
+    context.setDefaultTimeout(PATIENCE_MS);
+    if (at) await context.clock.install({ time: new Date(at) });
+    const watch = await watched(context);
+    const open = async (place = "bench") => {
+      const page = await context.newPage();
+      await page.goto(address(place));
+      return { page, thumb: new Thumb(page) };
+    };
+    try {
+      const { page, thumb } = await open();
+      const go = async (place) => void (await page.goto(address(place)));
+      await walk({ t, browser, context, page, thumb, go, open, watch });
+      await watch.settled();
+    } finally {
+      await context.close();
+    }
+    assert.deepEqual(watch.wrong(allowed), [], "what a journey may not do");
+  });
+}
+
+/** As in a browser that has none: the page comes from the server each time. */
+function withoutWorker() {
+  Object.defineProperty(Navigator.prototype, "serviceWorker", { get: () => undefined });
+}
+
+/** The address of a place: the value of `at`. */
+export const address = (place) => new URL(`./?at=${place}`, URL_BASE).href;
+
+/** Listens to every page of a context from its first moment. */
+export async function watched(context) {
+  const heard = [];
+  const origin = new URL(URL_BASE).origin;
+  await context.exposeBinding("breachOfPolicy", (_, what) => heard.push(`policy: ${what}`));
+  await context.addInitScript(() => {
+    addEventListener("securitypolicyviolation", (event) => {
+      window.breachOfPolicy(`${event.effectiveDirective} ${event.blockedURI} ${event.sourceFile}:${event.lineNumber}`);
+    });
+  });
+  context.on("console", (message) => message.type() === "error" && heard.push(`console: ${message.text()}`));
+  context.on("weberror", (error) => heard.push(`uncaught: ${error.error().message}`));
+  context.on("request", (request) => {
+    const url = request.url();
+    if (!url.startsWith(origin) && !/^(blob|data):/.test(url)) heard.push(`elsewhere: ${url}`);
+  });
+  return {
+    heard,
+    wrong: (allowed = []) => heard.filter((line) => !allowed.some((pattern) => pattern.test(line))),
+    /** What was said by a page is heard before its next answer. */
+    settled: () => Promise.all(context.pages().map((page) => page.evaluate(() => {}).catch(() => {}))),
+  };
+}
