@@ -5,7 +5,7 @@ use super::dim::Dim;
 use super::hatch::{DashedEdge, Hatch, Hatching};
 
 /// Amounts for the drawing only, in one unit of the caller's; texts as lettered.
-#[derive(Clone, Default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct BridgeText {
     /// Bought for it and not drawn yet.
     pub shelf: f64,

@@ -5,7 +5,7 @@ use super::hatch::{Hatch, Hatching};
 use super::tally::Tally;
 
 /// A piece of a level's bar.
-#[derive(Clone, Default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Piece {
     /// 0 to 1 of its bar; for the drawing only.
     pub share: f64,
@@ -16,7 +16,7 @@ pub struct Piece {
 }
 
 /// A level: what was opened, its figure, its pieces, and which of them the next level is.
-#[derive(Clone, Default)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Level {
     pub label: String,
     pub figure: String,

@@ -1,0 +1,72 @@
+//! Sheets with nothing on them: no such build, a figure that is gone, a build with no line yet.
+
+use crate::{
+    parts::{
+        answer::{Answer, AnswerText},
+        key::{Key, KeyKind, KeyLink},
+        message::Message,
+        sheet::{Hand, Keys},
+    },
+    shell::{Desk, Go, Place},
+    words::cost as words,
+};
+use benchslate_core::journal::{Id, kinds::Bearer};
+use leptos::prelude::*;
+
+/// The build is not there.
+pub fn no_build() -> AnyView {
+    message(words::no_build(), words::no_build_why(), words::to_builds(), &Place::Builds)
+}
+
+/// The address opens nothing any more.
+pub fn no_figure(back: &Place) -> AnyView {
+    message(words::nothing_here(), words::nothing_here_why(), words::fold_back(), back)
+}
+
+fn message(title: &'static str, why: &'static str, key: &'static str, to: &Place) -> AnyView {
+    let href = to.href();
+    view! {
+        <Message title=title.to_owned() lines=Signal::stored(vec![why.to_owned()])>
+            <Keys class="low"><KeyLink label=key.to_owned() href=Signal::stored(href)/></Keys>
+        </Message>
+    }
+    .into_any()
+}
+
+/// Nothing was written down for this build: what goes here.
+pub fn nothing_yet() -> AnyView {
+    let text = AnswerText {
+        label: words::true_cost().to_owned(),
+        figure: words::nothing_yet().to_owned(),
+        lacks: true,
+        note: None,
+    };
+    view! { <Answer text/><p class="note">{words::what_goes_here()}</p> }.into_any()
+}
+
+/// And the first acts, for this build.
+pub fn first_acts(build: Id) -> AnyView {
+    let (desk, go) = (Desk::here(), expect_context::<Go>());
+    let to = move |place: Place| {
+        Callback::new(move |()| {
+            desk.wish.set(Some(Bearer::Build(build)));
+            go.to(&place);
+        })
+    };
+    view! {
+        <Hand name=words::keys().to_owned()>
+            <Keys class="go">
+                <Key label=words::use_stock().to_owned() on_tap=to(Place::Use(None))/>
+                <Key label=words::money_paid().to_owned() on_tap=to(Place::Expense)/>
+                <Key
+                    class="wide"
+                    label=words::start_work().to_owned()
+                    note=words::on_the_bench().to_owned()
+                    kind=KeyKind::Filled
+                    on_tap=to(Place::Bench)
+                />
+            </Keys>
+        </Hand>
+    }
+    .into_any()
+}

@@ -1,0 +1,12 @@
+//! What a build cost: the sheet by kind, the bridge from what was spent, and any figure opened.
+
+mod figures;
+mod missing;
+mod opened;
+mod say;
+mod sheet;
+mod spent;
+
+pub use opened::OpenedSheet;
+pub use sheet::CostSheet;
+pub use spent::SpentSheet;

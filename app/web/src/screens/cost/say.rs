@@ -1,0 +1,371 @@
+//! Figures in words: what a figure is called, how much of it there is, how a line was worked out.
+//!
+//! All numbers come from core and go through the tongue; nothing is added up here.
+
+use crate::{
+    shell::desk::View,
+    words::{Tongue, cost as words, gaps, units},
+};
+use benchslate_core::{
+    costing::{Books, CostKind, Hours, Part, PartOf, Rule, Statement, Value, Working},
+    journal::{
+        Body, Id, Shop,
+        kinds::{Origin, Source, Span},
+    },
+    measure::{Money, Quantity, Ratio, Seconds, Shown, Unit},
+};
+
+/// As wide as a plus.
+const MINUS: char = '\u{2212}';
+
+/// Whoever names figures: the shop's names and the reader's numbers.
+#[derive(Clone, Copy)]
+pub struct Say<'a> {
+    pub books: &'a Books,
+    pub view: &'a View<'a>,
+}
+
+/// A line of the journal within a sum.
+pub struct Line {
+    /// Day and what.
+    pub label: String,
+    /// How it was worked out.
+    pub working: Option<String>,
+    /// On the piece of the bar.
+    pub short: Option<String>,
+    /// Quarter hours, as strokes.
+    pub quarters: u32,
+}
+
+impl<'a> Say<'a> {
+    fn shop(self) -> &'a Shop {
+        self.view.shop
+    }
+
+    fn tongue(self) -> &'a Tongue {
+        self.view.tongue
+    }
+
+    /// What a figure is called.
+    pub fn name(self, rule: &Rule) -> String {
+        let lot = |lot: &Id| gaps::name(self.shop(), Source::Lot(*lot));
+        let plain = match rule {
+            Rule::Stage { stage, .. } => return self.stage(*stage),
+            Rule::Drawn { source, .. } => return words::capital(&gaps::name(self.shop(), *source)),
+            Rule::LotMoney { lot: it } | Rule::LotNotDrawn { lot: it } | Rule::LotCost { lot: it } => {
+                return words::capital(&lot(it));
+            }
+            Rule::Draw { entry } => return self.draw_name(*entry),
+            Rule::Kind { kind, .. } => words::kind(*kind),
+            Rule::Rest { kind, .. } => words::rest_of(*kind),
+            Rule::TrueCost | Rule::FromUsedUp => words::true_cost(),
+            Rule::Spent => words::spent(),
+            Rule::UsedUp | Rule::UsedUpByKind => words::used_up(),
+            Rule::NotDrawn => words::not_drawn(),
+            Rule::OtherStock => words::earlier_stock(),
+            Rule::DirectMoney => words::direct_money(),
+            Rule::PaidLabour { .. } => words::paid_labour(),
+            Rule::TaxBack => words::tax_back(),
+            Rule::OwnHours => words::own_hours(),
+            Rule::InTheTimber => words::in_the_timber(),
+            Rule::HourEarned => words::hour_earned(),
+            Rule::Fetched { .. } => words::fetched(),
+            Rule::Reclaimed { .. } => words::reclaimed(),
+            Rule::BoughtInstead { .. } => words::bought_instead(),
+            Rule::MoneyAndVehicle { .. } => words::money_and_drives(),
+            Rule::OwnTime { .. } => words::own_time(),
+            Rule::SavedTimeFree { .. } => words::saved_free(),
+            Rule::SavedAtRate { .. } => words::saved_at_rate(),
+            Rule::PaidAnHour { .. } => words::paid_an_hour(),
+        };
+        plain.to_owned()
+    }
+
+    /// Hours or quantity of a figure, where it has one.
+    pub fn how_much(self, rule: &Rule) -> Option<String> {
+        match rule {
+            Rule::Stage { hours, .. }
+            | Rule::PaidLabour { hours }
+            | Rule::OwnTime { hours, .. }
+            | Rule::PaidAnHour { hours, .. }
+            | Rule::Rest { kind: CostKind::Labour, hours }
+            | Rule::Kind { kind: CostKind::Labour, hours } => Some(self.hours(*hours)),
+            // Hours in the timber are told as such.
+            Rule::Rest { hours, .. } | Rule::Kind { hours, .. } => {
+                (!hours.is_zero()).then(|| words::hours_in_it(&self.hours(*hours)))
+            }
+            Rule::Drawn { source, quantity, unit } => {
+                quantity.map(|quantity| self.quantity(quantity, *unit, Some(*source)))
+            }
+            _ => None,
+        }
+    }
+
+    /// What stands under a figure in a row: how much, else what is in it.
+    pub fn about(self, statement: &Statement) -> Option<String> {
+        if let Some(how_much) = self.how_much(&statement.rule) {
+            return Some(how_much);
+        }
+        let wants = matches!(
+            statement.rule,
+            Rule::Spent
+                | Rule::NotDrawn
+                | Rule::OtherStock
+                | Rule::Kind { .. }
+                | Rule::DirectMoney
+                | Rule::Rest { .. }
+        );
+        let names: Vec<String> = statement.parts.iter().map(|part| self.in_it(part)).collect();
+        (wants && !names.is_empty()).then(|| words::some_of(&names))
+    }
+
+    fn in_it(self, part: &Part) -> String {
+        match &part.of {
+            PartOf::Statement(below) => {
+                let name = self.name(&below.rule);
+                match below.rule {
+                    Rule::Drawn { .. } => {
+                        self.how_much(&below.rule).map_or(name.clone(), |much| joined(&much, &name))
+                    }
+                    Rule::LotMoney { .. } | Rule::LotNotDrawn { .. } => name,
+                    _ => words::lower(&name),
+                }
+            }
+            PartOf::Entry { entry, working, .. } => self.what(*entry, working),
+        }
+    }
+
+    /// How a figure is worked out, in one sentence.
+    pub fn how(self, rule: &Rule) -> Option<&'static str> {
+        match rule {
+            Rule::Stage { .. } | Rule::PaidLabour { .. } | Rule::Kind { kind: CostKind::Labour, .. } => {
+                Some(words::how_labour())
+            }
+            Rule::Drawn { source: Source::Lot(_), .. } | Rule::Draw { .. } => Some(words::how_lot()),
+            Rule::Drawn { source: Source::Item(_), .. } => Some(words::how_item()),
+            Rule::NotDrawn | Rule::LotNotDrawn { .. } => Some(words::how_not_drawn()),
+            Rule::InTheTimber => Some(words::how_timber()),
+            Rule::TaxBack => Some(words::apart()),
+            _ => None,
+        }
+    }
+
+    /// A line of the journal within a sum.
+    pub fn line(self, entry: Id, working: &Working) -> Line {
+        let label = match self.day(entry) {
+            Some(day) => words::line(&day, &self.what(entry, working)),
+            None => words::capital(&self.what(entry, working)),
+        };
+        let (short, quarters) = match working {
+            Working::Hours { person, seconds, .. } => (Some(self.person(*person)), quarters(*seconds)),
+            _ => (None, 0),
+        };
+        Line { label, working: self.working(entry, working), short, quarters }
+    }
+
+    /// What a line is about, without its day.
+    fn what(self, entry: Id, working: &Working) -> String {
+        match (self.view.journal.body(entry), working) {
+            (_, Working::Hours { person, seconds, .. }) => {
+                words::worked(&self.person(*person), &self.tongue().hours(*seconds))
+            }
+            (Some(Body::Draw(draw)), Working::Draw { quantity: Some(quantity), unit, .. }) => {
+                let much = self.quantity(*quantity, *unit, Some(draw.from));
+                if quantity.is_negative() { words::came_back(much.trim_start_matches(MINUS)) } else { much }
+            }
+            (Some(Body::Draw(draw)), _) => gaps::name(self.shop(), draw.from),
+            (_, Working::Trip { km: Some(km), .. }) => words::drive(&self.tongue().quantity(*km)),
+            (Some(Body::Trip(_)), _) => words::some_drive().to_owned(),
+            (Some(Body::Expense(expense)), _) => expense.what.clone(),
+            (Some(Body::Lot(_)), _) => gaps::name(self.shop(), Source::Lot(entry)),
+            (Some(Body::Stretch(stretch)), _) => {
+                joined(&self.stage(stretch.stage), &self.person(stretch.person))
+            }
+            _ => words::not_known().to_owned(),
+        }
+    }
+
+    /// A draw of a lot by itself opens further: into what it took of each line of that lot.
+    pub fn opens(self, entry: Id, working: &Working) -> Option<Rule> {
+        let draw = matches!(working, Working::Draw { .. }).then(|| self.books.draw(entry)).flatten()?;
+        (draw.parts.len() > 1).then_some(draw.rule)
+    }
+
+    fn working(self, entry: Id, working: &Working) -> Option<String> {
+        let (tongue, money) = (self.tongue(), |money: Money| self.money(money));
+        let mut parts: Vec<String> = Vec::new();
+        match working {
+            Working::Hours { rate, .. } => {
+                parts.extend(self.when(entry));
+                parts.extend(rate.map(|rate| words::times(&money(rate))));
+            }
+            Working::Draw { quantity, unit_cost, hours, .. } => {
+                let size = quantity.map(|it| tongue.quantity(it));
+                parts.extend(size.zip(*unit_cost).map(|(size, cost)| words::at_a_unit(&size, &money(cost))));
+                parts.extend((!hours.is_zero()).then(|| words::hours_in_it(&self.hours(*hours))));
+            }
+            Working::Trip { km, rate, fee, share: (part, whole) } => {
+                let km = km.map(|km| tongue.quantity(km));
+                parts.extend(km.zip(*rate).map(|(km, rate)| words::at_a_unit(&km, &money(rate))));
+                parts.extend((!fee.is_zero()).then(|| words::tolls(&money(*fee))));
+                parts.extend((part != whole).then(|| words::share(*part, *whole)));
+            }
+            Working::Price { paid, fees, tax, discount } => {
+                parts.extend(paid.map(|paid| words::paid(&money(paid))));
+                let more = [
+                    (fees, words::fees as fn(&str) -> String),
+                    (tax, words::tax),
+                    (discount, words::discount),
+                ];
+                for (amount, say) in more {
+                    parts.extend((!amount.is_zero()).then(|| say(&money(*amount))));
+                }
+            }
+            Working::Amount => {}
+            Working::Share { of, part, whole } => {
+                parts.push(words::taken_of(&money(*of), &tongue.quantity(*part), &tongue.quantity(*whole)));
+            }
+            Working::BoughtInstead { quantity, unit, price, waste, tax, delivery } => {
+                let much = self.quantity(*quantity, *unit, None);
+                parts.push(words::at_a_unit(&much, &money(*price)));
+                for (ratio, say) in [(waste, words::waste as fn(&str) -> String), (tax, words::tax)] {
+                    parts.extend(self.per_cent(*ratio).map(|share| say(&share)));
+                }
+                parts.extend((!delivery.is_zero()).then(|| words::delivery(&money(*delivery))));
+            }
+        }
+        words::working(&parts)
+    }
+
+    /// From when to when, and how long the camera ran.
+    fn when(self, entry: Id) -> Vec<String> {
+        let Some(Body::Stretch(stretch)) = self.view.journal.body(entry) else { return Vec::new() };
+        let Some(from) = stretch.from else { return Vec::new() };
+        let begun = self.tongue().time(from.instant);
+        let mut text = match stretch.to {
+            Some(to) => words::from_to(&begun, &self.tongue().time(to.instant)),
+            None => words::since(&begun),
+        };
+        let rolled = Span::whole(&stretch.rolling);
+        if !rolled.is_zero() {
+            text.push_str(", ");
+            text.push_str(&words::rolling(&self.tongue().hours(rolled)));
+        }
+        vec![text]
+    }
+
+    /// A figure as it is shown: money, else the hours it says, else that nothing can be said.
+    pub fn figure(self, shown: Option<Shown>, value: Option<Value>) -> Option<String> {
+        match (shown, value) {
+            (Some(shown), _) => Some(self.tongue().shown(shown)),
+            (None, Some(Value::Hours(hours))) => Some(self.hours(hours)),
+            (None, Some(Value::Money(money) | Value::PerHour(money))) => Some(self.money(money)),
+            (None, None) => None,
+        }
+    }
+
+    /// Hours, with a minus before what came back.
+    pub fn hours(self, hours: Hours) -> String {
+        let Seconds(seconds) = hours.seconds();
+        let text = self.tongue().hours(Seconds(seconds.saturating_abs()));
+        if seconds < 0 { format!("{MINUS}{text}") } else { text }
+    }
+
+    /// A share as a percentage; none of nothing.
+    fn per_cent(self, ratio: Ratio) -> Option<String> {
+        let hundredths = ratio.to_decimal().checked_mul(100.into()).filter(|it| !it.is_zero())?;
+        Some(words::per_cent(&self.tongue().number(&hundredths.normalize().to_string())))
+    }
+
+    pub fn money(self, money: Money) -> String {
+        self.tongue().money(money)
+    }
+
+    /// The day of an entry.
+    fn day(self, entry: Id) -> Option<String> {
+        let on = self.view.journal.body(entry)?.on();
+        Some(self.tongue().day(on.day(&self.shop().zone)))
+    }
+
+    fn draw_name(self, entry: Id) -> String {
+        let Some(draw) = self.shop().draws.iter().find(|draw| draw.entry() == entry) else {
+            return words::not_known().to_owned();
+        };
+        let much =
+            draw.quantity.map(|quantity| self.quantity(quantity, self.unit(draw.from), Some(draw.from)));
+        match (self.day(entry), much) {
+            (Some(day), Some(much)) => words::line(&day, &much),
+            _ => words::capital(&gaps::name(self.shop(), draw.from)),
+        }
+    }
+
+    fn unit(self, source: Source) -> Unit {
+        let unit = match source {
+            Source::Lot(id) => self.shop().lots.get(&id).map(|lot| lot.unit),
+            Source::Item(id) => self.shop().items.get(&id).map(|item| item.unit),
+        };
+        unit.unwrap_or(Unit::Each)
+    }
+
+    fn quantity(self, quantity: Quantity, unit: Unit, source: Option<Source>) -> String {
+        let item = match source {
+            Some(Source::Item(id)) => Some(id),
+            Some(Source::Lot(id)) => self.shop().lots.get(&id).and_then(|lot| lot.item),
+            None => None,
+        };
+        let word = item.and_then(|id| self.shop().items.get(&id)).and_then(|item| item.word.as_deref());
+        units::amount_short(self.tongue(), quantity, unit, word)
+    }
+
+    fn stage(self, stage: Id) -> String {
+        let name = self.shop().stages.get(&stage).map_or(words::not_known(), |it| it.name.as_str());
+        words::capital(name)
+    }
+
+    fn person(self, person: Id) -> String {
+        self.shop().people.get(&person).map_or_else(|| words::somebody().to_owned(), |it| it.name.clone())
+    }
+}
+
+/// The kind that a figure is part of, where its rule says so by itself.
+pub fn kind(rule: &Rule, shop: &Shop) -> Option<CostKind> {
+    match rule {
+        Rule::Kind { kind, .. } | Rule::Rest { kind, .. } => Some(*kind),
+        Rule::Stage { .. } | Rule::PaidLabour { .. } | Rule::OwnHours | Rule::OwnTime { .. } => {
+            Some(CostKind::Labour)
+        }
+        Rule::Drawn { source, .. } => Some(kind_of(*source, shop)),
+        Rule::LotMoney { lot } | Rule::LotNotDrawn { lot } | Rule::LotCost { lot } => {
+            Some(kind_of(Source::Lot(*lot), shop))
+        }
+        Rule::DirectMoney => Some(CostKind::Direct),
+        _ => None,
+    }
+}
+
+/// The kind that draws from a lot or an item are of.
+fn kind_of(source: Source, shop: &Shop) -> CostKind {
+    let (purpose, origin) = match source {
+        Source::Lot(id) => match shop.lots.get(&id) {
+            Some(lot) => (lot.purpose, lot.origin),
+            None => return CostKind::Bought,
+        },
+        Source::Item(id) => {
+            let Some(item) = shop.items.get(&id) else { return CostKind::Bought };
+            let mut origins = shop.lots.values().filter(|lot| lot.item == Some(id)).map(|lot| lot.origin);
+            let first = origins.next().unwrap_or(Origin::Bought);
+            (item.purpose, if origins.all(|it| it == first) { first } else { Origin::Bought })
+        }
+    };
+    CostKind::of_stock(purpose, origin)
+}
+
+fn quarters(worked: Seconds) -> u32 {
+    let Seconds(seconds) = worked;
+    // To the nearest quarter, so that 0 h 10 is still a stroke.
+    u32::try_from(seconds.saturating_add(450) / 900).unwrap_or(0)
+}
+
+fn joined(first: &str, second: &str) -> String {
+    format!("{first} {second}")
+}

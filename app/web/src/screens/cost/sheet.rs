@@ -1,0 +1,265 @@
+//! The cost sheet: true cost, an hour earned, salvage saved; the row to the bridge; cost by kind to scale.
+
+use super::{
+    figures::{self, At, Remarks},
+    missing,
+    say::Say,
+};
+use crate::{
+    parts::{
+        answer::{Answer, AnswerText, Leading, RowLink, SideAnswer},
+        core_column::{CoreColumn, Layer},
+        hatch::Hatch,
+        sheet::{Above, Below, Head, Read, Sheet},
+        sum_row::Leads,
+    },
+    shell::{
+        Desk, Place, Tab,
+        desk::{Phase, View},
+        frame::Places,
+    },
+    words::{cost as words, gaps},
+};
+use benchslate_core::{
+    costing::{
+        Books, BuildCost, CostKind, Gap, Part, Path, Rule, Statement,
+        present::{self, Level},
+    },
+    journal::{Id, kinds::Source},
+};
+use leptos::prelude::*;
+
+/// What a build cost.
+#[component]
+pub fn CostSheet(of: Id) -> impl IntoView {
+    let build = of;
+    let desk = Desk::here();
+    let cost = Memo::new(move |_| desk.books(|books, view| look(books, view, build)));
+    let title =
+        Signal::derive(move || cost.read().as_ref().map(|cost| cost.title.clone()).unwrap_or_default());
+    let below = Signal::derive(move || cost.read().as_ref().map(below));
+    let empty = Memo::new(move |_| cost.read().as_ref().is_some_and(|cost| cost.empty));
+    let all = move || match cost.get() {
+        _ if desk.phase.get() != Phase::Ready => ().into_any(),
+        None => missing::no_build(),
+        Some(cost) if cost.empty => missing::nothing_yet(),
+        Some(cost) => whole(cost),
+    };
+    view! {
+        <Sheet>
+            <Head title=title note=Signal::derive(move || cost.read().as_ref().map(|_| words::so_far().to_owned())) tight=true/>
+            <Above><Read name=words::true_cost().to_owned() below=below>{all}</Read></Above>
+            <Below>
+                {move || empty.get().then(|| missing::first_acts(build))}
+                <Places cell=1 of_build=Signal::stored(Some((build, Some(Tab::Cost))))/>
+            </Below>
+        </Sheet>
+    }
+    .into_any()
+}
+
+/// The sheet in plain words.
+#[derive(Clone, Debug, PartialEq)]
+struct Cost {
+    title: String,
+    empty: bool,
+    figure: String,
+    lacks: bool,
+    note: String,
+    /// To the true cost opened.
+    href: String,
+    hour: Side,
+    saved: Side,
+    spent_and_used: String,
+    bridge: String,
+    kinds: Vec<Kind>,
+    remarks: Remarks,
+}
+
+/// One of the two cells under the true cost.
+#[derive(Clone, Debug, PartialEq)]
+struct Side {
+    lacks: String,
+    note: Option<String>,
+    href: Option<String>,
+}
+
+/// A kind of cost: its layer and its row.
+#[derive(Clone, Debug, PartialEq)]
+struct Kind {
+    kind: Hatch,
+    label: &'static str,
+    figure: String,
+    lacks: bool,
+    size: f64,
+    href: Option<String>,
+}
+
+fn look(books: &Books, view: &View, build: Id) -> Option<Cost> {
+    let title = view.shop.builds.get(&build)?.title.clone();
+    let (say, cost) = (Say { books, view }, books.build_cost(build));
+    let whole = present::alone(&cost.true_cost, view.tongue.minor());
+    let at = Path { steps: vec![Rule::TrueCost.step()] };
+    let figure = say.figure(whole.shown, cost.true_cost.value);
+    let mut remarks = Remarks::of(say, &cost.true_cost);
+    // Kinds that are not kept yet have rows of their own.
+    remarks.lacks = told(&cost.true_cost).map(|gap| gaps::gap(gap, view.shop)).collect();
+    let nothing_spent = cost.spent().is_none_or(|spent| spent.parts.is_empty());
+    Some(Cost {
+        title,
+        empty: cost.true_cost.parts.is_empty() && nothing_spent && remarks.is_empty(),
+        lacks: figure.is_none(),
+        figure: figure.unwrap_or_else(|| figures::missing(&cost.true_cost).to_owned()),
+        note: in_it(&cost),
+        href: Place::Opened(build, at.to_string()).href(),
+        hour: hour_earned(say, &cost, build),
+        saved: salvage_saved(&cost, build),
+        spent_and_used: spent_and_used(say, &cost),
+        bridge: Place::Build(build, Tab::Spent).href(),
+        kinds: kinds(say, &whole, At { of: build, path: &at }),
+        remarks,
+    })
+}
+
+fn told(statement: &Statement) -> impl Iterator<Item = &Gap> {
+    statement.gaps.iter().filter(|gap| !matches!(gap, Gap::NotKept { .. }))
+}
+
+/// What is in it beside the money that was paid, and how many entries it lacks.
+fn in_it(cost: &BuildCost) -> String {
+    let parts = &cost.parts;
+    let worked = !parts.own_hours().is_zero() || !parts.paid_hours().is_zero();
+    let what = [
+        (worked, words::hours()),
+        (!parts.vehicle().is_zero(), words::drives()),
+        (!parts.supplied().is_zero(), words::gifts()),
+    ];
+    let what: Vec<&str> = what.into_iter().filter(|(there, _)| *there).map(|(_, word)| word).collect();
+    let mut text = words::in_it(&what);
+    let lacking = told(&cost.true_cost).count();
+    if lacking > 0 {
+        text.push_str("; ");
+        text.push_str(&words::not_all(lacking));
+    }
+    text
+}
+
+/// Income has no entries yet; the hours that it would be divided by are there.
+fn hour_earned(say: Say, cost: &BuildCost, build: Id) -> Side {
+    let hours = cost.own_hours.hours().filter(|hours| !hours.is_zero());
+    let path = Path { steps: vec![cost.own_hours.rule.step()] };
+    Side {
+        lacks: figures::missing(&cost.hour_earned).to_owned(),
+        note: hours.map(|hours| words::of_hours(&say.hours(hours))),
+        href: hours.map(|_| Place::Opened(build, path.to_string()).href()),
+    }
+}
+
+/// Lots are compared with new stock one by one; over a build nothing adds them up yet.
+fn salvage_saved(cost: &BuildCost, build: Id) -> Side {
+    let salvaged = cost.true_cost.part(|rule| matches!(rule, Rule::Kind { kind: CostKind::Salvaged, .. }));
+    let Some(salvaged) = salvaged else {
+        return Side { lacks: words::nothing_salvaged().to_owned(), note: None, href: None };
+    };
+    let sources = salvaged.parts.iter().filter_map(Part::statement);
+    let lots: Vec<Id> = sources
+        .filter_map(|it| match it.rule {
+            Rule::Drawn { source: Source::Lot(lot), .. } => Some(lot),
+            _ => None,
+        })
+        .collect();
+    let place = match lots.as_slice() {
+        [lot] => Place::Lot(*lot),
+        _ => Place::Opened(
+            build,
+            Path { steps: vec![Rule::TrueCost.step(), salvaged.rule.step()] }.to_string(),
+        ),
+    };
+    Side { lacks: words::lot_by_lot().to_owned(), note: None, href: Some(place.href()) }
+}
+
+/// Both as they stand in the bridge.
+fn spent_and_used(say: Say, cost: &BuildCost) -> String {
+    let path = Path { steps: vec![Rule::FromUsedUp.step(), Rule::UsedUp.step()] };
+    let levels = present::open(&cost.bridge, &path, say.view.tongue.minor()).unwrap_or_default();
+    let Some(used) = levels.last() else { return words::used_up().to_owned() };
+    let text = |shown, statement: Option<&Statement>| {
+        let value = statement.and_then(|it| it.value);
+        say.figure(shown, value).unwrap_or_else(|| words::not_known().to_owned())
+    };
+    let spent = text(used.parts.first().copied().flatten(), cost.spent());
+    words::spent_and_used(&spent, &text(used.shown, Some(used.statement)))
+}
+
+fn kinds(say: Say, whole: &Level, at: At) -> Vec<Kind> {
+    let parts = whole.statement.parts.iter().zip(&whole.parts);
+    let mut kinds: Vec<(CostKind, Kind)> = parts
+        .filter_map(|(part, shown)| {
+            let statement = part.statement()?;
+            let Rule::Kind { kind, .. } = statement.rule else { return None };
+            let row = figures::row(say, true, part, *shown, at);
+            let mut figure = row.sign.to_owned();
+            figure.push_str(&row.figure);
+            let size = if row.sign.is_empty() { figures::size(part.value()) } else { 0.0 };
+            let (hatch, label) = (figures::hatch(kind), words::kind(kind));
+            Some((kind, Kind { kind: hatch, label, figure, lacks: row.lacks, size, href: row.href }))
+        })
+        .collect();
+    for gap in &whole.statement.gaps {
+        if let Gap::NotKept { kind } = gap {
+            let (hatch, label, figure) =
+                (figures::hatch(*kind), words::kind(*kind), gaps::short(gap).to_owned());
+            kinds.push((*kind, Kind { kind: hatch, label, figure, lacks: true, size: 0.0, href: None }));
+        }
+    }
+    kinds.sort_by_key(|(kind, _)| *kind);
+    kinds.into_iter().map(|(_, row)| row).collect()
+}
+
+fn below(cost: &Cost) -> String {
+    let more = if cost.remarks.is_empty() { words::more_kinds() } else { words::more_missing() };
+    more.to_owned()
+}
+
+fn whole(cost: Cost) -> AnyView {
+    let text = AnswerText {
+        label: words::true_cost().to_owned(),
+        note: Some(cost.note),
+        figure: cost.figure.clone(),
+        lacks: cost.lacks,
+    };
+    let sum: f64 = cost.kinds.iter().map(|kind| kind.size).sum();
+    let layer = |kind: Kind| Layer {
+        kind: kind.kind,
+        label: kind.label.to_owned(),
+        figure: kind.figure,
+        lacks: kind.lacks,
+        share: if sum > 0.0 { kind.size / sum } else { 0.0 },
+        leads: leads(kind.href),
+    };
+    let layers: Vec<Layer> = cost.kinds.into_iter().map(layer).collect();
+    let core = (!layers.is_empty()).then(|| view! { <CoreColumn layers total=cost.figure/> });
+    view! {
+        <div class="cost-two">
+            <div>
+                <Leading name=words::leading_name().to_owned()>
+                    <Answer text leads=Leads::To(cost.href)/>
+                    {side(words::hour_earned(), cost.hour)}
+                    {side(words::salvage_saved(), cost.saved)}
+                </Leading>
+                <RowLink label=cost.spent_and_used end=words::bridge().to_owned() ruled=true leads=Leads::To(cost.bridge)/>
+            </div>
+            <div>{core}{figures::remarks(cost.remarks)}</div>
+        </div>
+    }
+    .into_any()
+}
+
+fn side(label: &'static str, side: Side) -> AnyView {
+    let text = AnswerText { label: label.to_owned(), figure: side.lacks, lacks: true, note: side.note };
+    view! { <SideAnswer text leads=leads(side.href)/> }.into_any()
+}
+
+fn leads(href: Option<String>) -> Leads {
+    href.map_or(Leads::Nowhere, Leads::To)
+}

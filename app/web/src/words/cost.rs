@@ -1,0 +1,561 @@
+//! What things cost: names of figures, their workings, and the sheets around them.
+
+use benchslate_core::costing::CostKind;
+
+/// A kind of cost.
+pub fn kind(kind: CostKind) -> &'static str {
+    match kind {
+        CostKind::Salvaged => "Salvaged",
+        CostKind::Bought => "Bought",
+        CostKind::Offcut => "Offcut",
+        CostKind::Consumables => "Consumables",
+        CostKind::Direct => "Direct",
+        CostKind::Supplied => "Supplied",
+        CostKind::Labour => "Labour",
+        CostKind::Tools => "Tools",
+        CostKind::Overhead => "Overhead",
+    }
+}
+
+/// What of a kind is no money that was paid.
+pub fn rest_of(kind: CostKind) -> &'static str {
+    match kind {
+        CostKind::Salvaged => "Rest of the salvaged",
+        CostKind::Bought => "Rest of the bought",
+        CostKind::Offcut => "Rest of the offcuts",
+        CostKind::Consumables => "Rest of the consumables",
+        CostKind::Direct => "Drives",
+        CostKind::Supplied => "Supplied",
+        CostKind::Labour => "Own labour",
+        CostKind::Tools => "Tools",
+        CostKind::Overhead => "Overhead",
+    }
+}
+
+/// The figure a build's sheet leads with.
+pub fn true_cost() -> &'static str {
+    "True cost"
+}
+
+/// Beside the title: the build is not closed.
+pub fn so_far() -> &'static str {
+    "so far"
+}
+
+/// What is in the true cost beside money: `hours, gifts in it`.
+pub fn in_it(what: &[&str]) -> String {
+    if what.is_empty() { "money paid".to_owned() } else { format!("{} in it", what.join(", ")) }
+}
+
+/// Own hours.
+pub fn hours() -> &'static str {
+    "hours"
+}
+
+/// Kilometres at the shop's rate.
+pub fn drives() -> &'static str {
+    "drives"
+}
+
+/// Supplied value.
+pub fn gifts() -> &'static str {
+    "gifts"
+}
+
+/// After what is in it.
+pub fn not_all(lacking: usize) -> String {
+    if lacking == 1 { "1 entry missing".to_owned() } else { format!("{lacking} entries missing") }
+}
+
+/// The leading figures, read aloud.
+pub fn leading_name() -> &'static str {
+    "What it comes to"
+}
+
+/// The second of the leading three.
+pub fn hour_earned() -> &'static str {
+    "An hour earned"
+}
+
+/// Its condition.
+pub fn of_hours(hours: &str) -> String {
+    format!("of {hours}")
+}
+
+/// No entry tells of income yet.
+pub fn no_income() -> &'static str {
+    "no income entry"
+}
+
+/// The third of the leading three.
+pub fn salvage_saved() -> &'static str {
+    "Salvage saved"
+}
+
+/// Lots are compared one by one.
+pub fn lot_by_lot() -> &'static str {
+    "lot by lot"
+}
+
+/// Nothing salvaged was drawn.
+pub fn nothing_salvaged() -> &'static str {
+    "no salvage drawn"
+}
+
+/// The row to the bridge.
+pub fn spent_and_used(spent: &str, used: &str) -> String {
+    format!("Spent {spent}, used up {used}")
+}
+
+/// What that row leads to.
+pub fn bridge() -> &'static str {
+    "bridge"
+}
+
+/// The break line of the cost sheet.
+pub fn more_kinds() -> &'static str {
+    "more kinds below"
+}
+
+/// The break line where something is missing or odd.
+pub fn more_missing() -> &'static str {
+    "and what is missing"
+}
+
+/// The break line of the bridge and of an opened figure.
+pub fn more_lines(to: &str) -> String {
+    let mut text = "more lines to ".to_owned();
+    text.push_str(to);
+    text
+}
+
+/// Where nothing can be said of a figure.
+pub fn not_known() -> &'static str {
+    "not known"
+}
+
+/// The head of the bridge's sheet.
+pub fn spent_title() -> &'static str {
+    "Spent, used up, true cost"
+}
+
+/// Money that went out for it.
+pub fn spent() -> &'static str {
+    "Spent"
+}
+
+/// Money in what went into it.
+pub fn used_up() -> &'static str {
+    "Used up"
+}
+
+/// Lots bought for it, less what it drew of them.
+pub fn not_drawn() -> &'static str {
+    "Bought for it, not drawn"
+}
+
+/// Stock that was not bought for it.
+pub fn earlier_stock() -> &'static str {
+    "Drawn from earlier stock"
+}
+
+/// Direct expenses.
+pub fn direct_money() -> &'static str {
+    "Paid directly"
+}
+
+/// Hours of paid people.
+pub fn paid_labour() -> &'static str {
+    "Paid labour"
+}
+
+/// Tax apart.
+pub fn tax_back() -> &'static str {
+    "Tax to be got back"
+}
+
+/// Beside the tax.
+pub fn apart() -> &'static str {
+    "apart from every cost"
+}
+
+/// Own hours, those in stock included.
+pub fn own_hours() -> &'static str {
+    "Own hours"
+}
+
+/// Own hours in drawn stock.
+pub fn in_the_timber() -> &'static str {
+    "In the timber"
+}
+
+/// A pool of a lot.
+pub fn fetched() -> &'static str {
+    "Fetching it"
+}
+
+/// A pool of a lot.
+pub fn reclaimed() -> &'static str {
+    "Reclaiming it"
+}
+
+/// The same thing new.
+pub fn bought_instead() -> &'static str {
+    "Bought instead"
+}
+
+/// A side of the saving.
+pub fn money_and_drives() -> &'static str {
+    "Money and drives"
+}
+
+/// A side of the saving.
+pub fn own_time() -> &'static str {
+    "Own time"
+}
+
+/// The saving while own time is free.
+pub fn saved_free() -> &'static str {
+    "Saved, own time free"
+}
+
+/// The saving with own time at its rate.
+pub fn saved_at_rate() -> &'static str {
+    "Saved, own time at its rate"
+}
+
+/// What an hour of reclaiming paid.
+pub fn paid_an_hour() -> &'static str {
+    "Paid an hour"
+}
+
+/// On the bridge's dimension lines.
+pub fn dim_spent(figure: &str) -> String {
+    format!("spent {figure}")
+}
+
+/// On the bridge's dimension lines.
+pub fn dim_used(figure: &str) -> String {
+    format!("used up {figure}")
+}
+
+/// On the bridge's dimension lines.
+pub fn dim_true(figure: &str) -> String {
+    format!("true cost {figure}")
+}
+
+/// On the bridge's dimension lines.
+pub fn dim_earlier(figure: &str) -> String {
+    format!("{figure} earlier")
+}
+
+/// In the dashed piece of the bridge.
+pub fn shelf() -> &'static str {
+    "shelf"
+}
+
+/// The bridge read aloud.
+pub fn bridge_name(terms: [&str; 5]) -> String {
+    let [spent, shelf, earlier, used, all] = terms;
+    format!(
+        "Spent {spent}, less {shelf} still on the shelf, plus {earlier} from earlier stock, is {used} used up, within a true cost of {all}."
+    )
+}
+
+/// The head of an opened figure: `Mill, in the pew bench`.
+pub fn opened_in(name: &str, title: &str) -> String {
+    format!("{name}, in {title}")
+}
+
+/// Beside it: how deep it is opened, and how deep it goes.
+pub fn opened_deep(level: usize, of: usize) -> String {
+    format!("opened {level} of {of}")
+}
+
+/// An address that leads to no figure any more.
+pub fn nothing_here() -> &'static str {
+    "Nothing to open here any more"
+}
+
+/// Under it.
+pub fn nothing_here_why() -> &'static str {
+    "The entries under this figure have changed since. The cost sheet has what there is now."
+}
+
+/// A build that is not there.
+pub fn no_build() -> &'static str {
+    "No such build"
+}
+
+/// Under it.
+pub fn no_build_why() -> &'static str {
+    "It was struck out, or it was never on this device."
+}
+
+/// The key back from there.
+pub fn to_builds() -> &'static str {
+    "All builds"
+}
+
+/// The keys, read aloud.
+pub fn keys() -> &'static str {
+    "Cost keys"
+}
+
+/// One level back.
+pub fn fold_back() -> &'static str {
+    "Fold back"
+}
+
+/// Under it: `to labour`.
+pub fn to(name: &str) -> String {
+    format!("to {}", lower(name))
+}
+
+/// Under it, at the first level.
+pub fn to_the_cost() -> &'static str {
+    "to the cost"
+}
+
+/// Under it, at the bridge.
+pub fn to_the_bridge() -> &'static str {
+    "to the bridge"
+}
+
+/// Under it, at the first level of a lot's figure.
+pub fn to_the_lot() -> &'static str {
+    "to the lot"
+}
+
+/// A draw that is opened, as an entry.
+pub fn the_draw() -> &'static str {
+    "The draw itself"
+}
+
+/// Where it stands.
+pub fn in_the_journal() -> &'static str {
+    "in the journal"
+}
+
+/// The next piece of the bar.
+pub fn next_piece() -> &'static str {
+    "Next piece"
+}
+
+/// Under it: `cut, 65.00`.
+pub fn piece(name: &str, figure: &str) -> String {
+    format!("{}, {figure}", lower(name))
+}
+
+/// A level's label as a target, read aloud.
+pub fn fold_to(name: &str, figure: &str) -> String {
+    format!("Fold back to {} {figure}", lower(name))
+}
+
+/// What stands between the name of a figure and how much of it: `Labour, 71 h 15`.
+pub fn so_much(name: &str, how_much: &str) -> String {
+    format!("{name}, {how_much}")
+}
+
+/// Names in a working, a few of them: `oak, hinges, 3 more`.
+pub fn some_of(names: &[String]) -> String {
+    const FEW: usize = 3;
+    let mut few: Vec<String> = names.iter().take(FEW).cloned().collect();
+    let more = names.len().saturating_sub(FEW);
+    if more > 0 {
+        few.push(format!("{more} more"));
+    }
+    few.join(", ")
+}
+
+/// A line of the journal: `Sat 7 Feb, Wren 3 h 00`.
+pub fn line(day: &str, what: &str) -> String {
+    format!("{day}, {what}")
+}
+
+/// Who worked how long.
+pub fn worked(name: &str, hours: &str) -> String {
+    format!("{name} {hours}")
+}
+
+/// Somebody who is not there any more.
+pub fn somebody() -> &'static str {
+    "somebody"
+}
+
+/// From when to when: `09:00 to 12:00`.
+pub fn from_to(from: &str, to: &str) -> String {
+    format!("{from} to {to}")
+}
+
+/// A clock: `since 08:05`.
+pub fn since(from: &str) -> String {
+    format!("since {from}")
+}
+
+/// How long the camera ran.
+pub fn rolling(hours: &str) -> String {
+    format!("rolling {hours}")
+}
+
+/// Multiplied by.
+pub fn times(figure: &str) -> String {
+    format!("\u{d7} {figure}")
+}
+
+/// `10 bd ft × 4.25`.
+pub fn at_a_unit(quantity: &str, figure: &str) -> String {
+    format!("{quantity} \u{d7} {figure}")
+}
+
+/// Own hours in stock.
+pub fn hours_in_it(hours: &str) -> String {
+    format!("{hours} in it")
+}
+
+/// Stock that came back.
+pub fn came_back(quantity: &str) -> String {
+    format!("{quantity} came back")
+}
+
+/// A drive.
+pub fn drive(km: &str) -> String {
+    format!("{km} km")
+}
+
+/// A drive of which the length is not known.
+pub fn some_drive() -> &'static str {
+    "a drive"
+}
+
+/// Tolls and the like.
+pub fn tolls(figure: &str) -> String {
+    format!("tolls {figure}")
+}
+
+/// Parts of a drive borne here.
+pub fn share(part: u64, whole: u64) -> String {
+    format!("{part} of {whole} parts")
+}
+
+/// The price of a lot.
+pub fn paid(figure: &str) -> String {
+    format!("paid {figure}")
+}
+
+/// Fees and freight.
+pub fn fees(figure: &str) -> String {
+    format!("fees {figure}")
+}
+
+/// Tax that stays in the cost.
+pub fn tax(figure: &str) -> String {
+    format!("tax {figure}")
+}
+
+/// Discount.
+pub fn discount(figure: &str) -> String {
+    format!("less {figure}")
+}
+
+/// `120.00 × 69 ÷ 112`.
+pub fn taken_of(of: &str, part: &str, whole: &str) -> String {
+    format!("{of} \u{d7} {part} \u{f7} {whole}")
+}
+
+/// A share.
+pub fn per_cent(share: &str) -> String {
+    format!("{share} %")
+}
+
+/// What getting new stock ready to cut wastes.
+pub fn waste(share: &str) -> String {
+    format!("waste {share}")
+}
+
+/// Share of a delivery.
+pub fn delivery(figure: &str) -> String {
+    format!("delivery {figure}")
+}
+
+/// Joins the parts of a working.
+pub fn working(parts: &[String]) -> Option<String> {
+    (!parts.is_empty()).then(|| parts.join("; "))
+}
+
+/// How labour is worked out.
+pub fn how_labour() -> &'static str {
+    "Hours, each at that person\u{2019}s rate on that day."
+}
+
+/// How stock drawn by name is worked out.
+pub fn how_lot() -> &'static str {
+    "What was drawn takes its share of all that the lot cost."
+}
+
+/// How stock of an item is worked out.
+pub fn how_item() -> &'static str {
+    "At the average cost on the shelf when it was drawn."
+}
+
+/// How lots not drawn are worked out.
+pub fn how_not_drawn() -> &'static str {
+    "What was paid for the lots, less what went into the build."
+}
+
+/// What the hours in the timber are.
+pub fn how_timber() -> &'static str {
+    "Hauling and reclaiming hours that came with the stock."
+}
+
+/// An empty sheet.
+pub fn nothing_yet() -> &'static str {
+    "nothing yet"
+}
+
+/// What will stand on it.
+pub fn what_goes_here() -> &'static str {
+    "Hours, stock used and money paid add up here, each as it is written down."
+}
+
+/// The first act.
+pub fn start_work() -> &'static str {
+    "Start work"
+}
+
+/// Under it.
+pub fn on_the_bench() -> &'static str {
+    "on the bench"
+}
+
+/// Stock used.
+pub fn use_stock() -> &'static str {
+    "Use stock"
+}
+
+/// Money paid.
+pub fn money_paid() -> &'static str {
+    "Money paid"
+}
+
+/// Over what is missing.
+pub fn not_in_it() -> &'static str {
+    "Missing from it"
+}
+
+/// Over what is odd.
+pub fn odd() -> &'static str {
+    "Told apart"
+}
+
+/// As the first word of a sentence.
+pub fn capital(word: &str) -> String {
+    let mut chars = word.chars();
+    chars.next().map(|first| first.to_uppercase().chain(chars).collect()).unwrap_or_default()
+}
+
+/// Within a sentence.
+pub fn lower(word: &str) -> String {
+    let mut chars = word.chars();
+    chars.next().map(|first| first.to_lowercase().chain(chars).collect()).unwrap_or_default()
+}
