@@ -25,3 +25,7 @@ pub const FIRST_YEAR: i32 = 1900;
 pub const LAST_YEAR: i32 = 2200;
 /// Greatest distance of local time from UTC, in seconds: no zone goes further.
 pub const MOST_OFFSET: i32 = 18 * 3600;
+/// Longest file that is brought in, in bytes.
+pub const MOST_FILE_BYTES: usize = 128_000_000;
+/// Most lines in a file that is brought in: 100 a day for ten years.
+pub const MOST_FILE_LINES: usize = 400_000;
