@@ -6,6 +6,8 @@
 mod facts;
 mod odd;
 mod stock;
+#[cfg(test)]
+mod told;
 mod work;
 
 pub use facts::{Build, Expense, Note, Person, Rate, Stage, Trip};
@@ -79,6 +81,20 @@ impl Shop {
         }
         shop.settings.settle();
         shop.tell_lost();
+        shop
+    }
+
+    /// The shop as it would be with these entries too, the latest of all: what a form comes to before it is kept.
+    #[must_use]
+    pub fn with(&self, entries: &[(Id, Body)]) -> Shop {
+        let mut shop = self.clone();
+        let mut later = Vec::new();
+        for (entry, body) in entries {
+            shop.first(*entry, body, &mut later);
+        }
+        for (order, body) in later {
+            shop.second(order, body);
+        }
         shop
     }
 
