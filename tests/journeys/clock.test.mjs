@@ -1,6 +1,7 @@
 // The clock: one tap starts, one changes over with no gap and no overlap, one stops; and it runs on when nobody looks.
 import assert from "node:assert/strict";
 import { BUILD, startBuild, startStage } from "./lib/acts.mjs";
+import { stretches } from "./lib/disk.mjs";
 import { journey } from "./lib/journey.mjs";
 
 journey("one tap starts the likely stage, one stops it", async ({ page, thumb }) => {
@@ -28,8 +29,8 @@ journey("a tap on another stage ends one and begins the other in the same second
   await thumb.kept(`1 h 55, now ${stage}`);
   await thumb.clock("0:00");
   await thumb.clock(stage);
-  const { from, to } = await ends(page);
-  assert.equal(to[0], from[1], "what ends and what begins share their moment");
+  const [first, second] = await stretches(page);
+  assert.equal(first.to, second.from, "what ends and what begins share their moment");
 });
 
 journey("any other stage is two taps away", async ({ page, thumb }) => {
@@ -145,8 +146,8 @@ journey("the head names what it is for, and a change of it is a change-over", as
   await thumb.kept("for The shop");
   await thumb.clock("0:00");
   await thumb.sheet(/shop/i);
-  const { from, to } = await ends(page);
-  assert.equal(to[0], from[1]);
+  const [first, second] = await stretches(page);
+  assert.equal(first.to, second.from);
 });
 
 journey("while a clock runs the Bench cell shows it on every sheet", async ({ page, thumb, go }) => {
@@ -176,21 +177,3 @@ journey("undo has no timer: it is there a day later, and takes the act back", as
   await thumb.kept("0 h 30, Me");
   assert.equal(await thumb.part("Clock running").count(), 0);
 });
-
-/** Starts and ends of all stretches as they are on the disk, in the order of their writing. */
-async function ends(page) {
-  const lines = await page.evaluate(
-    () =>
-      new Promise((done, failed) => {
-        const opened = indexedDB.open("benchslate");
-        opened.onerror = () => failed(opened.error);
-        opened.onsuccess = () => {
-          const all = opened.result.transaction("revisions").objectStore("revisions").getAll();
-          all.onsuccess = () => (opened.result.close(), done(all.result.map((row) => row.line)));
-        };
-      }),
-  );
-  const stretches = lines.map((line) => JSON.parse(line)).filter((line) => line.kind === "stretch");
-  const last = new Map(stretches.map((line) => [line.entry, line.body]));
-  return { from: [...last.values()].map((it) => it.from), to: [...last.values()].map((it) => it.to) };
-}

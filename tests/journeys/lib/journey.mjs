@@ -55,10 +55,18 @@ function withoutWorker() {
 /** The address of a place: the value of `at`. */
 export const address = (place) => new URL(`./?at=${place}`, URL_BASE).href;
 
+/** A page of the same origin that is not the program. */
+export async function bystander(context) {
+  const at = new URL("a-page-of-another-kind", URL_BASE).href;
+  await context.route(at, (route) => route.fulfill({ contentType: "text/html", body: "<link rel=icon href='data:,'>" }));
+  const page = await context.newPage();
+  await page.goto(at);
+  return page;
+}
+
 /** Listens to every page of a context from its first moment. */
-export async function watched(context) {
+export async function watched(context, origin = new URL(URL_BASE).origin) {
   const heard = [];
-  const origin = new URL(URL_BASE).origin;
   await context.exposeBinding("breachOfPolicy", (_, what) => heard.push(`policy: ${what}`));
   await context.addInitScript(() => {
     addEventListener("securitypolicyviolation", (event) => {
