@@ -1,17 +1,19 @@
 // What the thumb does in the rounds: one act after the other, as fast as the page takes them.
 
-const STAGES = ["sand", "mill", "finish", "glue up", "rough cut", "joinery"];
+const STAGES = /^(design|mill|cut|joinery|glue-up|flatten|assemble|sand|finish)\b/;
 
-/** From nothing to a running clock: a build with a name, and its first stage. */
+/** From nothing to the bench of a first build. */
 export async function begin(page) {
-  await page.getByRole("button", { name: /^start a build/i }).click();
+  await page.getByRole("link", { name: /^start a build/i }).click();
   await page.getByRole("textbox").first().fill("Tray 9");
-  await page.keyboard.press("Enter");
+  await page.getByRole("textbox").first().press("Enter");
 }
 
-/** Changes over to the next stage that has a key, and goes on for ever; ends when the page is gone. */
+/** Starts a stage, changes over to another, and goes on for ever; ends by an error when the page is gone. */
 export async function keepChangingOver(page) {
   for (let turn = 0; ; turn += 1) {
-    await page.getByRole("button", { name: new RegExp(`^${STAGES[turn % 3]}`, "i") }).first().click({ timeout: 5000 });
+    const keys = page.getByRole("button", { name: STAGES });
+    await keys.first().waitFor({ timeout: 10000 });
+    await keys.nth(turn % (await keys.count())).click({ timeout: 5000 });
   }
 }

@@ -1,12 +1,13 @@
-//! `cargo xtask budget`: what the first load weighs, compressed. Held under a wall, and by a ratchet: what is
-//! more than 2 KB above the last accepted weight fails until someone accepts it and says why in the change.
+//! `cargo xtask budget`: what the first load weighs, compressed, against the number to reach. Held by a ratchet: what
+//! is more than 2 KB above the last accepted weight fails until someone accepts it and says why in the change.
 
 use crate::shell::{Done, files_below, read, root, write};
 use std::collections::BTreeMap;
 use std::path::Path;
 
-/// The most that program, script, style and page may weigh together on the first visit, in bytes.
-const WALL: u64 = 200 * 1000;
+/// What program, script, style and page should weigh together on the first visit, in bytes. Printed, not enforced:
+/// the ratchet keeps what has been reached.
+const REACH: u64 = 200 * 1000;
 /// How much heavier than last accepted goes through unasked, in bytes.
 const RATCHET: u64 = 2 * 1000;
 /// Lettering and icons, apart from the rest, in bytes.
@@ -20,24 +21,23 @@ pub fn command(words: &[&str]) -> Done {
         eprintln!("{kind:>9}  {:>7.1} KB", *bytes as f64 / 1000.0);
     }
     let total: u64 = weights.iter().filter(|(kind, _)| **kind != "lettering").map(|(_, bytes)| bytes).sum();
+    let met = if total <= REACH { "reached" } else { "MISSED" };
     eprintln!(
-        "{:>9}  {:>7.1} KB of {} (brotli, KB of 1000 bytes)",
+        "{:>9}  {:>7.1} KB; to reach {} KB: {met} (brotli 11, KB of 1000 bytes)",
         "together",
         total as f64 / 1000.0,
-        WALL / 1000
+        REACH / 1000
     );
     let file = root().join("app/xtask/weight.txt");
     if words == ["--accept"] {
         return write(&file, format!("{total}\n"));
     }
-    let accepted = read(&file)?.trim().parse().map_err(|_| format!("{}: not a number", file.display()))?;
+    let accepted =
+        read(&file)?.trim().parse().map_err(|_| format!("{}: no number of bytes", file.display()))?;
     verdict(total, accepted, weights.get("lettering").copied().unwrap_or(0))
 }
 
 fn verdict(total: u64, accepted: u64, lettering: u64) -> Done {
-    if total > WALL {
-        return Err(format!("the first load weighs {total} bytes, more than {WALL}"));
-    }
     if lettering > LETTERING_WALL {
         return Err(format!("lettering and icons weigh {lettering} bytes, more than {LETTERING_WALL}"));
     }
@@ -88,8 +88,8 @@ mod tests {
     }
 
     #[test]
-    fn the_walls_hold_whatever_was_accepted() {
-        assert!(verdict(200_001, 300_000, 0).is_err());
+    fn lettering_has_a_wall_of_its_own_whatever_was_accepted() {
+        assert!(verdict(100_000, 300_000, 40_000).is_ok());
         assert!(verdict(100_000, 300_000, 40_001).is_err());
     }
 }
