@@ -1,0 +1,102 @@
+//! Every released format stays readable: each kept file is brought in, folded and costed, and compared with
+//! the figures written beside it when it was kept.
+//!
+//! A file and its figures are added, never edited: where this test fails, the program is wrong. A new file
+//! without figures fails too, and the figures that it came to are printed.
+
+use super::folder::files;
+use benchslate_core::{
+    costing::{Books, Statement, Value},
+    exchange::jsonl,
+    journal::{Content, Id, Journal, Shop},
+    measure::{Day, Zone},
+};
+use std::fmt::Write;
+
+#[test]
+fn every_kept_file_folds_to_the_figures_it_was_kept_with() {
+    for file in files("v1") {
+        let bytes = std::fs::read(&file).unwrap();
+        let figures = std::fs::read_to_string(file.with_extension("figures")).unwrap_or_default();
+        assert_eq!(figures_of(&brought(&bytes)), figures, "{}", file.display());
+    }
+}
+
+#[test]
+fn every_kept_file_goes_out_again_to_the_byte() {
+    for file in files("v1") {
+        let bytes = std::fs::read(&file).unwrap();
+        assert!(jsonl::write(&brought(&bytes)).as_bytes() == bytes, "{}", file.display());
+    }
+}
+
+fn brought(bytes: &[u8]) -> Journal {
+    let mut journal = Journal::default();
+    jsonl::check_bytes(&journal, bytes).unwrap().merge_into(&mut journal);
+    journal
+}
+
+/// What a maker would compare, a line each; days cut in UTC, everything up to the end of 2026.
+fn figures_of(journal: &Journal) -> String {
+    let mut text = format!("lines {}\n", journal.len());
+    let zone = Zone::utc();
+    let shop = Shop::fold(journal, &zone);
+    let _ = writeln!(
+        text,
+        "entries {}, struck out {}, two versions {}",
+        shown(journal),
+        struck(journal),
+        split(journal)
+    );
+    for person in shop.people.values() {
+        let rate = person.rates.last().map_or("-".into(), |rate| rate.an_hour.shown(2));
+        let _ = writeln!(text, "person {}, paid {}, {rate} an hour", person.name, person.paid);
+    }
+    for note in &shop.notes {
+        let _ = writeln!(text, "note {}", note.text);
+    }
+    let end = zone.start_of(Day::parse("2027-01-01").unwrap());
+    let books = Books::close(&shop, end);
+    for (build, facts) in &shop.builds {
+        let _ = writeln!(text, "build {}", facts.title);
+        cost(&mut text, &books, *build);
+    }
+    let odd: Vec<String> = shop.odd.iter().map(|(_, odd)| format!("{odd:?}")).collect();
+    let _ = writeln!(text, "odd {}", odd.join(", "));
+    text
+}
+
+fn cost(text: &mut String, books: &Books, build: Id) {
+    let cost = books.build_cost(build);
+    let figures = [
+        ("true cost", Some(&cost.true_cost)),
+        ("spent", cost.spent()),
+        ("used up", cost.used_up()),
+        ("tax back", Some(&cost.tax_back)),
+        ("own hours", Some(&cost.own_hours)),
+    ];
+    for (name, statement) in figures {
+        let _ = writeln!(text, "  {name} {}", said(statement));
+    }
+}
+
+fn said(statement: Option<&Statement>) -> String {
+    match statement.and_then(|it| it.value) {
+        Some(Value::Money(money) | Value::PerHour(money)) => money.shown(2),
+        Some(Value::Hours(hours)) => hours.in_hours().shown_to(4),
+        None => "-".into(),
+    }
+}
+
+fn shown(journal: &Journal) -> usize {
+    journal.entries().count()
+}
+
+fn struck(journal: &Journal) -> usize {
+    let gone = |entry: &Id| journal.shown(*entry).is_some_and(|it| it.content == Content::Struck);
+    journal.entries().filter(gone).count()
+}
+
+fn split(journal: &Journal) -> usize {
+    journal.entries().filter(|entry| journal.heads(*entry).len() > 1).count()
+}
