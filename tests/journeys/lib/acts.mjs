@@ -16,3 +16,43 @@ export async function startStage(thumb, stage) {
   await thumb.tap(stage);
   await thumb.kept(stage);
 }
+
+/** Hours logged afterwards, from the bench: how long, at which stage. */
+export async function logHours(thumb, length, stage, { day = "today" } = {}) {
+  await thumb.place("Bench");
+  await thumb.tap(/^hours/i);
+  if (day !== "today") await thumb.tap(day, "Which day");
+  await thumb.type("How long", length);
+  await thumb.choose("Stage", stage);
+  await thumb.tap("Keep hours");
+  await thumb.kept(stage);
+}
+
+/** A lot that came in. `cells` are typed as they are labelled. */
+export async function addLot(thumb, { use = "timber", origin = "bought", ticks = [] }, cells) {
+  await thumb.place("Stock");
+  await thumb.tap(/^Add a lot/);
+  await thumb.tap(use, "What it is for");
+  await thumb.tap(origin, "How it was come by");
+  for (const [label, text] of Object.entries(cells)) await thumb.type(label, text);
+  for (const tick of ticks) await thumb.tap(tick);
+  await thumb.tap("Keep the lot");
+  await thumb.kept("lot");
+}
+
+/** A rate for whoever holds the phone. */
+export async function setRate(thumb, figure, person = "Me") {
+  await thumb.place("Shop");
+  await thumb.tap(new RegExp(`^${person}\\b`));
+  await thumb.type("An hour", figure);
+  await thumb.tap("the beginning");
+  await thumb.tap("Keep");
+  await thumb.kept(person);
+}
+
+/** A sheet of the one build there is. */
+export async function sheetOf(thumb, tab, title = BUILD) {
+  await thumb.place("Builds");
+  await thumb.tap(new RegExp(`^${title}`));
+  await thumb.tap(tab, `Sheets of ${title}`);
+}

@@ -15,36 +15,48 @@ let browser;
 after(() => browser?.close());
 
 /**
- * Runs `walk({ page, context, thumb, go, open, watch })`.
+ * Runs `walk({ t, browser, context, page, thumb, go, open, elsewhere, watch })`: `go(place)` opens an address in the
+ * page, `open(place)` one more window of the same phone, `elsewhere()` another phone with nothing on it.
  *
  * `at` is the moment at which it begins; none: the real one. `worker: true` lets the service worker in, which the
- * other journeys do without. `allowed` lists what the console may say in this journey, and why is said there.
+ * other journeys do without. `allowed` lists what the console may say in this journey; why is said there.
  */
 export function journey(name, options, walk) {
   if (typeof options === "function") [options, walk] = [{}, options];
-  const { at = FRIDAY_MORNING, phone = {}, worker = false, allowed = [], only, skip } = options;
+  const { allowed = [], only, skip } = options;
   test(name, { only, skip }, async (t) => {
     browser ??= await launch();
-    const context = await browser.newContext({ ...PHONE, ...phone });
-    if (!worker) await context.addInitScript(withoutWorker);
-    context.setDefaultTimeout(PATIENCE_MS);
-    if (at) await context.clock.install({ time: new Date(at) });
-    const watch = await watched(context);
-    const open = async (place = "bench") => {
-      const page = await context.newPage();
-      await page.goto(address(place));
-      return { page, thumb: new Thumb(page) };
+    const phones = [];
+    const phone = async () => {
+      phones.push(await freshPhone(options));
+      return phones.at(-1);
     };
     try {
-      const { page, thumb } = await open();
-      const go = async (place) => void (await page.goto(address(place)));
-      await walk({ t, browser, context, page, thumb, go, open, watch });
-      await watch.settled();
+      const first = await phone();
+      await walk({ ...first, t, browser, elsewhere: phone });
+      for (const one of phones) await one.watch.settled();
     } finally {
-      await context.close();
+      for (const one of phones) await one.context.close();
     }
-    assert.deepEqual(watch.wrong(allowed), [], "what a journey may not do");
+    assert.deepEqual(phones.flatMap((one) => one.watch.wrong(allowed)), [], "what a journey may not do");
   });
+}
+
+/** A browser context of its own, with one window on the bench. */
+async function freshPhone({ at = FRIDAY_MORNING, phone = {}, worker = false, place = "bench" }) {
+  const context = await browser.newContext({ ...PHONE, ...phone });
+  context.setDefaultTimeout(PATIENCE_MS);
+  if (!worker) await context.addInitScript(withoutWorker);
+  if (at) await context.clock.install({ time: new Date(at) });
+  const watch = await watched(context);
+  const open = async (to = "bench") => {
+    const page = await context.newPage();
+    await page.goto(address(to));
+    return { page, thumb: new Thumb(page) };
+  };
+  const { page, thumb } = await open(place);
+  const go = async (to) => void (await page.goto(address(to)));
+  return { context, page, thumb, go, open, watch };
 }
 
 /** As in a browser that has none: the page comes from the server each time. */

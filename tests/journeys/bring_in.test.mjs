@@ -1,0 +1,98 @@
+// The journal out and in: one revision a line; what a file holds is shown before it is taken; a broken one changes
+// nothing and says where it is broken.
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { BUILD, startBuild, startStage } from "./lib/acts.mjs";
+import { lines } from "./lib/disk.mjs";
+import { journey } from "./lib/journey.mjs";
+
+/** Saves the journal as a reader would, and gives its text. */
+async function backUp({ page, thumb }) {
+  await thumb.place("Shop");
+  const [download] = await Promise.all([page.waitForEvent("download"), thumb.tap(/^Back up now/)]);
+  assert.equal(download.suggestedFilename(), "journal.jsonl");
+  return readFileSync(await download.path(), "utf8");
+}
+
+async function choose({ page, thumb }, text, key = "Choose a file") {
+  const [chooser] = await Promise.all([page.waitForEvent("filechooser"), thumb.tap(key)]);
+  await chooser.setFiles({ name: "journal.jsonl", mimeType: "application/jsonl", buffer: Buffer.from(text) });
+}
+
+journey("a journal goes out as a file and comes in on another phone, line for line", async (walk) => {
+  const { page, thumb, elsewhere } = walk;
+  await startBuild(thumb);
+  await startStage(thumb, "sand");
+  await page.clock.fastForward("01:55:00");
+  await thumb.clock("1:55");
+  await thumb.tap("Stop");
+  await thumb.kept("1 h 55, Me");
+  const file = await backUp(walk);
+  const kept = await lines(page);
+  assert.deepEqual(file.trimEnd().split("\n").sort(), [...kept].sort(), "byte for byte what is on the disk");
+
+  const other = await elsewhere();
+  await other.go("bring-in");
+  await choose(other, file);
+  await other.thumb.sees("New here");
+  await other.thumb.sees(String(kept.length));
+  assert.deepEqual(await lines(other.page), [], "shown before it is taken");
+  await other.thumb.tap(/^Take it/);
+  await other.thumb.sees(/brought in, and kept/);
+  assert.deepEqual((await lines(other.page)).sort(), [...kept].sort());
+  await other.go("bench");
+  await other.thumb.sheet(new RegExp(BUILD));
+  await other.thumb.sees(/^Sand, Me 1 h 55/);
+
+  // The same file again changes nothing.
+  await other.go("bring-in");
+  await choose(other, file);
+  await other.thumb.sees(/^Nothing new/);
+  assert.deepEqual((await lines(other.page)).sort(), [...kept].sort());
+});
+
+journey("what two phones wrote apart comes together, whichever is brought in", async (walk) => {
+  const { thumb, elsewhere } = walk;
+  await startBuild(thumb);
+  const first = await backUp(walk);
+  const other = await elsewhere();
+  await other.go("bring-in");
+  await choose(other, first);
+  await other.thumb.tap(/^Take it/);
+  await other.thumb.sees(/brought in, and kept/);
+  await other.go("bench");
+  await startStage(other.thumb, "mill");
+  await thumb.place("Bench");
+  await startStage(thumb, "sand");
+  const [mine, theirs] = [await backUp(walk), await backUp(other)];
+  await walk.go("bring-in");
+  await choose(walk, theirs);
+  await thumb.tap(/^Take it/);
+  await thumb.sees(/brought in, and kept/);
+  await other.go("bring-in");
+  await choose(other, mine);
+  await other.thumb.tap(/^Take it/);
+  await other.thumb.sees(/brought in, and kept/);
+  assert.deepEqual((await lines(walk.page)).sort(), (await lines(other.page)).sort());
+});
+
+for (const [what, broken, says] of [
+  ["cut off in the middle", (text) => text.slice(0, -40), /line \d/],
+  ["with a line of another kind in it", (text) => text.replace("\n", "\nthis is no journal\n"), /line 2/],
+  ["that is a picture", () => "\u0089PNG\r\n\u001a\n\u0000\u0000", /line 1|no text|not text/],
+]) {
+  journey(`a file ${what} changes nothing and says where it is broken`, async (walk) => {
+    const { page, thumb, go } = walk;
+    await startBuild(thumb);
+    await startStage(thumb, "sand");
+    const file = await backUp(walk);
+    const before = await lines(page);
+    await go("bring-in");
+    await choose(walk, broken(file));
+    const alert = page.getByRole("alert").filter({ hasText: "Nothing was taken from this file" });
+    await alert.filter({ hasText: says }).waitFor();
+    assert.deepEqual(await lines(page), before);
+    assert.equal(await thumb.key(/^Take it/).count(), 0);
+    await thumb.key("Another file").waitFor();
+  });
+}

@@ -1,0 +1,140 @@
+// The journal of a build: newest first, by day; find as you type; correct, strike out, bring back; history on view;
+// notes, and what has no home yet.
+import assert from "node:assert/strict";
+import { BUILD, logHours, startBuild, startStage } from "./lib/acts.mjs";
+import { journey } from "./lib/journey.mjs";
+import { until } from "./lib/thumb.mjs";
+
+/** A build with two days of work and a note, and its journal open. */
+async function written({ thumb }) {
+  await startBuild(thumb);
+  await logHours(thumb, "2 h 15", "mill", { day: "yesterday" });
+  await logHours(thumb, "1 h 30", "sand");
+  await thumb.place("Builds");
+  await thumb.tap(new RegExp(`^${BUILD}`));
+  await thumb.sheet(`Journal, ${BUILD}`);
+}
+
+const linesOnView = (thumb) => thumb.page.getByRole("list", { name: "Lines of the day" }).getByRole("listitem").allInnerTexts();
+
+journey("newest first, by day, each day with what it came to", async (walk) => {
+  const { page, thumb } = walk;
+  await written(walk);
+  const days = page.getByRole("heading", { level: 2 });
+  assert.match(await days.nth(0).innerText(), /Nov 20/);
+  assert.match(await days.nth(1).innerText(), /Nov 19/);
+  await thumb.sees("2 h 15");
+  await thumb.sees("1 h 30");
+  const texts = (await linesOnView(thumb)).join("|");
+  assert.ok(texts.indexOf("sand") < texts.indexOf("mill"), "newest first");
+});
+
+journey("find as you type: a word, a day, an amount; nothing found is said", async (walk) => {
+  const { thumb } = walk;
+  await written(walk);
+  await thumb.type("Find in the journal", "mil");
+  await until("one line", async () => (await linesOnView(thumb)).length === 1);
+  assert.match((await linesOnView(thumb))[0], /mill/);
+  await thumb.type("Find in the journal", "1 h 30");
+  await until("the other line", async () => /sand/.test((await linesOnView(thumb)).join("|")) && (await linesOnView(thumb)).length === 1);
+  await thumb.type("Find in the journal", "nails");
+  await thumb.sees("No line says “nails”");
+});
+
+journey("an entry is corrected, and every version stays on view", async (walk) => {
+  const { thumb } = walk;
+  await written(walk);
+  await thumb.tap(/mill/);
+  await thumb.tap("Correct");
+  assert.match(await thumb.field("How long").inputValue(), /2 h 15|2:15/);
+  await thumb.type("How long", "3 h");
+  await thumb.tap("Keep it so");
+  await thumb.kept("corrected");
+  await thumb.sees("Every version");
+  await thumb.sees(/How long: 3 h( 00)?, was 2 h 15/);
+  await thumb.tap("Journal", `Sheets of ${BUILD}`);
+  await thumb.key(/mill.*3 h 00/).waitFor();
+  await thumb.page.getByRole("img", { name: "version 2" }).waitFor();
+});
+
+journey("struck out it stays, counts nothing, and comes back in one tap", async (walk) => {
+  const { thumb } = walk;
+  await written(walk);
+  await thumb.tap(/mill/);
+  await thumb.tap(/^Strike out/);
+  await thumb.kept("struck out");
+  await thumb.tap("Journal", `Sheets of ${BUILD}`);
+  await thumb.sees(/struck out Fri/);
+  assert.equal(await thumb.page.getByText("2 h 15", { exact: true }).count(), 0, "counts nothing");
+  await thumb.tap("put back");
+  await thumb.kept("put back");
+  await thumb.key(/mill.*2 h 15/).waitFor();
+});
+
+journey("a note from the running clock is of its build", async ({ thumb }) => {
+  await startBuild(thumb);
+  await startStage(thumb, "mill");
+  await thumb.tap(/^Note/);
+  await thumb.type("What is it about?", "Third board has a shake");
+  await thumb.tap("Keep note");
+  await thumb.kept("note Third board has a shake");
+  await thumb.place("Builds");
+  await thumb.tap(new RegExp(`^${BUILD}`));
+  await thumb.key(/note Third board has a shake/).waitFor();
+});
+
+journey("a note without a home waits until it gets one", async ({ thumb, go }) => {
+  await startBuild(thumb);
+  await go("note");
+  await thumb.type("What is it about?", "Ask about the skylight frames");
+  await thumb.choose("Where it goes", "no home yet");
+  await thumb.tap("Keep note");
+  await thumb.kept("Ask about the skylight frames");
+  await go("no-home-yet");
+  await thumb.sees("1 note waits");
+  await thumb.part(/^A home for/).getByRole("button", { name: BUILD }).tap();
+  await thumb.kept(`for ${BUILD}`);
+  await thumb.sees("Everything has a home");
+});
+
+journey("two corrections of one entry on two phones: both are seen, one tap picks", async (walk) => {
+  const { page, thumb, elsewhere } = walk;
+  await written(walk);
+  const file = async (of) => {
+    await of.thumb.place("Shop");
+    const [download] = await Promise.all([of.page.waitForEvent("download"), of.thumb.tap(/^Back up now/)]);
+    return download.path();
+  };
+  const bringIn = async (of, path) => {
+    await of.go("bring-in");
+    const [chooser] = await Promise.all([of.page.waitForEvent("filechooser"), of.thumb.tap("Choose a file")]);
+    await chooser.setFiles(path);
+    await of.thumb.tap(/^Take it/);
+    await of.thumb.sees(/brought in, and kept/);
+  };
+  const correct = async (of, length) => {
+    await of.thumb.place("Builds");
+    await of.thumb.tap(new RegExp(`^${BUILD}`));
+    await of.thumb.tap(/mill/);
+    await of.thumb.tap("Correct");
+    await of.thumb.type("How long", length);
+    await of.thumb.tap("Keep it so");
+    await of.thumb.kept("corrected");
+  };
+  const partner = await elsewhere();
+  await bringIn(partner, await file(walk));
+  await correct(walk, "3 h");
+  await page.clock.fastForward("00:05:00");
+  await partner.page.clock.fastForward("00:10:00");
+  await correct(partner, "4 h");
+  await bringIn(walk, await file(partner));
+  await thumb.place("Builds");
+  await thumb.tap(new RegExp(`^${BUILD}`));
+  await thumb.sees("two versions: one must be picked");
+  await thumb.tap(/mill/);
+  await thumb.sees("Two versions of this entry");
+  assert.equal(await thumb.key(/^This one/).count(), 2);
+  await thumb.key(/^This one/).last().tap();
+  await thumb.kept("one version picked");
+  await thumb.misses("Two versions of this entry");
+});

@@ -1,0 +1,60 @@
+// People with dated rates, paid or unpaid.
+import { BUILD, logHours, setRate, sheetOf, startBuild } from "./lib/acts.mjs";
+import { journey } from "./lib/journey.mjs";
+
+journey("a rate makes hours a cost; without one the cost says which is missing", async ({ thumb }) => {
+  await startBuild(thumb);
+  await logHours(thumb, "2 h", "mill");
+  await sheetOf(thumb, "Cost");
+  await thumb.sees("No rate for Me");
+  await setRate(thumb, "26");
+  await sheetOf(thumb, "Cost");
+  await thumb.key(/^Labour\s*52\.00/).waitFor();
+});
+
+journey("hours follow the rate of their day", async ({ thumb }) => {
+  await startBuild(thumb);
+  await setRate(thumb, "26");
+  await logHours(thumb, "1 h", "mill", { day: "yesterday" });
+  await logHours(thumb, "1 h", "sand");
+  await thumb.place("Shop");
+  await thumb.tap(/^Me\b/);
+  await thumb.type("An hour", "30");
+  await thumb.tap("today");
+  await thumb.tap("Keep");
+  await thumb.kept("Me");
+  await sheetOf(thumb, "Cost");
+  await thumb.key(/^Labour\s*56\.00/).waitFor();
+});
+
+journey("a helper who is paid is money out; own time is not", async ({ thumb }) => {
+  await startBuild(thumb);
+  await setRate(thumb, "26");
+  await thumb.place("Shop");
+  await thumb.tap(/^Add a person/);
+  await thumb.type("Name", "Tobin");
+  await thumb.tap("money out", "Wages");
+  await thumb.type("An hour", "20");
+  await thumb.tap("the beginning");
+  await thumb.tap("Keep");
+  await thumb.kept("Tobin");
+  await thumb.place("Bench");
+  await thumb.tap(/^hours/i);
+  await thumb.type("How long", "3 h");
+  await thumb.choose("Stage", "sand");
+  await thumb.choose("Who", "Tobin");
+  await thumb.tap("Keep hours");
+  await thumb.kept("sand 3 h 00, Tobin");
+  await logHours(thumb, "1 h", "mill");
+  await sheetOf(thumb, "Cost");
+  await thumb.sees(`Spent 60.00, used up 60.00`);
+  await thumb.key(/^True cost.*86\.00/).waitFor();
+});
+
+journey("a person without a name is refused by the field", async ({ thumb, go }) => {
+  await startBuild(thumb, BUILD);
+  await go("person");
+  await thumb.type("An hour", "20");
+  await thumb.tap("Keep");
+  await thumb.refused("Name", "No name yet");
+});

@@ -1,0 +1,141 @@
+// Stock used: the usual draw, a count, a share of a tin, a length with marks that add, a return, found empty.
+import assert from "node:assert/strict";
+import { addLot, startBuild, startStage } from "./lib/acts.mjs";
+import { journey } from "./lib/journey.mjs";
+
+const DISCS = { what: "discs", "how much": "16 discs", "price, before tax": "11.36" };
+const OIL = { what: "hard oil", "how much": "2 tins", "price, before tax": "116", "one tin holds": "750 ml" };
+const OAK = { "what, or from where": "barn oak", "how much": "40", "price, before tax": "160" };
+
+journey("a count is typed on the pad; from then on it is the usual draw, one tap on the bench", async ({ thumb }) => {
+  await startBuild(thumb);
+  await addLot(thumb, { use: "used up" }, DISCS);
+  await thumb.place("Bench");
+  await startStage(thumb, "sand");
+  await thumb.tap(/^Other/);
+  await thumb.sheet(/discs/);
+  await thumb.tap("4", "Number pad");
+  // What it costs and leaves is said before the tap.
+  await thumb.sees("2.84");
+  await thumb.sees(/leaves 12/);
+  await thumb.tap("Use 4 discs");
+  await thumb.kept(/used 4 discs, 2\.84/);
+  await thumb.kept("12 discs left on the shelf");
+  const before = thumb.taps;
+  await thumb.tap("4 discs", "Bench keys");
+  await thumb.kept(/used 4 discs, 2\.84/);
+  await thumb.kept("8 discs left on the shelf");
+  assert.equal(thumb.taps - before, 1);
+});
+
+journey("a quarter of a tin in three taps, the rest said before", async ({ thumb }) => {
+  await startBuild(thumb);
+  await addLot(thumb, { use: "used up" }, OIL);
+  await thumb.place("Bench");
+  await startStage(thumb, "finish");
+  const before = thumb.taps;
+  await thumb.tap(/^Other/);
+  await thumb.sheet(/hard oil/);
+  await thumb.tap(/^1\/4 tin/);
+  await thumb.tap("Use 1/4 tin");
+  await thumb.kept(/used 1\/4 tin.*14\.50/);
+  assert.equal(thumb.taps - before, 3);
+  await thumb.tap(/^Other/);
+  // By what the tin holds: 375 ml is half a tin.
+  await thumb.tap("ml", "Say how much by");
+  for (const digit of "375") await thumb.tap(digit, "Number pad");
+  await thumb.sees("29.00");
+  await thumb.tap("Use 375 ml");
+  await thumb.kept("29.00");
+});
+
+journey("a length of timber: the lit marks of the rule add to three eighths", async ({ thumb }) => {
+  await startBuild(thumb);
+  await addLot(thumb, {}, OAK);
+  await thumb.place("Bench");
+  await startStage(thumb, "cut");
+  await thumb.tap(/^Other/);
+  for (const digit of "19") await thumb.tap(digit, "Number pad");
+  await thumb.tap("add 1/4");
+  await thumb.tap("add 1/8");
+  await thumb.sees(/19 \+ 1\/4 \+ 1\/8/);
+  assert.equal(await thumb.field("Length of one piece").inputValue(), "19 3/8");
+  await thumb.tap(/^Wide/, "Say how much by");
+  await thumb.tap("2", "Number pad");
+  await thumb.tap("add 1/4");
+  await thumb.tap(/^Thick/, "Say how much by");
+  await thumb.tap("2", "Number pad");
+  // 19 3/8 x 2 1/4 x 2 in is 87.1875 cubic inches: 0.605469 board feet at 4.00.
+  await thumb.sees("2.42");
+  await thumb.tap(/^Use 19 3\/8 in/);
+  await thumb.kept(/19 3\/8 in.*2\.42/);
+});
+
+journey("half a fraction shows its hole and is refused in plain words", async ({ thumb }) => {
+  await startBuild(thumb);
+  await addLot(thumb, {}, OAK);
+  await thumb.place("Bench");
+  await startStage(thumb, "cut");
+  await thumb.tap(/^Other/);
+  for (const digit of "23") await thumb.tap(digit, "Number pad");
+  await thumb.tap(/^over/, "Number pad");
+  await thumb.tap(/^Use/);
+  await thumb.refused("Length of one piece", "The fraction has no bottom yet");
+  // A tap on the rule gives it its bottom.
+  await thumb.tap("add 1/8");
+  assert.match(await thumb.field("Length of one piece").inputValue(), /\/8$/);
+});
+
+journey("some of it comes back at what it cost", async ({ thumb }) => {
+  await startBuild(thumb);
+  await addLot(thumb, { use: "used up" }, DISCS);
+  await thumb.place("Bench");
+  await startStage(thumb, "sand");
+  await thumb.tap(/^Other/);
+  await thumb.tap("6", "Number pad");
+  await thumb.tap("Use 6 discs");
+  await thumb.kept(/used 6 discs/);
+  await thumb.place("Builds");
+  await thumb.tap(/^Gym-floor trays/);
+  await thumb.tap(/used discs/);
+  await thumb.tap(/^Some back/);
+  await thumb.tap("2", "Number pad");
+  await thumb.tap("Put back 2 discs");
+  await thumb.kept(/2 discs/);
+  await thumb.place("Stock");
+  await thumb.key(/discs.*12/).waitFor();
+});
+
+journey("more than there is: kept, flagged, never refused", async ({ thumb }) => {
+  await startBuild(thumb);
+  await addLot(thumb, { use: "used up" }, DISCS);
+  await thumb.place("Bench");
+  await startStage(thumb, "sand");
+  await thumb.tap(/^Other/);
+  for (const digit of "20") await thumb.tap(digit, "Number pad");
+  await thumb.sees("more than is left");
+  await thumb.tap("Use 20 discs");
+  await thumb.kept(/used 20 discs/);
+  await thumb.place("Stock");
+  await thumb.key(/discs.*−4/).waitFor();
+});
+
+journey("a thing is found empty in one tap", async ({ thumb }) => {
+  await startBuild(thumb);
+  await addLot(thumb, {}, OAK);
+  await thumb.place("Stock");
+  await thumb.tap(/barn oak/);
+  await thumb.tap(/^It is empty/);
+  await thumb.kept("found empty");
+});
+
+journey("money paid directly", async ({ thumb }) => {
+  await startBuild(thumb);
+  await thumb.place("Builds");
+  await thumb.tap(/^Gym-floor trays/);
+  await thumb.tap("money", "Journal keys");
+  await thumb.type("What for", "Hire of a drum sander");
+  await thumb.type("Paid", "60");
+  await thumb.tap(/^Keep/);
+  await thumb.kept("60.00");
+});
