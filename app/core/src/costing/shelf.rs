@@ -76,6 +76,11 @@ impl Books {
         lots.chain(items).collect()
     }
 
+    /// What everything on it cost.
+    pub fn shelf_value(&self) -> Money {
+        self.shelf().iter().fold(Money::ZERO, |sum, line| sum.plus(line.value))
+    }
+
     /// The line of one lot or item, also where nothing is left. None: never came.
     pub fn shelf_line(&self, source: Source) -> Option<ShelfLine> {
         match self.account(source) {
@@ -99,6 +104,17 @@ impl Books {
             return self.stock.items.get(&item)?.would_cost(quantity).map(|parts| parts.total());
         }
         self.unit_cost_with(source, quantity)?.of(quantity)
+    }
+
+    /// What a draw now would leave; below zero where it is more than is left. None where that can't be said.
+    pub fn leaves(&self, source: Source, quantity: Quantity) -> Option<Quantity> {
+        self.shelf_line(source)?.quantity.map(|left| left.minus(quantity))
+    }
+
+    /// What a draw or return took; none where that can't be said.
+    pub fn draw_cost(&self, entry: Id) -> Option<Money> {
+        let row = self.stock.rows.iter().find(|row| row.entry() == entry)?;
+        row.known.then(|| row.parts.total())
     }
 
     /// What nobody can take any more: lots that were culled or found empty whole, items found missing.

@@ -1,6 +1,6 @@
 //! A share of a whole: yield, waste, tax.
 
-use super::fixed;
+use super::{Quantity, fixed};
 use rust_decimal::Decimal;
 
 /// A share of one, exact to 10⁻⁶: `0.13` is 13 %.
@@ -31,6 +31,11 @@ impl Ratio {
     /// As a decimal: `0.13`.
     pub fn to_decimal(self) -> Decimal {
         fixed::decimal_of(self.0).normalize()
+    }
+
+    /// As people say it: 0.125 is 12.5 of a hundred.
+    pub fn hundredths(self) -> Quantity {
+        Quantity::from_micros(self.0.saturating_mul(100))
     }
 
     /// Millionths.

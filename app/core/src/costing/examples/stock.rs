@@ -478,3 +478,36 @@ fn an_item_under_its_mark_is_low_even_when_nothing_is_left() {
     assert_eq!(low(&fixture(&format!("{history}\n draw 4 disc for bench"))), [true]);
     assert_eq!(low(&fixture(&history.replace("draw 6", "draw 5"))), [false]);
 }
+
+#[test]
+fn a_draw_that_is_only_looked_at_says_what_it_leaves() {
+    let it = fixture(NEGATIVE.split("draw").next().expect("before the draw"));
+    let books = it.books();
+    let leaves = |quantity: &str| {
+        let quantity = Quantity::from_decimal(quantity.parse().unwrap()).unwrap();
+        books.leaves(it.source("disc"), quantity).expect("known").shown_trimmed()
+    };
+    assert_eq!([leaves("0.5"), leaves("2"), leaves("5")], ["1.5", "0", "-3"]);
+    let drawn = fixture(NEGATIVE);
+    let draw = drawn.shop().draws.first().expect("a draw").entry();
+    assert_eq!(drawn.books().draw_cost(draw).expect("known").shown(2), "25.00");
+}
+
+#[test]
+fn what_a_sorting_would_come_to_is_that_of_the_same_sorting_kept() {
+    use crate::journal::{Body, Id, On, kinds::Sort};
+    let history = "
+        lot oak salvaged 100 paid 20 yield 0.5
+        sort oak good 10 culled 10";
+    let it = fixture(history);
+    let (shop, oak) = (it.shop(), it.id("oak"));
+    let dec = |text: &str| crate::measure::Dec::parse(text).unwrap();
+    let sort = Sort { on: On::Day(shop.zone.day(it.end())), lot: oak, good: dec("30"), culled: dec("10") };
+    let with = shop.with(&[(Id([9; 16]), Body::Sort(sort))]);
+    let board = |shop: &crate::journal::Shop| {
+        let book = crate::costing::Books::close(shop, it.end()).lot(oak).expect("a lot");
+        (book.board.good.shown_trimmed(), book.board.usable.expect("known").shown_trimmed())
+    };
+    assert_eq!(board(&with), ("40".into(), "60".into()));
+    assert_eq!(board(&shop), ("10".into(), "50".into()));
+}

@@ -43,6 +43,13 @@ pub struct Board {
     pub empty: bool,
 }
 
+impl Board {
+    /// Looked at so far: good and culled together.
+    pub fn sorted(&self) -> Quantity {
+        self.good.plus(self.culled)
+    }
+}
+
 pub(super) fn board(books: &Books, lot: &LotAccount) -> Board {
     let mut drawn_by: BTreeMap<Bearer, Quantity> = BTreeMap::new();
     let source = Source::Lot(lot.facts.entry());

@@ -1,0 +1,204 @@
+//! A form: what is typed field by field, kept as a draft at every key, and what is wrong with it.
+
+use crate::{
+    parts::field::{Field, Typing},
+    shell::{Desk, draft},
+    words::refusal,
+};
+use benchslate_core::measure::Refusal;
+use leptos::prelude::*;
+use std::collections::BTreeMap;
+
+type Texts = BTreeMap<String, String>;
+
+/// Handles on a form. All of it is one text, so that it is one draft.
+#[derive(Clone, Copy)]
+pub struct Form {
+    key: &'static str,
+    text: RwSignal<String>,
+    typed: Memo<Texts>,
+    wrong: RwSignal<Texts>,
+}
+
+impl Form {
+    /// Opens it with what was typed before.
+    pub fn open(desk: Desk, key: &'static str) -> Form {
+        let text = RwSignal::new(String::new());
+        draft::keep(desk, key, text);
+        let typed = Memo::new(move |_| serde_json::from_str(&text.read()).unwrap_or_default());
+        Form { key, text, typed, wrong: RwSignal::new(Texts::new()) }
+    }
+
+    /// What stands in a field; followed.
+    pub fn get(self, field: &str) -> String {
+        self.typed.with(|typed| typed.get(field).cloned().unwrap_or_default())
+    }
+
+    /// What stands in a field now.
+    pub fn now(self, field: &str) -> String {
+        untrack(|| self.get(field))
+    }
+
+    /// What stands in a field, as a signal.
+    pub fn signal(self, field: &'static str) -> Signal<String> {
+        Signal::derive(move || self.get(field))
+    }
+
+    /// Types into a field; what was wrong with it is no longer said.
+    pub fn set(self, field: &str, text: impl Into<String>) {
+        let mut typed = self.typed.get_untracked();
+        let text = text.into();
+        if text.is_empty() {
+            typed.remove(field);
+        } else {
+            typed.insert(field.to_owned(), text);
+        }
+        self.right(field);
+        self.text.set(serde_json::to_string(&typed).unwrap_or_default());
+    }
+
+    /// Says what is wrong with a field.
+    pub fn wrong(self, field: &str, sentence: String) {
+        self.wrong.update(|wrong| {
+            wrong.insert(field.to_owned(), sentence);
+        });
+    }
+
+    /// Nothing is wrong with a field, as far as is known.
+    pub fn right(self, field: &str) {
+        if self.wrong.with_untracked(|wrong| wrong.contains_key(field)) {
+            self.wrong.update(|wrong| {
+                wrong.remove(field);
+            });
+        }
+    }
+
+    /// Nothing is wrong anywhere, as far as is known.
+    pub fn all_right(self) {
+        self.wrong.set(Texts::new());
+    }
+
+    /// What is wrong with a field.
+    pub fn error(self, field: &'static str) -> Signal<Option<String>> {
+        Signal::derive(move || self.wrong.with(|wrong| wrong.get(field).cloned()))
+    }
+
+    /// Whether something is wrong.
+    pub fn is_wrong(self) -> bool {
+        self.wrong.with_untracked(|wrong| !wrong.is_empty())
+    }
+
+    /// Reads a field that may stay empty; what can't be read is said by the field.
+    pub fn read<T>(self, field: &str, read: impl FnOnce(&str) -> Result<T, Refusal>) -> Option<T> {
+        let text = self.now(field);
+        if text.trim().is_empty() {
+            return None;
+        }
+        match read(&text) {
+            Ok(value) => Some(value),
+            Err(refusal) => {
+                self.wrong(field, refusal::sentence(&refusal));
+                None
+            }
+        }
+    }
+
+    /// Empties it and takes its draft away.
+    pub fn done(self, desk: Desk) {
+        self.text.set(String::new());
+        draft::done(desk, self.key);
+    }
+}
+
+/// How a field of a form is drawn.
+pub struct Cell {
+    /// Its place in the form; also its id on the page.
+    pub field: &'static str,
+    /// Over it.
+    pub label: Signal<String>,
+    /// Which keyboard.
+    pub typing: Typing,
+    /// At its end.
+    pub unit: Signal<Option<String>>,
+    /// In it while it is empty.
+    pub hint: &'static str,
+    /// `whole`: the whole row.
+    pub class: &'static str,
+    /// Where a pad writes: this field, once it has the focus.
+    pub current: Option<RwSignal<&'static str>>,
+}
+
+impl Cell {
+    /// A number.
+    pub fn number(field: &'static str, label: &'static str) -> Cell {
+        Cell::words(field, label).typing(Typing::Decimal)
+    }
+
+    /// Words, or a number with its unit.
+    pub fn words(field: &'static str, label: &'static str) -> Cell {
+        Cell {
+            field,
+            label: Signal::stored(label.to_owned()),
+            typing: Typing::Words,
+            unit: Signal::stored(None),
+            hint: "",
+            class: "",
+            current: None,
+        }
+    }
+
+    /// With another label.
+    pub fn label(self, label: Signal<String>) -> Cell {
+        Cell { label, ..self }
+    }
+
+    /// With this at its end.
+    pub fn unit(self, unit: Signal<Option<String>>) -> Cell {
+        Cell { unit, ..self }
+    }
+
+    /// With this at its end, whatever happens.
+    pub fn of(self, unit: &'static str) -> Cell {
+        self.unit(Signal::stored(Some(unit.to_owned())))
+    }
+
+    /// With this in it while it is empty.
+    pub fn hint(self, hint: &'static str) -> Cell {
+        Cell { hint, ..self }
+    }
+
+    /// Over the whole row.
+    pub fn whole(self) -> Cell {
+        Cell { class: "whole", ..self }
+    }
+
+    /// Written by a pad of ours: it writes where the focus is.
+    pub fn padded(self, current: RwSignal<&'static str>) -> Cell {
+        Cell { current: Some(current), ..self }.typing(Typing::Pad)
+    }
+
+    fn typing(self, typing: Typing) -> Cell {
+        Cell { typing, ..self }
+    }
+
+    /// In a form.
+    pub fn draw(self, form: Form) -> AnyView {
+        let Cell { field, label, typing, unit, hint, class, current } = self;
+        let hint = (!hint.is_empty()).then(|| hint.to_owned());
+        view! {
+            <Field
+                id=field
+                label
+                value=form.signal(field)
+                typing
+                unit
+                hint=Signal::stored(hint)
+                error=form.error(field)
+                class
+                on_focus=Callback::new(move |()| if let Some(current) = current { current.set(field) })
+                on_input=Callback::new(move |text: String| form.set(field, text))
+            />
+        }
+        .into_any()
+    }
+}

@@ -1,0 +1,303 @@
+//! The fields of a new lot: only those that its origin and use ask for.
+
+use super::{
+    super::form::{Cell, Form},
+    plan::{self, Reader},
+};
+use crate::{
+    parts::{
+        answer::{AnswerText, Outcome, RowLink},
+        field::Cells,
+        message::Caution,
+        seg::{Choice, Seg, SegKind},
+        sum_row::{Group, Leads, SumRow, SumText},
+        tick_row::TickRow,
+    },
+    screens::first_amount,
+    shell::{Desk, Place, desk::View},
+    words::{cautions, lots as words, units},
+};
+use benchslate_core::{
+    journal::{
+        Id,
+        kinds::{Bearer, Origin, SettingKey, Source, Use},
+    },
+    measure::{Quantity, Unit},
+    timing::bench,
+};
+use leptos::prelude::*;
+
+/// All of them.
+pub fn fields(desk: Desk, form: Form, origin: Origin, purpose: Use) -> AnyView {
+    let timber = purpose == Use::Timber;
+    view! {
+        {name(desk, form, purpose)}
+        <Cells>{came(desk, form, origin, purpose)}{money(desk, form, origin)}</Cells>
+        {first_amount::offer(desk)}
+        {(origin == Origin::Salvaged).then(|| km_rate(desk, form))}
+        {move || comes_to(desk, form)}
+        {(origin != Origin::Offcut).then(|| tax_back(form))}
+        {timber.then(|| got_for(desk, form))}
+        {timber.then(|| by_size(desk, form, origin))}
+        {(origin == Origin::Salvaged).then(caution)}
+    }
+    .into_any()
+}
+
+fn name(desk: Desk, form: Form, purpose: Use) -> AnyView {
+    let timber = purpose == Use::Timber;
+    let cell = if timber {
+        Cell::words(plan::NAME, words::what()).hint(words::what_hint())
+    } else {
+        Cell::words(plan::NAME, words::what_item()).hint(words::item_hint())
+    };
+    let found = move || {
+        let text = form.get(plan::NAME);
+        if text.trim().is_empty() {
+            return ().into_any();
+        }
+        let found = desk.read(|view| plan::items_found(view, purpose, &text));
+        let known = known(desk, form);
+        let note = known.is_some().then(|| view! { <p class="note">{words::adds_to_it()}</p> });
+        let row = move |(_, name): (Id, String)| {
+            let text = SumText {
+                label: name.clone(),
+                working: Some(words::on_the_shelf_already().to_owned()),
+                ..SumText::default()
+            };
+            let tap = move |()| form.set(plan::NAME, name.clone());
+            view! { <SumRow text leads=Leads::Tap(Callback::new(tap)) signed=false/> }
+        };
+        view! { {note}{found.into_iter().map(row).collect_view()} }.into_any()
+    };
+    view! { <Cells>{cell.whole().draw(form)}</Cells>{found} }.into_any()
+}
+
+fn known(desk: Desk, form: Form) -> Option<Id> {
+    desk.read(|view| reader(view, desk, form, false).known())
+}
+
+/// A reader that says nothing.
+pub fn reader<'a>(view: &'a View<'a>, desk: Desk, form: Form, loud: bool) -> Reader<'a> {
+    Reader { view, form, loud, now: desk.at_tap(), ids: [Id([0xfd; 16]), Id([0xfe; 16]), Id([0xff; 16])] }
+}
+
+fn came(desk: Desk, form: Form, origin: Origin, purpose: Use) -> AnyView {
+    let salvaged = origin == Origin::Salvaged;
+    let label = if salvaged { words::rough() } else { words::quantity() };
+    let hint = if purpose == Use::Timber { words::rough_hint() } else { words::packs_hint() };
+    let unit = Signal::derive(move || {
+        let unit = desk.read(|view| {
+            let reader = reader(view, desk, form, false);
+            reader.bare_unit(reader.known())
+        });
+        let text = form.get(plan::ROUGH);
+        let bare = text.trim().chars().all(|c| c.is_ascii_digit() || matches!(c, '.' | ',' | '/' | ' '));
+        (bare && unit != Unit::Each).then(|| units::short(unit).to_owned())
+    });
+    let rough = Cell::words(plan::ROUGH, label).hint(hint).unit(unit).draw(form);
+    if purpose == Use::Timber {
+        return rough;
+    }
+    let is_new = Memo::new(move |_| known(desk, form).is_none());
+    let of_item = move || {
+        is_new.get().then(|| {
+            let tin = (purpose == Use::Consumable)
+                .then(|| Cell::words(plan::TIN, words::tin()).hint(words::tin_hint()).draw(form));
+            view! { {tin}{Cell::words(plan::LOW, words::low()).draw(form)} }
+        })
+    };
+    view! { {rough}{of_item} }.into_any()
+}
+
+fn money(desk: Desk, form: Form, origin: Origin) -> AnyView {
+    let in_money = first_amount::beside(desk);
+    let amount = move |field, label| Cell::number(field, label).unit(in_money);
+    match origin {
+        Origin::Offcut => Cell::words(plan::WHENCE, words::whence()).draw(form),
+        Origin::Bought | Origin::Supplied => view! {
+            {amount(plan::PAID, words::price()).draw(form)}
+            {Cell::words(plan::TAX, words::tax()).hint(words::tax_hint()).draw(form)}
+            {Cell::words(plan::WHENCE, words::whence()).draw(form)}
+        }
+        .into_any(),
+        Origin::Salvaged => {
+            let new = Signal::derive(move || words::same_new(&one(desk, form)));
+            view! {
+                {amount(plan::PAID, words::paid()).hint(words::paid_hint()).draw(form)}
+                {Cell::number(plan::KM, words::haul()).of("km").draw(form)}
+                {Cell::number(plan::YIELD, words::usable()).of("%").draw(form)}
+                {amount(plan::NEW, "").label(new).draw(form)}
+                {amount(plan::FEE, words::fee()).draw(form)}
+                {Cell::number(plan::WASTE, words::waste()).of("%").draw(form)}
+                {Cell::number(plan::NEW_TAX, words::new_tax()).of("%").draw(form)}
+                {Cell::words(plan::TAX, words::tax()).hint(words::tax_hint()).draw(form)}
+                {Cell::words(plan::WHENCE, words::whence()).draw(form)}
+            }
+            .into_any()
+        }
+    }
+}
+
+/// What one is called: `a bd ft`.
+fn one(desk: Desk, form: Form) -> String {
+    desk.read(|view| {
+        let reader = reader(view, desk, form, false);
+        let plan = reader.plan();
+        let unit = plan.as_ref().map_or_else(|| reader.bare_unit(reader.known()), |plan| plan.lot.1.unit);
+        let word = plan.and_then(|plan| plan.item?.1.word);
+        units::each_one(unit, word.as_deref())
+    })
+}
+
+fn km_rate(desk: Desk, form: Form) -> AnyView {
+    let missing = move || {
+        let typed = !form.get(plan::KM).trim().is_empty();
+        typed && desk.read(|view| view.shop.settings.latest(SettingKey::KmRate).is_none())
+    };
+    (move || {
+        missing().then(|| {
+            view! {
+                <RowLink
+                    label=words::no_km_rate().to_owned()
+                    end=words::add_it().to_owned()
+                    leads=Leads::To(Place::Choices.href())
+                />
+            }
+        })
+    })
+    .into_any()
+}
+
+/// What one comes to, worked out as if the lot were kept.
+fn comes_to(desk: Desk, form: Form) -> AnyView {
+    let now = desk.minute();
+    let text = desk.read(|view| {
+        let plan = reader(view, desk, form, false).plan()?;
+        plan.lot.1.paid.filter(|_| plan.lot.1.origin != Origin::Offcut)?;
+        let with = view.shop.with(&plan.entries());
+        let books = benchslate_core::costing::Books::close(&with, now);
+        let cost = books.unit_cost(Source::Lot(plan.lot.0));
+        let salvaged = plan.lot.1.origin == Origin::Salvaged;
+        let word = plan.item.as_ref().and_then(|(_, item)| item.word.as_deref());
+        let figure = cost.map(|cost| view.tongue.money(cost.rounded()));
+        Some(AnswerText {
+            label: words::one_comes_to(&units::each_one(plan.lot.1.unit, word)),
+            note: Some(if salvaged { words::before_hours() } else { words::as_it_came() }.to_owned()),
+            lacks: figure.is_none(),
+            figure: figure.unwrap_or_else(|| words::yield_missing().to_owned()),
+        })
+    });
+    text.map(|text| view! { <Outcome text/> }).into_any()
+}
+
+fn tax_back(form: Form) -> AnyView {
+    let typed = move || !form.get(plan::TAX).trim().is_empty();
+    (move || typed().then(|| switch(form, plan::TAX_BACK, words::tax_back().to_owned(), words::tax_back_note())))
+        .into_any()
+}
+
+/// For the build that the bench works for.
+fn got_for(desk: Desk, form: Form) -> AnyView {
+    let build = Memo::new(move |_| match desk.bench().and_then(|bench| bench.bearer) {
+        Some(Bearer::Build(build)) => {
+            desk.read(|view| bench::title(view.shop, Bearer::Build(build))).map(|title| (build, title))
+        }
+        Some(Bearer::Lot(_) | Bearer::Shop) | None => None,
+    });
+    (move || {
+        build.get().map(|(build, title)| {
+            let code = build.to_string();
+            let on = code.clone();
+            let ticked = Signal::derive(move || form.get(plan::FOR) == on);
+            let tap = move |()| {
+                let to = if untrack(|| ticked.get()) { String::new() } else { code.clone() };
+                form.set(plan::FOR, to);
+            };
+            view! {
+                <TickRow
+                    label=words::got_for(&title)
+                    note=words::got_for_note().to_owned()
+                    ticked
+                    on_tap=Callback::new(tap)
+                />
+            }
+        })
+    })
+    .into_any()
+}
+
+fn switch(form: Form, field: &'static str, label: String, note: &'static str) -> AnyView {
+    let tap = move |()| {
+        let to = if untrack(|| plan::on(form, field)) { "" } else { "1" };
+        form.set(field, to);
+    };
+    view! {
+        <TickRow
+            label
+            note=note.to_owned()
+            ticked=Signal::derive(move || plan::on(form, field))
+            on_tap=Callback::new(tap)
+        />
+    }
+    .into_any()
+}
+
+fn by_size(desk: Desk, form: Form, origin: Origin) -> AnyView {
+    let inches = desk.now_read(first_amount::in_inches);
+    let (section, length) = if inches { ("in", "ft") } else { ("mm", "m") };
+    let choices = vec![Choice::plain(words::as_it_is()), Choice::plain(words::as_sold())];
+    let chosen = Signal::derive(move || usize::from(plan::on(form, plan::SOLD)));
+    let choose = move |at: usize| form.set(plan::SOLD, if at == 1 { "1" } else { "" });
+    view! {
+        <Group title=words::by_size().to_owned()/>
+        <Seg
+            name=words::sizes_are().to_owned()
+            kind=SegKind::Modes
+            choices=Signal::stored(choices)
+            chosen
+            on_choose=Callback::new(choose)
+        />
+        <Cells>
+            {Cell::words(plan::THICK, words::thick()).of(section).draw(form)}
+            {Cell::words(plan::WIDE, words::wide()).of(section).draw(form)}
+            {Cell::words(plan::LONG, words::long()).of(length).draw(form)}
+            {Cell::number(plan::BOARDS, words::boards()).draw(form)}
+        </Cells>
+        {move || both_measures(desk, form)}
+        {(origin == Origin::Salvaged)
+            .then(|| switch(form, plan::NEW_NOMINAL, words::new_nominal().to_owned(), words::new_nominal_note()))}
+    }
+    .into_any()
+}
+
+/// Wood that is there, and what it is sold as: never mixed.
+fn both_measures(desk: Desk, form: Form) -> AnyView {
+    let text = desk.read(|view| {
+        let plan = reader(view, desk, form, false).plan()?;
+        let lot = plan.lot.1;
+        let basis = lot.basis?;
+        let amount = |quantity: Quantity| units::amount_short(view.tongue, quantity, lot.unit, None);
+        let rough = amount(lot.rough.quantity()?);
+        let other = lot.other_measure.and_then(|it| it.quantity()).map(amount);
+        let (label, note) = match basis {
+            benchslate_core::journal::kinds::Basis::Actual => {
+                (words::of_wood(&rough), other.map(|it| words::nominal(&it)))
+            }
+            benchslate_core::journal::kinds::Basis::Nominal => {
+                (words::nominal(&rough), other.map(|it| words::of_wood(&it)))
+            }
+        };
+        Some(AnswerText { label, note, ..AnswerText::default() })
+    });
+    text.map(|text| view! { <Outcome text/> }).into_any()
+}
+
+fn caution() -> AnyView {
+    view! {
+        <Caution text=cautions::old_finish().to_owned()/>
+        <Caution text=cautions::unknown_treatment().to_owned()/>
+        <Caution text=cautions::outdoor_timber().to_owned()/>
+    }
+    .into_any()
+}

@@ -1,0 +1,418 @@
+//! From what is typed to the entries of a lot: the item where it is new, the lot, the drive that fetched it.
+
+use super::super::{form::Form, thing};
+use crate::{
+    screens::first_amount,
+    shell::desk::View,
+    words::{lots as words, refusal},
+};
+use benchslate_core::{
+    journal::{
+        Body, Id, On,
+        kinds::{Basis, Bearer, Item, Lot, NewStock, Origin, Share, Trip, Use},
+        shop::tax_on,
+    },
+    measure::{
+        Dec, Dimension, Instant, Quantity, Refusal, Unit, Why,
+        board::{Seasoning, Size},
+        marks::{self, Hint},
+        number,
+    },
+};
+
+pub const NAME: &str = "lot-name";
+pub const ROUGH: &str = "lot-rough";
+pub const PAID: &str = "lot-paid";
+pub const TAX: &str = "lot-tax";
+pub const FEE: &str = "lot-fee";
+pub const KM: &str = "lot-km";
+pub const YIELD: &str = "lot-yield";
+pub const NEW: &str = "lot-new";
+pub const WASTE: &str = "lot-waste";
+pub const NEW_TAX: &str = "lot-new-tax";
+pub const WHENCE: &str = "lot-whence";
+pub const TIN: &str = "lot-tin";
+pub const LOW: &str = "lot-low";
+pub const THICK: &str = "lot-thick";
+pub const WIDE: &str = "lot-wide";
+pub const LONG: &str = "lot-long";
+pub const BOARDS: &str = "lot-boards";
+/// Choices, as codes.
+pub const ORIGIN: &str = "origin";
+pub const USE: &str = "use";
+pub const SOLD: &str = "as-sold";
+pub const TAX_BACK: &str = "tax-back";
+pub const FOR: &str = "for";
+pub const NEW_NOMINAL: &str = "new-nominal";
+
+/// The origins that can be chosen, in the order of the set.
+pub const ORIGINS: [Origin; 3] = [Origin::Salvaged, Origin::Bought, Origin::Offcut];
+/// The uses, likewise.
+pub const USES: [Use; 3] = [Use::Timber, Use::Fitting, Use::Consumable];
+
+/// What is chosen: how it was come by.
+pub fn origin(form: Form) -> Origin {
+    chosen(form, ORIGIN, &ORIGINS, Origin::Salvaged)
+}
+
+/// What is chosen: what it is for.
+pub fn purpose(form: Form) -> Use {
+    chosen(form, USE, &USES, Use::Timber)
+}
+
+fn chosen<T: Copy>(form: Form, field: &str, of: &[T], else_: T) -> T {
+    form.get(field).parse::<usize>().ok().and_then(|at| of.get(at).copied()).unwrap_or(else_)
+}
+
+/// Whether a switch is on.
+pub fn on(form: Form, switch: &str) -> bool {
+    form.get(switch) == "1"
+}
+
+/// The entries that a form comes to.
+#[derive(Clone, PartialEq)]
+pub struct Plan {
+    pub item: Option<(Id, Item)>,
+    pub lot: (Id, Lot),
+    pub trip: Option<(Id, Trip)>,
+}
+
+impl Plan {
+    /// As entries.
+    pub fn entries(&self) -> Vec<(Id, Body)> {
+        let item = self.item.iter().map(|(id, item)| (*id, Body::Item(item.clone())));
+        let trip = self.trip.iter().map(|(id, trip)| (*id, Body::Trip(trip.clone())));
+        let lot = (self.lot.0, Body::Lot(self.lot.1.clone()));
+        item.chain([lot]).chain(trip).collect()
+    }
+
+    /// Whether money is in it.
+    pub fn has_money(&self) -> bool {
+        let lot = &self.lot.1;
+        [lot.paid, lot.fee, lot.tax].iter().any(Option::is_some) || lot.new.is_some()
+    }
+}
+
+/// Reads a form. `loud`: what can't be read is said by its field; else it counts as not typed.
+pub struct Reader<'a> {
+    pub view: &'a View<'a>,
+    pub form: Form,
+    pub loud: bool,
+    pub now: Instant,
+    /// Ids for item, lot and trip.
+    pub ids: [Id; 3],
+}
+
+/// How much came, in which measure.
+struct Came {
+    rough: Quantity,
+    unit: Unit,
+    word: Option<String>,
+    basis: Option<Basis>,
+    other: Option<Quantity>,
+}
+
+impl Reader<'_> {
+    /// The plan; none where the name or the quantity is missing or something can't be read.
+    pub fn plan(&self) -> Option<Plan> {
+        let name = self.form.get(NAME).trim().to_owned();
+        if name.is_empty() {
+            self.wrong(NAME, words::no_name());
+        } else if name.chars().count() > 80 {
+            self.wrong(NAME, words::long_name());
+            return None;
+        }
+        let known = self.item(&name);
+        let came = self.came(known);
+        let lot = self.lot(&name, known, &came?)?;
+        (!name.is_empty()).then_some(lot)
+    }
+
+    /// The item of that name, for what is kept by the item.
+    fn item(&self, name: &str) -> Option<Id> {
+        let shop = self.view.shop;
+        let purpose = purpose(self.form);
+        let mut alike = shop.items.iter().filter(|(_, item)| item.purpose == purpose);
+        alike.find(|(_, item)| item.name.to_lowercase() == name.to_lowercase()).map(|(id, _)| *id)
+    }
+
+    fn came(&self, item: Option<Id>) -> Option<Came> {
+        let text = self.form.get(ROUGH);
+        if text.trim().is_empty() {
+            if purpose(self.form) == Use::Timber && self.sizes_typed() {
+                return self.by_size();
+            }
+            self.wrong(ROUGH, words::no_quantity());
+            return None;
+        }
+        let unit = self.bare_unit(item);
+        let hint = Hint { unit: Some(unit), gallons: first_amount::gallons() };
+        let plain = |rough, unit, word| Came { rough, unit, word, basis: None, other: None };
+        match marks::quantity(&text, hint) {
+            Ok(typed) => {
+                let typed_unit = typed.unit.unwrap_or(unit);
+                let fits = item.is_none_or(|item| {
+                    let source = benchslate_core::journal::kinds::Source::Item(item);
+                    self.view.shop.in_stock_unit(source, typed.quantity(), typed_unit).is_some()
+                });
+                if !fits {
+                    self.wrong(ROUGH, &words::kept_in(crate::words::units::short(unit)));
+                    return None;
+                }
+                if typed.quantity().is_zero() {
+                    self.wrong(ROUGH, words::nothing_came());
+                    return None;
+                }
+                Some(plain(typed.quantity(), typed_unit, None))
+            }
+            Err(refusal) => {
+                let own = own_word(&text).filter(|_| item.is_none() && purpose(self.form) != Use::Timber);
+                match own.filter(|_| matches!(refusal.why, Why::UnknownUnit)) {
+                    Some((rough, word)) => Some(plain(rough, Unit::Each, Some(word))),
+                    None => {
+                        self.refused(ROUGH, &refusal);
+                        None
+                    }
+                }
+            }
+        }
+    }
+
+    /// What a bare number means.
+    pub fn bare_unit(&self, item: Option<Id>) -> Unit {
+        let kept = item.and_then(|item| self.view.shop.items.get(&item)).map(|item| item.unit);
+        kept.unwrap_or_else(|| match purpose(self.form) {
+            Use::Timber => first_amount::timber_unit(self.view),
+            Use::Consumable if !self.form.get(TIN).trim().is_empty() => Unit::Tin,
+            Use::Consumable | Use::Fitting => Unit::Each,
+        })
+    }
+
+    /// What is kept under the typed name.
+    pub fn known(&self) -> Option<Id> {
+        self.item(self.form.get(NAME).trim())
+    }
+
+    fn sizes_typed(&self) -> bool {
+        [THICK, WIDE, LONG, BOARDS].iter().any(|field| !self.form.get(field).trim().is_empty())
+    }
+
+    /// Board measure from sizes: as it is, or as it is sold; the other measure beside it.
+    fn by_size(&self) -> Option<Came> {
+        let inches = first_amount::in_inches(self.view);
+        let section = if inches { Unit::Inch } else { Unit::Millimetre };
+        let long = if inches { Unit::Foot } else { Unit::Metre };
+        let sides = [(THICK, section), (WIDE, section), (LONG, long)].map(|(field, unit)| {
+            let hint = Hint { unit: Some(unit), ..Hint::default() };
+            self.read(field, |text| marks::quantity(text, hint)).or_else(|| self.missing(field))
+        });
+        let boards = match self.form.get(BOARDS).trim() {
+            "" => Some(1),
+            _ => self.read(BOARDS, number::whole),
+        };
+        let [Some(thick), Some(wide), Some(long)] = sides else { return None };
+        let size = match Size::typed(thick, wide, long) {
+            Ok(size) => size,
+            Err(refusal) => {
+                self.refused(THICK, &refusal);
+                return None;
+            }
+        };
+        let boards = boards?;
+        let (basis, rough, other) = if on(self.form, SOLD) {
+            let wood = size.dressed(Seasoning::Dry).and_then(|dressed| dressed.true_volume(boards));
+            (Basis::Nominal, size.board_measure(boards), wood)
+        } else {
+            let sold = size.sold_as(Seasoning::Dry).and_then(|sold| sold.board_measure(boards));
+            (Basis::Actual, size.true_volume(boards), sold)
+        };
+        let Some(rough) = rough.filter(|it| !it.is_zero()) else {
+            self.wrong(THICK, words::nothing_came());
+            return None;
+        };
+        Some(Came { rough, unit: Unit::BoardFoot, word: None, basis: Some(basis), other })
+    }
+
+    fn missing<T>(&self, field: &'static str) -> Option<T> {
+        if self.form.get(field).trim().is_empty() {
+            self.wrong(field, words::side_missing());
+        }
+        None
+    }
+
+    fn lot(&self, name: &str, known: Option<Id>, came: &Came) -> Option<Plan> {
+        let [item_id, lot_id, trip_id] = self.ids;
+        let (origin, purpose) = (origin(self.form), purpose(self.form));
+        let at = On::At(self.view.shop.zone.when(self.now));
+        let by_item = purpose != Use::Timber || known.is_some();
+        let new_item = (by_item && known.is_none()).then(|| self.new_item(name, purpose, came, at));
+        let offcut = origin == Origin::Offcut;
+        let salvaged = origin == Origin::Salvaged;
+        let paid = self.money(PAID).filter(|_| !offcut);
+        let tax = self.tax(paid).filter(|_| !offcut);
+        let km = self.read(KM, number::amount).filter(|_| salvaged).filter(|km| !km.is_zero());
+        let trip = km.map(|km| Trip {
+            on: at,
+            km: Dec(km),
+            fee: None,
+            shares: vec![Share { bearer: Bearer::Lot(lot_id), parts: 1 }],
+        });
+        let lot = Lot {
+            on: at,
+            item: known.or_else(|| new_item.is_some().then_some(item_id)),
+            name: if by_item { String::new() } else { name.to_owned() },
+            purpose,
+            origin,
+            rough: came.rough.into(),
+            unit: came.unit,
+            basis: came.basis,
+            other_measure: came.other.map(Dec::from),
+            paid,
+            fee: self.money(FEE).filter(|_| salvaged),
+            freight: None,
+            discount: None,
+            tax,
+            tax_back: tax.is_some() && on(self.form, TAX_BACK),
+            for_build: self.for_build().filter(|_| !by_item),
+            expected_yield: self.share(YIELD).filter(|_| salvaged),
+            new: self.new_stock(came).filter(|_| salvaged),
+            whence: Some(self.form.get(WHENCE).trim().to_owned()).filter(|it| !it.is_empty()),
+        };
+        let item = new_item.map(|item| (item_id, item));
+        (!self.loud || !self.form.is_wrong())
+            .then(|| Plan { item, lot: (lot_id, lot), trip: trip.map(|trip| (trip_id, trip)) })
+    }
+
+    fn new_item(&self, name: &str, purpose: Use, came: &Came, at: On) -> Item {
+        let content = self.read(TIN, |text| marks::quantity(text, Hint::default()));
+        let content = content.filter(|_| came.unit.dimension() == Dimension::Pack);
+        let unit = content.and_then(|it| it.unit);
+        if content.is_some() && unit.is_none() {
+            self.wrong(TIN, words::tin_needs_unit());
+        }
+        let low = self.read(LOW, |text| marks::quantity(text, Hint { unit: Some(came.unit), ..Hint::default() }));
+        Item {
+            on: at,
+            name: name.to_owned(),
+            purpose,
+            unit: came.unit,
+            word: came.word.clone(),
+            content: content.map(|it| it.quantity().into()),
+            content_unit: unit,
+            low: low.map(|it| it.quantity().into()),
+        }
+    }
+
+    fn new_stock(&self, came: &Came) -> Option<NewStock> {
+        let price = self.money(NEW)?;
+        let nominal = on(self.form, NEW_NOMINAL) && came.other.is_some();
+        Some(NewStock {
+            price,
+            waste: self.share(WASTE),
+            tax: self.share(NEW_TAX),
+            delivery: None,
+            basis: nominal.then_some(Basis::Nominal).or(came.basis),
+            seen: None,
+            on: self.view.shop.zone.day(self.now),
+        })
+    }
+
+    fn for_build(&self) -> Option<Id> {
+        Id::parse(&self.form.get(FOR))
+    }
+
+    fn money(&self, field: &'static str) -> Option<Dec> {
+        self.read(field, number::amount).map(Dec)
+    }
+
+    fn share(&self, field: &'static str) -> Option<Dec> {
+        let share = self.read(field, number::percent)?;
+        let most = field != NEW_TAX;
+        if most && share > 1.into() {
+            self.wrong(field, words::over_hundred());
+            return None;
+        }
+        if field == WASTE && share == 1.into() {
+            self.wrong(field, words::all_wasted());
+            return None;
+        }
+        Some(Dec(share))
+    }
+
+    /// `9.43`, or `13 %` of what was paid.
+    fn tax(&self, paid: Option<Dec>) -> Option<Dec> {
+        let text = self.form.get(TAX);
+        if !text.trim_end().ends_with('%') {
+            return self.money(TAX);
+        }
+        let share = Dec(self.read(TAX, number::percent)?);
+        let tax = paid.and_then(|paid| tax_on(paid, share, self.view.tongue.minor()));
+        if tax.is_none() {
+            self.wrong(TAX, words::tax_of_nothing());
+        }
+        tax
+    }
+
+    fn read<T>(&self, field: &'static str, read: impl FnOnce(&str) -> Result<T, Refusal>) -> Option<T> {
+        let text = self.form.get(field);
+        if text.trim().is_empty() {
+            return None;
+        }
+        read(&text).map_err(|refusal| self.refused(field, &refusal)).ok()
+    }
+
+    fn refused(&self, field: &'static str, refusal: &Refusal) {
+        self.wrong(field, &refusal::sentence(refusal));
+    }
+
+    fn wrong(&self, field: &'static str, sentence: &str) {
+        if self.loud {
+            self.form.wrong(field, sentence.to_owned());
+        }
+    }
+}
+
+/// Items that what is typed could mean, of the chosen use.
+pub fn items_found(view: &View, purpose: Use, text: &str) -> Vec<(Id, String)> {
+    let found = view.shop.items.iter().filter(|(_, item)| {
+        item.purpose == purpose && thing::is_found(&item.name, text) && item.name.to_lowercase() != text.trim().to_lowercase()
+    });
+    found.map(|(id, item)| (*id, item.name.clone())).take(3).collect()
+}
+
+/// `16 discs`: a number and the maker's own word, kept in the singular.
+pub fn own_word(text: &str) -> Option<(Quantity, String)> {
+    let (figure, word) = text.trim().split_once(char::is_whitespace)?;
+    let amount = number::amount(figure).ok().and_then(|it| Dec(it).quantity())?;
+    let word = word.trim().to_lowercase();
+    let letters = word.chars().all(|c| c.is_alphabetic() || c == '-' || c == ' ');
+    if !letters || word.is_empty() || word.chars().count() > 20 {
+        return None;
+    }
+    let one = match word.strip_suffix('s') {
+        Some(stem) if stem.chars().count() > 2 && !stem.ends_with(['s', 'i', 'u']) => stem.to_owned(),
+        _ => word,
+    };
+    Some((amount, one))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::own_word;
+
+    #[track_caller]
+    fn check(text: &str, want: Option<(&str, &str)>) {
+        let got = own_word(text).map(|(amount, word)| (amount.shown_trimmed(), word));
+        assert_eq!(got, want.map(|(amount, word)| (amount.to_owned(), word.to_owned())));
+    }
+
+    #[test]
+    fn the_makers_own_word_is_kept_for_one() {
+        check("16 discs", Some(("16", "disc")));
+        check("2 brass", Some(("2", "brass")));
+        check("1 hinge", Some(("1", "hinge")));
+        check("discs", None);
+        check("3 7/8", None);
+        check("1,234 discs", None);
+    }
+}

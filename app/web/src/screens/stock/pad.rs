@@ -1,0 +1,62 @@
+//! Number pads over a form: a tap writes into the field that has the focus, or the first.
+
+use super::form::Form;
+use crate::{
+    parts::pad::{Pad, PadTap, PadWords, figure_keys},
+    shell::Desk,
+    words::stock as words,
+};
+use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+
+/// `1 2 3 4 5 rub out` over `6 7 8 9 0 .`
+pub fn figures(desk: Desk, form: Form, current: RwSignal<&'static str>) -> AnyView {
+    let keys = figure_keys(&pad_words(), decimal(desk));
+    let tap = move |tap: PadTap| {
+        let field = current.get_untracked();
+        if let Some(text) = tapped(form.now(field), &tap) {
+            form.set(field, text);
+        }
+    };
+    view! { <Pad name=words::pad_name().to_owned() keys=Signal::stored(keys) on_tap=Callback::new(tap)/> }
+        .into_any()
+}
+
+/// A text after a tap that writes; none for a unit.
+pub fn tapped(mut text: String, tap: &PadTap) -> Option<String> {
+    match tap {
+        PadTap::Write(more) => text.push_str(more),
+        PadTap::RubOut => {
+            text.pop();
+        }
+        PadTap::Unit(_) => return None,
+    }
+    Some(text)
+}
+
+/// What stands on a pad.
+pub fn pad_words() -> PadWords {
+    PadWords {
+        rub_out: words::rub_out().to_owned(),
+        point: words::point().to_owned(),
+        over: words::over().to_owned(),
+    }
+}
+
+/// The reader's decimal mark.
+pub fn decimal(desk: Desk) -> char {
+    let comma = desk.now_read(|view| view.tongue.number("0.5").contains(','));
+    if comma { ',' } else { '.' }
+}
+
+/// Puts the cursor in a field once it stands on the page, so that it is seen where the pad writes.
+pub fn focus(id: &'static str) {
+    Effect::new(move || {
+        request_animation_frame(move || {
+            let field = document().get_element_by_id(id);
+            if let Some(field) = field.and_then(|it| it.dyn_into::<web_sys::HtmlElement>().ok()) {
+                let _ = field.focus();
+            }
+        });
+    });
+}

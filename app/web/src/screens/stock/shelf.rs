@@ -1,0 +1,183 @@
+//! What is on the shelf: rows to scale, find as you type, and the keys of stock.
+
+use super::thing::{self, Thing};
+use crate::{
+    parts::{
+        field::{Field, Typing},
+        key::{KeyKind, KeyLink},
+        message::Message,
+        sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
+        shelf_row::{Shelf, ShelfRow, ShelfText},
+        sum_row::Leads,
+    },
+    screens::trouble::Troubles,
+    shell::{Desk, Place, frame::Places, mark::LastMarkHere},
+    words::stock as words,
+};
+use benchslate_core::{
+    costing::{Flag, ShelfLine},
+    journal::kinds::Source,
+    measure::Money,
+};
+use leptos::prelude::*;
+
+/// A row with where it leads.
+#[derive(Clone, PartialEq)]
+struct Row {
+    source: Source,
+    hatch: crate::parts::hatch::Hatch,
+    left: f64,
+    name: String,
+    note: String,
+    red: bool,
+    figure: String,
+}
+
+/// The shelf.
+#[component]
+pub fn StockSheet() -> impl IntoView {
+    let desk = Desk::here();
+    let text = RwSignal::new(String::new());
+    let rows = Memo::new(move |_| rows(desk));
+    let found = Memo::new(move |_| {
+        let text = text.get();
+        rows.get().into_iter().filter(|row| thing::is_found(&row.name, &text)).collect::<Vec<Row>>()
+    });
+    let note = Signal::derive(move || (!rows.read().is_empty()).then(|| head_note(desk, rows.read().len())));
+    view! {
+        <Sheet>
+            <Head title=words::shelf().to_owned() note=note tight=true/>
+            <Above>
+                <Troubles/>
+                <Read
+                    name=words::shelf().to_owned()
+                    below=Signal::derive(move || Some(words::more_rows(found.read().len())))
+                >
+                    {move || list(found.get(), rows.read().is_empty(), &text.get())}
+                </Read>
+            </Above>
+            <Below>
+                <LastMarkHere/>
+                <Hand name=words::shelf_keys().to_owned() kind=HandKind::Dense>
+                    {move || (!rows.read().is_empty()).then(|| find_field(text))}
+                    {move || keys(desk, rows.read().is_empty())}
+                </Hand>
+                <Places cell=2/>
+            </Below>
+        </Sheet>
+    }
+    .into_any()
+}
+
+fn find_field(text: RwSignal<String>) -> AnyView {
+    view! {
+        <Field
+            id="find"
+            class="found"
+            label=words::find().to_owned()
+            hint=words::find().to_owned()
+            typing=Typing::Search
+            value=text
+            on_input=Callback::new(move |typed| text.set(typed))
+        />
+    }
+    .into_any()
+}
+
+fn keys(desk: Desk, empty: bool) -> AnyView {
+    if empty {
+        return view! {
+            <Keys class="tall">
+                <KeyLink
+                    label=words::add_a_lot().to_owned()
+                    note=words::salvaged_or_bought().to_owned()
+                    kind=KeyKind::Filled
+                    href=Place::NewLot.href()
+                />
+            </Keys>
+        }
+        .into_any();
+    }
+    let sort = desk.read(|view| super::sort::waiting(view.shop).first().map(|lot| Place::Sort(*lot)));
+    let sort = sort.map(|place| view! { <KeyLink label=words::sort().to_owned() href=place.href()/> });
+    view! {
+        <Keys class="low">
+            <KeyLink label=words::add_a_lot().to_owned() href=Place::NewLot.href()/>
+            {sort}
+        </Keys>
+        <Keys>
+            <KeyLink label=words::use_stock().to_owned() kind=KeyKind::Filled href=Place::Use(None).href()/>
+        </Keys>
+    }
+    .into_any()
+}
+
+fn list(found: Vec<Row>, empty: bool, text: &str) -> AnyView {
+    if empty {
+        return view! {
+            <Message
+                title=words::empty_shelf().to_owned()
+                lines=Signal::stored(vec![words::what_goes_here().to_owned()])
+            />
+        }
+        .into_any();
+    }
+    if found.is_empty() {
+        return view! { <p class="note">{words::nothing_found(text)}</p> }.into_any();
+    }
+    let row = |row: Row| {
+        let place = match row.source {
+            Source::Lot(id) | Source::Item(id) => Place::Lot(id),
+        };
+        let text = ShelfText {
+            kind: row.hatch,
+            left: row.left,
+            name: row.name,
+            note: row.note,
+            low: row.red,
+            figure: row.figure,
+        };
+        view! { <ShelfRow text leads=Leads::To(place.href())/> }
+    };
+    view! { <Shelf>{found.into_iter().map(row).collect_view()}</Shelf> }.into_any()
+}
+
+/// Dearest first; what runs low or below nothing is said in its row.
+fn rows(desk: Desk) -> Vec<Row> {
+    desk.books(|books, view| {
+        let mut lines: Vec<(Money, Row)> = books
+            .shelf()
+            .iter()
+            .filter_map(|line| {
+                let (Source::Lot(id) | Source::Item(id)) = line.source;
+                let thing = Thing::of(view.shop, id)?;
+                Some((line.value, row(view, &thing, line)))
+            })
+            .collect();
+        lines.sort_by(|a, b| (b.0, &a.1.name).cmp(&(a.0, &b.1.name)));
+        lines.into_iter().map(|(_, row)| row).collect()
+    })
+}
+
+fn row(view: &crate::shell::desk::View, thing: &Thing, line: &ShelfLine) -> Row {
+    let below_nothing = line.quantity.is_some_and(|left| left.is_negative());
+    let overdrawn = line.flags.iter().any(|flag| matches!(flag, Flag::NegativeShelf { .. } | Flag::Overdrawn { .. }));
+    let lacks = line.value.is_zero() && !line.gaps.is_empty();
+    let figure = if lacks { words::no_price().to_owned() } else { view.tongue.money(line.value) };
+    Row {
+        source: line.source,
+        hatch: thing::hatch(line.kind),
+        left: thing::share_left(line),
+        name: thing.name.clone(),
+        note: thing::left_says(view, thing, line),
+        red: line.low || below_nothing || overdrawn,
+        figure,
+    }
+}
+
+fn head_note(desk: Desk, count: usize) -> String {
+    desk.books(|books, view| {
+        let value = books.shelf_value();
+        words::kinds(count, Some(&view.tongue.money(value)))
+    })
+}

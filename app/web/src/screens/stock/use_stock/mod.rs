@@ -1,0 +1,274 @@
+//! Use stock: what it costs and what it leaves are said before the tap.
+
+mod draw;
+mod pick;
+mod slots;
+
+pub use pick::{bearers, title};
+
+use super::{
+    form::Form,
+    thing::{self, Thing},
+};
+use crate::{
+    parts::{
+        answer::{AnswerText, Outcome},
+        key::{Key, KeyKind, KeyLink},
+        message::{Caution, Message},
+        sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
+    },
+    shell::{
+        Desk, Go, Place,
+        desk::{After, Mark, Marked, View},
+        frame::Places,
+    },
+    words::{cautions, common, stock as words},
+};
+use benchslate_core::{
+    journal::{
+        Change, Id, On,
+        kinds::{Bearer, Draw, Source, Use},
+    },
+    measure::Quantity,
+};
+use leptos::prelude::*;
+use slots::{Amount, Said, Slot, Wrong};
+
+/// Opens with the latest thing, unless one is given.
+#[component]
+pub fn UseSheet(of: Option<Id>) -> impl IntoView {
+    let desk = Desk::here();
+    let chooses = RwSignal::new(false);
+    let bearer = RwSignal::new(None::<Bearer>);
+    let form = Form::open(desk, "use");
+    let thing = Memo::new(move |_| {
+        desk.read(|view| match of {
+            Some(id) => Thing::of(view.shop, id),
+            None => thing::all(view.shop).into_iter().next(),
+        })
+    });
+    move || {
+        if chooses.get() {
+            return view! { <pick::Pick chooses bearer/> }.into_any();
+        }
+        match thing.get() {
+            Some(thing) => view! { <One thing form chooses bearer/> }.into_any(),
+            None => view! { <Nothing/> }.into_any(),
+        }
+    }
+}
+
+/// Nothing ever came.
+#[component]
+fn Nothing() -> impl IntoView {
+    view! {
+        <Sheet>
+            <Head title=words::use_stock().to_owned() tight=true/>
+            <Above>
+                <Read name=words::use_stock().to_owned()>
+                    <Message
+                        title=words::nothing_to_use().to_owned()
+                        lines=Signal::stored(vec![words::what_goes_here().to_owned()])
+                    />
+                </Read>
+            </Above>
+            <Below>
+                <Hand name=words::use_keys().to_owned()>
+                    <Keys>
+                        <KeyLink
+                            label=words::add_a_lot().to_owned()
+                            note=words::salvaged_or_bought().to_owned()
+                            kind=KeyKind::Filled
+                            href=Place::NewLot.href()
+                        />
+                    </Keys>
+                </Hand>
+                <Places cell=2/>
+            </Below>
+        </Sheet>
+    }
+    .into_any()
+}
+
+/// One thing, and how much of it.
+#[component]
+fn One(thing: Thing, form: Form, chooses: RwSignal<bool>, bearer: RwSignal<Option<Bearer>>) -> impl IntoView {
+    let (desk, go) = (Desk::here(), expect_context::<Go>());
+    let said = Said::of(form, &thing);
+    let slots = StoredValue::new(slots::slots(&thing));
+    let chosen = RwSignal::new(0_usize);
+    let slot = Memo::new(move |_| {
+        slots.with_value(|slots| slots.get(chosen.get()).copied()).unwrap_or(Slot::Amount)
+    });
+    let thing = StoredValue::new(thing);
+    let into = Memo::new(move |_| bearer.get().or_else(|| desk.bench().and_then(|bench| bench.bearer)));
+    let amount = Memo::new(move |_| {
+        desk.read(|view| thing.with_value(|thing| slots::amount(view, thing, said, slot.get())))
+    });
+    let note = Signal::derive(move || into.get().map(|into| words::into(&title(desk, into))));
+    let label = move || match amount.get() {
+        Ok(amount) => words::use_so_much(&amount.said),
+        Err(_) => words::use_it().to_owned(),
+    };
+    let tap = move |()| match amount.get_untracked() {
+        Ok(amount) => draw(desk, go, thing.get_value(), said, amount, into.get_untracked()),
+        Err(wrong) => say_wrong(said, slots, chosen, wrong),
+    };
+    let head = thing.with_value(|thing| thing.name.clone());
+    let name = head.clone();
+    view! {
+        <Sheet>
+            <Head title=head note=note tight=true on_tap=Callback::new(move |()| chooses.set(true))/>
+            <Above>
+                <Read name=name>
+                    {thing.with_value(|thing| slots.with_value(|slots| draw::ways(thing, slots, said, chosen)))}
+                    {move || well(desk, thing, said, slot.get())}
+                    {move || says(desk, thing, said, slot.get(), amount)}
+                    {thing.with_value(caution)}
+                </Read>
+            </Above>
+            <Below>
+                <Hand name=words::use_keys().to_owned() kind=HandKind::Tall>
+                    {move || draw::keys(desk, thing.get_value(), said, slot.get())}
+                    <Keys>
+                        <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
+                        <Key
+                            class="wide"
+                            label=Signal::derive(label)
+                            kind=KeyKind::Filled
+                            on_tap=Callback::new(tap)
+                        />
+                    </Keys>
+                </Hand>
+                <Places cell=2/>
+            </Below>
+        </Sheet>
+    }
+    .into_any()
+}
+
+/// The key says by the field what is missing, and goes to the field.
+fn say_wrong(said: Said, slots: StoredValue<Vec<Slot>>, chosen: RwSignal<usize>, wrong: Wrong) {
+    if let Some(at) = slots.with_value(|slots| slots.iter().position(|slot| *slot == wrong.slot)) {
+        chosen.set(at);
+    }
+    said.wrong(wrong);
+}
+
+fn well(desk: Desk, thing: StoredValue<Thing>, said: Said, slot: Slot) -> AnyView {
+    if slot == Slot::Share {
+        return ().into_any();
+    }
+    thing.with_value(|thing| draw::well(desk, thing, said, slot))
+}
+
+/// What it comes to: how much, what it costs, what it leaves; or what is wrong with a share.
+fn says(
+    desk: Desk,
+    thing: StoredValue<Thing>,
+    said: Said,
+    slot: Slot,
+    amount: Memo<Result<Amount, Wrong>>,
+) -> AnyView {
+    let text = move || {
+        let amount = amount.get().ok()?;
+        Some(desk.books(|books, view| thing.with_value(|thing| outcome(books, view, thing, slot, &amount))))
+    };
+    let share_error = (slot == Slot::Share).then(|| {
+        view! { <crate::parts::field::FieldError id="use-share-error" error=said.error(Slot::Share)/> }
+    });
+    view! { {move || text().map(|text| view! { <Outcome text/> })}{share_error} }.into_any()
+}
+
+fn outcome(
+    books: &benchslate_core::costing::Books,
+    view: &View,
+    thing: &Thing,
+    slot: Slot,
+    amount: &Amount,
+) -> AnswerText {
+    let cost = books.preview(thing.source, amount.in_stock);
+    let leaves = draw::leaves(books, view, thing, amount.in_stock);
+    let label = thing.amount(view.tongue, amount.in_stock);
+    let label = match slot {
+        Slot::Share => {
+            let one = slots::quarters().get(3).and_then(|one| books.preview(thing.source, *one));
+            one.map_or(label.clone(), |one| words::worth(&label, &view.tongue.money(one)))
+        }
+        _ => label,
+    };
+    let mut note = amount.size.clone().unwrap_or_default();
+    if let Some(leaves) = leaves {
+        if !note.is_empty() {
+            note.push_str("; ");
+        }
+        note.push_str(&leaves);
+    }
+    AnswerText {
+        label,
+        note: (!note.is_empty()).then_some(note),
+        figure: cost.map_or_else(|| words::cost_not_known().to_owned(), |cost| view.tongue.money(cost)),
+        lacks: cost.is_none(),
+    }
+}
+
+/// Once, where the work happens.
+fn caution(thing: &Thing) -> AnyView {
+    let text = match thing.purpose {
+        Use::Consumable if cautions::dries_by_oxidation(&thing.name) => cautions::oily_rags(),
+        Use::Consumable if cautions::is_resin_or_solvent(&thing.name) => cautions::data_sheet(),
+        Use::Consumable | Use::Timber | Use::Fitting => return ().into_any(),
+    };
+    view! { <Caution text=text.to_owned()/> }.into_any()
+}
+
+fn draw(desk: Desk, go: Go, thing: Thing, said: Said, amount: Amount, into: Option<Bearer>) {
+    let (entry, bearer) = (desk.fresh(), into.unwrap_or(Bearer::Shop));
+    let clock = desk.bench().and_then(|bench| bench.clocks.last().cloned());
+    let stage = clock.map(|clock| clock.stage.id);
+    let (source, size) = (thing.source, amount.size.clone());
+    let (quantity, unit) = (amount.quantity, amount.unit);
+    desk.act_then(
+        move |hand| {
+            let draw = Draw {
+                on: On::At(hand.shop.zone.when(hand.now)),
+                from: source,
+                quantity,
+                unit,
+                bearer,
+                side: None,
+                stage,
+                returns: None,
+                note: size.clone(),
+            };
+            vec![Change::write(entry, draw)]
+        },
+        move |after| used(after, entry, &amount.said, source),
+        move |done| {
+            if done.is_ok() {
+                said.used();
+                go.back();
+            }
+        },
+    );
+}
+
+/// The mark of a draw: how much of what, what it cost, what it left.
+pub fn used(after: &After, entry: Id, amount: &str, source: Source) -> Marked {
+    let books = after.books();
+    let (Source::Lot(id) | Source::Item(id)) = source;
+    let thing = Thing::of(after.shop, id);
+    let mut what = amount.to_owned();
+    if let Some(thing) = thing.as_ref().filter(|thing| thing.word.is_none()) {
+        what.push(' ');
+        what.push_str(&thing.name);
+    }
+    if let Some(cost) = books.draw_cost(entry) {
+        what = words::used_for(&what, &after.tongue.money(cost));
+    }
+    let second = thing.and_then(|thing| {
+        let left: Quantity = thing::left(&books, &thing)?;
+        Some(words::left_on_shelf(&thing.amount_short(after.tongue, left)))
+    });
+    Mark { kind: words::used().to_owned(), what, second }.into()
+}

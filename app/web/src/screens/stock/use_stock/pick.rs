@@ -1,0 +1,103 @@
+//! Another thing to use, or something else to use it for.
+
+use super::super::thing;
+use crate::{
+    parts::{
+        field::{Field, Typing},
+        key::Key,
+        sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
+        sum_row::{Group, Leads, SumRow, SumText},
+    },
+    shell::{Desk, Go, Place, frame::Places},
+    words::{common, stock as words},
+};
+use benchslate_core::{
+    journal::{Id, kinds::Bearer},
+    timing::bench,
+};
+use leptos::prelude::*;
+
+/// Lots and items, latest first; then what it can go into. `chooses` goes out with a choice.
+#[component]
+pub fn Pick(chooses: RwSignal<bool>, bearer: RwSignal<Option<Bearer>>) -> impl IntoView {
+    let (desk, go) = (Desk::here(), expect_context::<Go>());
+    let text = RwSignal::new(String::new());
+    let things = Memo::new(move |_| things(desk, &text.get()));
+    let thing = move |(id, label, note): (Id, String, String)| {
+        let text = SumText { label, working: Some(note), ..SumText::default() };
+        let tap = move |()| {
+            chooses.set(false);
+            go.instead(&Place::Use(Some(id)));
+        };
+        view! { <SumRow text leads=Leads::Tap(Callback::new(tap)) signed=false/> }
+    };
+    let into = move |(to, label): (Bearer, String)| {
+        let text = SumText { label, ..SumText::default() };
+        let tap = move |()| {
+            bearer.set(Some(to));
+            chooses.set(false);
+        };
+        view! { <SumRow text leads=Leads::Tap(Callback::new(tap)) signed=false/> }
+    };
+    view! {
+        <Sheet>
+            <Head title=words::use_what().to_owned() note=words::latest_first().to_owned() tight=true/>
+            <Above>
+                <Read name=words::use_what().to_owned() below=words::into_what().to_owned()>
+                    {move || things.get().into_iter().map(thing).collect_view()}
+                    <Group title=words::into_what().to_owned()/>
+                    {move || bearers(desk).into_iter().map(into).collect_view()}
+                </Read>
+            </Above>
+            <Below>
+                <Hand name=words::use_keys().to_owned()>
+                    <Field
+                        id="find-use"
+                        class="found"
+                        label=words::find().to_owned()
+                        hint=words::find().to_owned()
+                        typing=Typing::Search
+                        value=text
+                        on_input=Callback::new(move |typed| text.set(typed))
+                    />
+                    <Keys>
+                        <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| chooses.set(false))/>
+                    </Keys>
+                </Hand>
+                <Places cell=2/>
+            </Below>
+        </Sheet>
+    }
+    .into_any()
+}
+
+fn things(desk: Desk, text: &str) -> Vec<(Id, String, String)> {
+    desk.books(|books, view| {
+        let found = thing::all(view.shop).into_iter().filter(|thing| thing::is_found(&thing.name, text));
+        let row = |thing: thing::Thing| {
+            let line = books.shelf_line(thing.source);
+            let note = line.map(|line| thing::left_says(view, &thing, &line)).unwrap_or_default();
+            (thing.id(), thing.name, note)
+        };
+        found.map(row).collect()
+    })
+}
+
+/// Builds, latest first, then lots, then the shop.
+pub fn bearers(desk: Desk) -> Vec<(Bearer, String)> {
+    desk.read(|view| {
+        let mut builds: Vec<_> =
+            view.shop.builds.iter().map(|(id, it)| (it.order, Bearer::Build(*id), it.title.clone())).collect();
+        builds.sort_by(|a, b| b.cmp(a));
+        let mut lots: Vec<_> =
+            view.shop.lots.iter().map(|(id, it)| (it.order, Bearer::Lot(*id), it.name.clone())).collect();
+        lots.sort_by(|a, b| b.cmp(a));
+        let shop = (Bearer::Shop, common::the_shop().to_owned());
+        builds.into_iter().chain(lots).map(|(_, bearer, title)| (bearer, title)).chain([shop]).collect()
+    })
+}
+
+/// What a bearer is called.
+pub fn title(desk: Desk, bearer: Bearer) -> String {
+    desk.read(|view| bench::title(view.shop, bearer)).unwrap_or_else(|| common::the_shop().to_owned())
+}

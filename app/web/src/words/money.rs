@@ -1,0 +1,24 @@
+//! Money: what the shop counts in.
+
+/// Under the first amount, while the currency is only guessed.
+pub fn guessed_currency(code: &str) -> String {
+    let mut text = String::from("Counted in ");
+    text.push_str(code);
+    text.push_str(", going by where this phone is");
+    text
+}
+
+/// Under the first amount, where no currency can be guessed.
+pub fn which_currency() -> &'static str {
+    "Choose the currency"
+}
+
+/// Beside the guess.
+pub fn change_it() -> &'static str {
+    "change it"
+}
+
+/// The error by an amount while there is no currency.
+pub fn no_currency() -> &'static str {
+    "In which currency? Choose it once, then keep this. Kept as typed."
+}
