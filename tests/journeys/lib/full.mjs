@@ -1,0 +1,55 @@
+// A shop with something on every sheet, made by hand in a minute: for journeys that look at all sheets.
+import { BUILD, addLot, logHours, setRate, startBuild, startStage } from "./acts.mjs";
+import { lines } from "./disk.mjs";
+
+/** Makes it, and gives the addresses of all its sheets, `{ at, name }`. */
+export async function fullShop({ page, thumb, go }) {
+  await startBuild(thumb);
+  await setRate(thumb, "26");
+  await thumb.place("Shop");
+  await thumb.tap(/^Add a person/);
+  await thumb.type("Name", "Tobin");
+  await thumb.tap("Keep");
+  await thumb.kept("Tobin");
+  await addLot(thumb, { origin: "salvaged" }, {
+    "what, or from where": "gymnasium maple", "rough quantity": "120", paid: "36", "usable, as you expect": "80", "same thing new, a bd ft": "7",
+  });
+  await addLot(thumb, { use: "used up" }, { what: "hard oil", "how much": "2 tins", "price, before tax": "58", "one tin holds": "750 ml" });
+  await logHours(thumb, "2 h 15", "mill", { day: "yesterday" });
+  await thumb.place("Bench");
+  await startStage(thumb, "finish");
+  await thumb.tap(/^Other/);
+  await thumb.tap(/^1\/4 tin/);
+  await thumb.tap("Use 1/4 tin");
+  await thumb.kept("used");
+  await go("note");
+  await thumb.type("What is it about?", "Ask about the skylight frames");
+  await thumb.choose("Where it goes", "no home yet");
+  await thumb.tap("Keep note");
+  await thumb.kept("note");
+  await page.clock.fastForward("01:10:00");
+  return sheets(await lines(page));
+}
+
+function sheets(text) {
+  const all = text.map((line) => JSON.parse(line));
+  const of = (kind) => all.find((line) => line.kind === kind).entry;
+  const build = of("build");
+  const tabs = ["journal", "cost", "spent", "time", "film"].map((tab) => `build.${build}.${tab}`);
+  return [
+    "bench", "stages", "work-for", "new-stage", `minute.${of("stretch")}`,
+    "builds", "new-build", ...tabs, `opened.${build}.true-cost`, `opened.${build}.true-cost.labour`,
+    `entry.${of("stretch")}`, `entry.${of("draw")}`, `entry.${of("lot")}`, `entry.${of("note")}`,
+    "hours", "note", "no-home-yet", "expense",
+    "stock", "new-lot", `lot.${of("lot")}`, `lot.${of("item")}`, `sort.${of("lot")}`, "use", `use.${of("lot")}`, `return.${of("draw")}`,
+    "plan", "shop", "person", `person.${of("person")}`, "choices", "bring-in",
+  ];
+}
+
+/** Waits until a sheet stands as it will stay. */
+export async function standing(page) {
+  await page.getByRole("heading", { level: 1 }).filter({ hasText: /\S/ }).waitFor();
+  await page.getByRole("navigation", { name: "Places" }).waitFor();
+}
+
+export { BUILD };
