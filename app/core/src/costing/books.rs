@@ -90,7 +90,12 @@ impl Books {
 
 impl Ledgers {
     fn of(shop: &Shop, as_of: Instant, last: Day) -> Ledgers {
-        let mut ledgers = Ledgers::default();
+        let mut ledgers = Ledgers {
+            labour: Vec::with_capacity(shop.stretches.len()),
+            expenses: Vec::with_capacity(shop.expenses.len()),
+            trips: Vec::with_capacity(shop.trips.len()),
+            ..Ledgers::default()
+        };
         for worked in worked(shop, as_of) {
             if worked.day > last {
                 ledgers.bearing.entry(worked.bearer).or_default().later.push(worked.entry);

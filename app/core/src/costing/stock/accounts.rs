@@ -21,7 +21,10 @@ use crate::{
     measure::{Day, Quantity, Ratio, fixed},
 };
 use rustc_hash::{FxHashMap, FxHashSet};
-use std::collections::{BTreeMap, BTreeSet};
+use std::{
+    borrow::Cow,
+    collections::{BTreeMap, BTreeSet},
+};
 
 /// Every draw, every lot and every item, costed.
 #[derive(Clone, Debug, Default)]
@@ -184,19 +187,33 @@ impl<'a> All<'a> {
     }
 
     /// What a lot bears, circles left out.
-    fn bears(&self, lot: Id) -> Bearing {
-        let mut bears = self.ledgers.borne_by(Bearer::Lot(lot)).clone();
-        if !self.left_out.is_empty() {
-            bears.draws.retain(|at| !self.left_out.contains(at));
+    fn bears(&self, lot: Id) -> Cow<'a, Bearing> {
+        let bears = self.ledgers.borne_by(Bearer::Lot(lot));
+        if self.left_out.is_empty() {
+            return Cow::Borrowed(bears);
         }
-        bears
+        let mut bears = bears.clone();
+        bears.draws.retain(|at| !self.left_out.contains(at));
+        Cow::Owned(bears)
+    }
+
+    /// The rows of an account, to be put back where they were.
+    fn take_rows(&mut self, account: Source) -> Vec<usize> {
+        self.stock.by_source.get_mut(&account).map(std::mem::take).unwrap_or_default()
+    }
+
+    fn put_back(&mut self, account: Source, rows: Vec<usize>) {
+        if !rows.is_empty() {
+            self.stock.by_source.insert(account, rows);
+        }
     }
 
     fn named_lot(&mut self, id: Id) {
-        let of_lot = self.stock.by_source.get(&Source::Lot(id)).cloned().unwrap_or_default();
+        let of_lot = self.take_rows(Source::Lot(id));
         let lot = self.shop.lots.get(&id).filter(|lot| lot.order.day <= self.last);
         let Some(lot) = lot else {
             self.never_received(Source::Lot(id), &of_lot);
+            self.put_back(Source::Lot(id), of_lot);
             return;
         };
         let lines = lines::lines(self.facts, lot, self.ledgers, &self.stock.rows, &self.bears(id));
@@ -207,6 +224,7 @@ impl<'a> All<'a> {
         let mut account = named_lot::open(lot, &lines, found, drawn, self.history(lot, found));
         named_lot::share_out(&mut account, &mut self.stock.rows, &of_lot);
         self.stock.lots.insert(id, account);
+        self.put_back(Source::Lot(id), of_lot);
     }
 
     /// Median yield of the other sorted lots from the same place.
@@ -232,7 +250,7 @@ impl<'a> All<'a> {
 
     fn item(&mut self, id: Id) {
         let lots = self.pooled.remove(&id).unwrap_or_default();
-        let of_item = self.stock.by_source.get(&Source::Item(id)).cloned().unwrap_or_default();
+        let of_item = self.take_rows(Source::Item(id));
         let emptied = self.emptied.remove(&id).unwrap_or_default();
         let kind = self.item_kind(id, &lots);
         let mut events = Vec::with_capacity(lots.len().saturating_add(of_item.len()));
@@ -240,10 +258,11 @@ impl<'a> All<'a> {
         events.extend(of_item.iter().filter_map(|at| self.turn(*at)));
         events.extend(emptied.into_iter().map(|order| (order, Turn::Empty)));
         events.sort_by_key(|(order, turn)| (*order, turn.comes_back()));
-        let mut average = Average::default();
+        let mut average = Average::expecting(of_item.len());
         // Place of each row among the draws of this item.
         let mut taken: Vec<(usize, usize)> = Vec::with_capacity(of_item.len());
-        let mut places: FxHashMap<usize, usize> = FxHashMap::default();
+        let mut places: FxHashMap<usize, usize> =
+            FxHashMap::with_capacity_and_hasher(of_item.len(), Default::default());
         for (_, turn) in events {
             match turn {
                 Turn::Receipt(lot) => self.receive(lot, &mut average),
@@ -270,11 +289,12 @@ impl<'a> All<'a> {
                 row.flags.push(Flag::NegativeShelf { item: id, draw: row.entry() });
             }
         }
-        for at in of_item {
-            if let Some(row) = self.stock.rows.get_mut(at) {
+        for at in &of_item {
+            if let Some(row) = self.stock.rows.get_mut(*at) {
                 row.kind = kind;
             }
         }
+        self.put_back(Source::Item(id), of_item);
         self.stock.items.insert(id, ItemAccount { kind, ..account });
     }
 

@@ -72,6 +72,11 @@ pub(crate) struct Average {
 }
 
 impl Average {
+    /// A shelf that will see so many draws.
+    pub(crate) fn expecting(draws: usize) -> Average {
+        Average { taken: Vec::with_capacity(draws), ..Average::default() }
+    }
+
     /// A lot comes.
     pub(crate) fn receive(&mut self, quantity: Quantity, cost: Parts, gaps: &[Gap]) {
         if quantity.is_zero() {
