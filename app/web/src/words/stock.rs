@@ -8,8 +8,13 @@ use benchslate_core::{
 
 /// `4 discs`, `1/4 tin`, `19 3/8 in walnut`.
 pub fn so_much_of(tongue: &Tongue, quantity: Dec, unit: Unit, word: Option<&str>, name: &str) -> String {
-    let amount = units::amount_short(tongue, Quantity::from_decimal(quantity.0).unwrap_or_default(), unit, word);
+    let amount = so_much(tongue, quantity, unit, word);
     if word.is_some() { amount } else { format!("{amount} {name}") }
+}
+
+/// `4 discs`, `1/4 tin`, `19 3/8 in`.
+pub fn so_much(tongue: &Tongue, quantity: Dec, unit: Unit, word: Option<&str>) -> String {
+    units::amount_short(tongue, Quantity::from_decimal(quantity.0).unwrap_or_default(), unit, word)
 }
 
 /// `4 discs, 2.84`.
@@ -96,6 +101,7 @@ pub fn on_the_shelf(
     low: bool,
 ) -> String {
     let mut text = match (left, parts) {
+        (_, Some((sorted, to_come))) if sorted == "0" => format!("{to_come} to come, none sorted"),
         (_, Some((sorted, to_come))) => format!("{sorted} sorted, {to_come} to come"),
         (Some(left), None) if salvaged => format!("{left}, sorted"),
         (Some(left), None) => left,
@@ -318,11 +324,6 @@ pub fn use_keys() -> &'static str {
     "Use keys"
 }
 
-/// Chooses another.
-pub fn other() -> &'static str {
-    "Other"
-}
-
 /// Nothing to use yet.
 pub fn nothing_to_use() -> &'static str {
     "Nothing to use yet: the shelf has no lot."
@@ -523,4 +524,14 @@ pub fn too_large() -> &'static str {
 /// On the key: `19 3/8 in`, `3 × 19 3/8 in`.
 pub fn pieces_of(pieces: u32, length: &str) -> String {
     if pieces == 1 { length.to_owned() } else { format!("{pieces} × {length}") }
+}
+
+/// Nothing typed yet that comes back.
+pub fn say_how_much_back() -> &'static str {
+    "Say how much comes back. Nothing comes back unless it is measured."
+}
+
+/// `2 discs, sanding discs`.
+pub fn came_back_of(amount: &str, name: &str) -> String {
+    format!("{amount}, {name}")
 }

@@ -1,18 +1,12 @@
 //! The usual draw at this stage, in one tap.
 
-use crate::{
-    parts::key::Key,
-    shell::{
-        Desk,
-        desk::{After, Mark, Marked},
-    },
-    words::stock as words,
-};
+use crate::{parts::key::Key, screens::stock::use_stock, shell::Desk, words::stock as words};
 use benchslate_core::{
     journal::{
         Change, Id, On,
         kinds::{Bearer, Draw},
     },
+    measure::{Money, Quantity},
     timing::bench::{Bench, Usual},
 };
 use leptos::prelude::*;
@@ -34,7 +28,8 @@ pub fn UsualKey(bench: Memo<Option<Bench>>) -> impl IntoView {
     move || {
         usual.get().map(|usual| {
             let label = amount(desk, &usual);
-            view! { <Key label on_tap=Callback::new(tap)/> }
+            let note = cost(desk, &usual).map(|cost| desk.read(|view| view.tongue.money(cost)));
+            view! { <Key label note=Signal::stored(note) on_tap=Callback::new(tap)/> }
         })
     }
 }
@@ -57,7 +52,10 @@ fn draw(desk: Desk, usual: Usual, bearer: Bearer, stage: Id) {
             };
             vec![Change::write(entry, draw)]
         },
-        move |after| mark(after, &said),
+        move |after| {
+            let amount = words::so_much(after.tongue, said.quantity, said.unit, said.word.as_deref());
+            use_stock::used(after, entry, &amount, said.from)
+        },
     );
 }
 
@@ -65,8 +63,11 @@ fn amount(desk: Desk, usual: &Usual) -> String {
     desk.read(|view| words::so_much_of(view.tongue, usual.quantity, usual.unit, usual.word.as_deref(), &usual.name))
 }
 
-fn mark(after: &After, usual: &Usual) -> Marked {
-    let amount =
-        words::so_much_of(after.tongue, usual.quantity, usual.unit, usual.word.as_deref(), &usual.name);
-    Mark { kind: words::used().to_owned(), what: amount, second: None }.into()
+/// What it would cost now, where that is known.
+fn cost(desk: Desk, usual: &Usual) -> Option<Money> {
+    let typed = Quantity::from_decimal(usual.quantity.0)?;
+    desk.books(|books, view| {
+        let quantity = view.shop.in_stock_unit(usual.from, typed, usual.unit)?;
+        books.preview(usual.from, quantity)
+    })
 }

@@ -7,6 +7,8 @@ mod say;
 mod sheet;
 mod spent;
 
+pub use figures::{At, Remarks, Row, drawn, hatch, missing, remarks, rows, size};
 pub use opened::OpenedSheet;
+pub use say::Say;
 pub use sheet::CostSheet;
 pub use spent::SpentSheet;

@@ -1,6 +1,9 @@
 //! Stock: the shelf, what comes in, what is used, what comes back.
 
+mod expense;
 pub mod form;
+mod give_back;
+mod lot;
 mod new_lot;
 mod pad;
 mod shelf;
@@ -8,6 +11,9 @@ mod sort;
 mod thing;
 pub mod use_stock;
 
+pub use expense::ExpenseSheet;
+pub use give_back::ReturnSheet;
+pub use lot::LotSheet;
 pub use new_lot::NewLotSheet;
 pub use shelf::StockSheet;
 pub use sort::SortSheet;

@@ -1,0 +1,192 @@
+//! Money paid for one bearer directly: never through the shelf.
+
+use super::{
+    form::{Cell, Form},
+    use_stock,
+};
+use crate::{
+    parts::{
+        answer::RowLink,
+        field::Cells,
+        key::{Key, KeyKind},
+        seg::{Choice, Seg},
+        sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
+        sum_row::{Group, Leads, SumRow, SumText},
+        tick_row::TickRow,
+    },
+    screens::first_amount,
+    shell::{Desk, Go, desk::Mark, frame::Places},
+    words::{common, expense as words, lots, money},
+};
+use benchslate_core::{
+    journal::{
+        Change, On,
+        kinds::{Bearer, Expense, Side},
+        shop::tax_on,
+    },
+    measure::{Dec, number},
+};
+use leptos::prelude::*;
+
+const WHAT: &str = "expense-what";
+const PAID: &str = "expense-paid";
+const TAX: &str = "expense-tax";
+const BACK: &str = "tax-back";
+const SIDE: &str = "side";
+const SIDES: [Side; 3] = [Side::Piece, Side::Both, Side::Film];
+
+/// The form.
+#[component]
+pub fn ExpenseSheet() -> impl IntoView {
+    let (desk, go) = (Desk::here(), expect_context::<Go>());
+    let form = Form::open(desk, "expense");
+    let bearer = RwSignal::new(crate::screens::opened_for());
+    let borne = Memo::new(move |_| bearer.get().or_else(|| desk.bench().and_then(|bench| bench.bearer)));
+    let title = Signal::derive(move || use_stock::title(desk, borne.get().unwrap_or(Bearer::Shop)));
+    let chooses = RwSignal::new(false);
+    let keep = Callback::new(move |()| keep(desk, go, form, borne.get_untracked().unwrap_or(Bearer::Shop)));
+    view! {
+        <Sheet>
+            <Head
+                title=words::title().to_owned()
+                note=Signal::derive(move || Some(words::for_bearer(&title.get())))
+                tight=true
+            />
+            <Above>
+                <Read name=words::title().to_owned()>
+                    {move || if chooses.get() { bearers(desk, bearer, chooses) } else { fields(desk, form, title, chooses) }}
+                </Read>
+            </Above>
+            <Below>
+                <Hand name=words::keys().to_owned()>
+                    {sides(form)}
+                    <Keys>
+                        <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
+                        <Key class="wide" label=words::keep().to_owned() kind=KeyKind::Filled on_tap=keep/>
+                    </Keys>
+                </Hand>
+                <Places cell=1/>
+            </Below>
+        </Sheet>
+    }
+    .into_any()
+}
+
+fn fields(desk: Desk, form: Form, title: Signal<String>, chooses: RwSignal<bool>) -> AnyView {
+    let in_money = first_amount::beside(desk);
+    let taxed = move || !form.get(TAX).trim().is_empty();
+    let back = move || {
+        let tap = move |()| form.set(BACK, if form.now(BACK) == "1" { "" } else { "1" });
+        view! {
+            <TickRow
+                label=lots::tax_back().to_owned()
+                note=lots::tax_back_note().to_owned()
+                ticked=Signal::derive(move || form.get(BACK) == "1")
+                on_tap=Callback::new(tap)
+            />
+        }
+        .into_any()
+    };
+    view! {
+        <Cells>
+            {Cell::words(WHAT, words::what()).hint(words::what_hint()).whole().draw(form)}
+            {Cell::number(PAID, words::paid()).unit(in_money).draw(form)}
+            {Cell::words(TAX, words::tax()).hint(lots::tax_hint()).draw(form)}
+        </Cells>
+        {first_amount::offer(desk)}
+        {move || taxed().then(back)}
+        {move || {
+            let leads = Leads::Tap(Callback::new(move |()| chooses.set(true)));
+            view! { <RowLink label=words::borne_by(&title.get()) end=words::change().to_owned() leads/> }
+        }}
+        <p class="note">{words::what_goes_here()}</p>
+    }
+    .into_any()
+}
+
+fn bearers(desk: Desk, bearer: RwSignal<Option<Bearer>>, chooses: RwSignal<bool>) -> AnyView {
+    let row = move |(to, label): (Bearer, String)| {
+        let text = SumText { label, ..SumText::default() };
+        let tap = move |()| {
+            bearer.set(Some(to));
+            chooses.set(false);
+        };
+        view! { <SumRow text leads=Leads::Tap(Callback::new(tap)) signed=false/> }
+    };
+    view! {
+        <Group title=words::who_bears_it().to_owned()/>
+        {use_stock::bearers(desk).into_iter().map(row).collect_view()}
+    }
+    .into_any()
+}
+
+fn sides(form: Form) -> AnyView {
+    let choices: Vec<Choice> = SIDES.iter().map(|side| Choice::plain(common::side(*side))).collect();
+    let chosen = Signal::derive(move || form.get(SIDE).parse().unwrap_or(0));
+    view! {
+        <Keys class="low" lead=words::side().to_owned()>
+            <Seg
+                name=words::side().to_owned()
+                choices=Signal::stored(choices)
+                chosen
+                on_choose=Callback::new(move |at: usize| form.set(SIDE, at.to_string()))
+            />
+        </Keys>
+    }
+    .into_any()
+}
+
+fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
+    form.all_right();
+    let what = form.now(WHAT).trim().to_owned();
+    if what.is_empty() {
+        form.wrong(WHAT, words::no_what().to_owned());
+    } else if what.chars().count() > 120 {
+        form.wrong(WHAT, words::long_what().to_owned());
+    }
+    if form.now(PAID).trim().is_empty() {
+        form.wrong(PAID, words::no_amount().to_owned());
+    }
+    let amount = form.read(PAID, number::amount).map(Dec);
+    let tax = tax(desk, form, amount);
+    if !first_amount::can_be_kept(desk) {
+        form.wrong(PAID, money::no_currency().to_owned());
+    }
+    let Some(amount) = amount.filter(|_| !form.is_wrong()) else { return };
+    let side = form.now(SIDE).parse::<usize>().ok().and_then(|at| SIDES.get(at).copied()).unwrap_or(Side::Piece);
+    let (entry, tax_back) = (desk.fresh(), tax.is_some() && form.now(BACK) == "1");
+    let said = what.clone();
+    desk.act_then(
+        move |hand| {
+            let mut changes = first_amount::settings(hand);
+            let on = On::At(hand.shop.zone.when(hand.now));
+            let expense = Expense { on, what: what.clone(), amount, tax, tax_back, bearer, side };
+            changes.push(Change::write(entry, expense));
+            changes
+        },
+        move |after| {
+            let figure = amount.money().map(|money| after.tongue.money(money)).unwrap_or_default();
+            Mark { kind: words::kind().to_owned(), what: words::marked(&figure, &said), second: None }.into()
+        },
+        move |done| {
+            if done.is_ok() {
+                form.done(desk);
+                go.back();
+            }
+        },
+    );
+}
+
+/// `9.43`, or `13 %` of the amount.
+fn tax(desk: Desk, form: Form, amount: Option<Dec>) -> Option<Dec> {
+    if !form.now(TAX).trim_end().ends_with('%') {
+        return form.read(TAX, number::amount).map(Dec);
+    }
+    let share = Dec(form.read(TAX, number::percent)?);
+    let minor = desk.now_read(|view| view.tongue.minor());
+    let tax = amount.and_then(|amount| tax_on(amount, share, minor));
+    if tax.is_none() {
+        form.wrong(TAX, lots::tax_of_nothing().to_owned());
+    }
+    tax
+}

@@ -1,0 +1,176 @@
+//! A lot or an item: what became of it. A salvaged lot has a board and its saving, anything else a plain sheet.
+
+mod plain;
+mod salvaged;
+
+use super::thing::Thing;
+use crate::{
+    parts::{
+        answer::RowLink,
+        key::{Key, KeyKind, KeyLink},
+        message::{Message, MessageKind},
+        sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
+        sum_row::{Group, Leads, SumRow, SumText},
+    },
+    shell::{
+        Desk, Place,
+        desk::{Mark, Phase, View},
+        frame::Places,
+    },
+    words::{cost, salvage as words, stock, units},
+};
+use benchslate_core::{
+    costing::Books,
+    journal::{
+        Change, Id, On,
+        kinds::{Origin, Shelf, ShelfState, Source},
+    },
+    measure::Quantity,
+    timing::bench,
+};
+use leptos::prelude::*;
+
+/// By what it is of.
+#[component]
+pub fn LotSheet(lot: Id) -> impl IntoView {
+    let desk = Desk::here();
+    let thing = Memo::new(move |_| desk.read(|view| Thing::of(view.shop, lot)));
+    move || match thing.get() {
+        Some(thing) if thing.origin == Some(Origin::Salvaged) => view! { <salvaged::Salvaged thing/> }.into_any(),
+        Some(thing) => view! { <plain::Plain thing/> }.into_any(),
+        None => nothing(desk),
+    }
+}
+
+/// Struck out, or never here.
+fn nothing(desk: Desk) -> AnyView {
+    if desk.phase.get() != Phase::Ready {
+        return view! { <Sheet><Above><div class="read" aria-busy="true"></div></Above><Below><Places cell=2/></Below></Sheet> }
+            .into_any();
+    }
+    view! {
+        <Sheet>
+            <Head title=stock::shelf().to_owned() tight=true/>
+            <Above>
+                <Read name=stock::shelf().to_owned()>
+                    <Message title=stock::not_there().to_owned() kind=MessageKind::Offer/>
+                </Read>
+            </Above>
+            <Below>
+                <Hand name=words::keys().to_owned()>
+                    <Keys><KeyLink label=cost::shelf().to_owned() href=Place::Stock.href()/></Keys>
+                </Hand>
+                <Places cell=2/>
+            </Below>
+        </Sheet>
+    }
+    .into_any()
+}
+
+/// Sort, empty, correct, use.
+fn keys(desk: Desk, thing: &Thing) -> AnyView {
+    let (source, id) = (thing.source, thing.id());
+    let salvaged = thing.origin == Some(Origin::Salvaged);
+    let name = thing.name.clone();
+    let empty = move |()| found_empty(desk, source, name.clone());
+    let sort = salvaged.then(|| view! { <KeyLink label=stock::sort().to_owned() href=Place::Sort(id).href()/> });
+    view! {
+        <Keys class="low">
+            {sort}
+            <Key
+                label=stock::marked_empty().to_owned()
+                note=stock::nothing_left().to_owned()
+                on_tap=Callback::new(empty)
+            />
+            <KeyLink label=words::correct().to_owned() href=Place::Entry(id).href()/>
+        </Keys>
+        <Keys class="mid">
+            <KeyLink label=words::use_some().to_owned() kind=KeyKind::Filled href=Place::Use(Some(id)).href()/>
+        </Keys>
+    }
+    .into_any()
+}
+
+fn found_empty(desk: Desk, of: Source, name: String) {
+    let entry = desk.fresh();
+    desk.act(
+        move |hand| {
+            let on = On::At(hand.shop.zone.when(hand.now));
+            vec![Change::write(entry, Shelf { on, of, state: ShelfState::Empty })]
+        },
+        move |_| {
+            Mark { kind: stock::found_empty().to_owned(), what: name.clone(), second: None }.into()
+        },
+    );
+}
+
+/// A draw or a return of it.
+#[derive(Clone, PartialEq)]
+struct Drawn {
+    entry: Id,
+    who: String,
+    what: String,
+    figure: String,
+    lacks: bool,
+}
+
+/// The newest draws of a thing.
+fn drawn(books: &Books, view: &View, thing: &Thing) -> Vec<Drawn> {
+    let of = |from: Source| match from {
+        Source::Lot(lot) => view.shop.lots.get(&lot).and_then(|it| it.item).map_or(from, Source::Item),
+        Source::Item(_) => from,
+    };
+    let draws = view.shop.draws.iter().rev().filter(|draw| of(draw.from) == thing.source);
+    let row = |draw: &benchslate_core::journal::shop::Draw| {
+        let amount = units::amount_short(
+            view.tongue,
+            Quantity::from_decimal(draw.typed.0.0).unwrap_or_default(),
+            draw.typed.1,
+            thing.word.as_deref().filter(|_| draw.typed.1 == thing.unit),
+        );
+        let day = words::on_day(&amount, &view.tongue.day(draw.order.day));
+        let cost = books.draw_cost(draw.entry());
+        Drawn {
+            entry: draw.entry(),
+            who: bench::title(view.shop, draw.bearer)
+                .unwrap_or_else(|| crate::words::common::the_shop().to_owned()),
+            what: if draw.returns.is_some() { words::back(&day) } else { day },
+            lacks: cost.is_none(),
+            figure: cost.map_or_else(|| stock::no_price().to_owned(), |cost| view.tongue.money(cost)),
+        }
+    };
+    draws.map(row).collect()
+}
+
+fn drawn_rows(drawn: Vec<Drawn>) -> AnyView {
+    let none = drawn.is_empty().then(|| view! { <p class="note">{words::drawn_by_nobody()}</p> });
+    let row = |it: Drawn| {
+        let text = SumText {
+            label: it.who,
+            working: Some(it.what),
+            figure: it.figure,
+            lacks: it.lacks,
+            ..SumText::default()
+        };
+        view! { <SumRow text leads=Leads::To(Place::Entry(it.entry).href()) signed=false/> }
+    };
+    view! {
+        <Group title=words::drawn_by().to_owned()/>
+        {none}
+        {drawn.into_iter().map(row).collect_view()}
+    }
+    .into_any()
+}
+
+/// To the two pools of a lot, line by line.
+fn cost_link(lot: Id, figure: String, path: String) -> AnyView {
+    view! {
+        <RowLink
+            label=words::what_it_cost().to_owned()
+            end=words::in_two_pools().to_owned()
+            figure
+            leads=Leads::To(Place::Opened(lot, path).href())
+        />
+    }
+    .into_any()
+}

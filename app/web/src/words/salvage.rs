@@ -1,0 +1,204 @@
+//! The sheet of a lot or item: what became of it, what it cost, and whether salvage saved anything.
+
+/// The figure of a salvaged lot.
+pub fn saved() -> &'static str {
+    "Saved against new"
+}
+
+/// The same below zero.
+pub fn dearer() -> &'static str {
+    "Dearer than new by"
+}
+
+/// The figure with what an hour paid.
+pub fn hour_paid() -> &'static str {
+    "An hour of reclaiming paid"
+}
+
+/// Under it: `on the 69 board feet drawn so far`.
+pub fn on_drawn(amount: &str) -> String {
+    format!("on the {amount} drawn so far")
+}
+
+/// Under it, where stock was written off: it counts too.
+pub fn nothing_drawn() -> &'static str {
+    "nothing drawn yet"
+}
+
+/// In the place of the figure: there are no own hours to divide by.
+pub fn no_hours() -> &'static str {
+    "no hours"
+}
+
+/// In the place of a figure.
+pub fn can_not_say() -> &'static str {
+    "can\u{2019}t be said yet"
+}
+
+/// In the place of a figure on a key.
+pub fn no_figure() -> &'static str {
+    "\u{2013}"
+}
+
+/// The set of three.
+pub fn count_own_time() -> &'static str {
+    "count own time"
+}
+
+/// Own time counts nothing.
+pub fn free() -> &'static str {
+    "free"
+}
+
+/// Own time at its rate.
+pub fn at_rate() -> &'static str {
+    "at rate"
+}
+
+/// What an hour of it paid.
+pub fn an_hour() -> &'static str {
+    "paid an hour"
+}
+
+/// Beside the title.
+pub fn paid(figure: &str) -> String {
+    format!("paid {figure}")
+}
+
+/// On the board.
+pub fn in_the_bench() -> &'static str {
+    "drawn"
+}
+
+/// On the board.
+pub fn shelf() -> &'static str {
+    "shelf"
+}
+
+/// On the dimension under the board: `sound 112, 80 %`.
+pub fn sound(figure: &str, share: Option<&str>) -> String {
+    match share {
+        Some(share) => format!("sound {figure}, {share}"),
+        None => format!("sound {figure}"),
+    }
+}
+
+/// On the money board's dimension.
+pub fn bought_instead(figure: &str) -> String {
+    format!("bought instead {figure}")
+}
+
+/// Under the money board.
+pub fn cash(figure: &str) -> String {
+    format!("cash {figure}")
+}
+
+/// Under the money board.
+pub fn own_time(figure: &str) -> String {
+    format!("own time {figure}")
+}
+
+/// In the money board.
+pub fn saved_so_much(figure: &str) -> String {
+    format!("saved {figure}")
+}
+
+/// Past its end.
+pub fn dearer_by(figure: &str) -> String {
+    format!("dearer by {figure}")
+}
+
+/// The total of the sum.
+pub fn saved_total() -> &'static str {
+    "Saved"
+}
+
+/// The total of the sum where it is below zero.
+pub fn dearer_total() -> &'static str {
+    "Dearer than new"
+}
+
+/// What it is compared with, and what is left out.
+pub fn against(day: &str) -> String {
+    format!("Against the price you noted on {day}, in the same measure, for what you used; overhead left out.")
+}
+
+/// Leads to the two pools.
+pub fn what_it_cost() -> &'static str {
+    "What it cost"
+}
+
+/// Beside it.
+pub fn in_two_pools() -> &'static str {
+    "fetching and reclaiming"
+}
+
+/// Beside the cost of one.
+pub fn one_costs() -> &'static str {
+    "one costs"
+}
+
+/// A row: what is left.
+pub fn left() -> &'static str {
+    "Left"
+}
+
+/// A row: drawn so far.
+pub fn drawn() -> &'static str {
+    "Drawn so far"
+}
+
+/// A group: what drew of it.
+pub fn drawn_by() -> &'static str {
+    "Drawn by"
+}
+
+/// A group: the lots of an item.
+pub fn came_in() -> &'static str {
+    "Came in"
+}
+
+/// Nobody drew of it.
+pub fn drawn_by_nobody() -> &'static str {
+    "Nothing drawn yet."
+}
+
+/// On its value.
+pub fn worth() -> &'static str {
+    "On the shelf at cost"
+}
+
+/// `20 bd ft, Fri 20 Nov`.
+pub fn on_day(amount: &str, day: &str) -> String {
+    format!("{amount}, {day}")
+}
+
+/// What came back in a list of draws.
+pub fn back(amount: &str) -> String {
+    format!("{amount} came back")
+}
+
+/// Found empty.
+pub fn empty() -> &'static str {
+    "found empty"
+}
+
+/// The keys, read aloud.
+pub fn keys() -> &'static str {
+    "Lot keys"
+}
+
+/// Leads to the entry: correct it, strike it out.
+pub fn correct() -> &'static str {
+    "Correct"
+}
+
+/// Uses some.
+pub fn use_some() -> &'static str {
+    "Use some"
+}
+
+/// What stands under the long-break line.
+pub fn more_below() -> &'static str {
+    "what it cost, and who drew of it"
+}
