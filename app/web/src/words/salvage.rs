@@ -128,9 +128,24 @@ pub fn what_it_cost() -> &'static str {
     "What it cost"
 }
 
-/// Beside it.
+/// Beside it, for a salvaged lot.
 pub fn in_two_pools() -> &'static str {
     "fetching and reclaiming"
+}
+
+/// Beside it, else.
+pub fn line_by_line() -> &'static str {
+    "line by line"
+}
+
+/// Under the answer: what one comes to. `a bd ft comes to 3.50`.
+pub fn one_comes_to(one: &str, figure: &str) -> String {
+    format!("{one} comes to {figure}")
+}
+
+/// While nothing is drawn.
+pub fn counted_on_what_is_used() -> &'static str {
+    "Saving is counted on what is used."
 }
 
 /// Beside the cost of one.

@@ -27,6 +27,11 @@ pub fn left_on_shelf(left: &str) -> String {
     format!("{left} left on the shelf")
 }
 
+/// `walnut, 7.39 left`.
+pub fn left_of(name: &str, left: &str) -> String {
+    format!("{name}, {left} left")
+}
+
 /// What a mark calls a draw.
 pub fn used() -> &'static str {
     "used"
@@ -134,15 +139,6 @@ pub fn purpose(purpose: Use) -> &'static str {
         Use::Timber => "timber",
         Use::Fitting => "fitting",
         Use::Consumable => "used up",
-    }
-}
-
-/// Under them: what a fitting and a consumable are.
-pub fn purpose_note(purpose: Use) -> &'static str {
-    match purpose {
-        Use::Timber => "by the lot",
-        Use::Fitting => "stays in it",
-        Use::Consumable => "glue, oil, discs",
     }
 }
 

@@ -66,14 +66,14 @@ pub fn several(word: &str, one: bool) -> String {
 /// `43 board feet`, `1/4 tin`, `12 discs`, `120`.
 pub fn amount(tongue: &Tongue, quantity: Quantity, unit: Unit, word: Option<&str>) -> String {
     let figure = figure(tongue, quantity, unit);
-    let one = one_at_most(quantity);
+    let one = is_one(quantity, unit);
     let unit = word.map_or_else(|| long(unit, one), |word| several(word, one));
     with_unit(figure, &unit)
 }
 
 /// The same with short units: `43 bd ft`.
 pub fn amount_short(tongue: &Tongue, quantity: Quantity, unit: Unit, word: Option<&str>) -> String {
-    let one = one_at_most(quantity);
+    let one = is_one(quantity, unit);
     let name = word.map_or_else(|| if is_pack(unit) { long(unit, one) } else { short(unit).to_owned() }, |word| several(word, one));
     with_unit(figure(tongue, quantity, unit), &name)
 }
@@ -94,8 +94,10 @@ pub fn is_pack(unit: Unit) -> bool {
     matches!(unit, Unit::Tin | Unit::Bottle | Unit::Tube | Unit::Bag | Unit::Roll | Unit::Box)
 }
 
-fn one_at_most(quantity: Quantity) -> bool {
-    Quantity::from_decimal(1.into()).is_none_or(|one| quantity <= one)
+/// `1 board foot`, but `0.61 board feet`; a part of a pack is a part of one.
+fn is_one(quantity: Quantity, unit: Unit) -> bool {
+    let one = Quantity::from_decimal(1.into()).unwrap_or_default();
+    quantity == one || (is_pack(unit) && quantity < one)
 }
 
 fn with_unit(figure: String, unit: &str) -> String {

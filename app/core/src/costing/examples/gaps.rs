@@ -130,3 +130,14 @@ fn someone_who_was_struck_out_has_no_rate() {
     assert!(cost.true_cost.gaps.contains(&Gap::NoPerson { entry: it.id("s") }));
     assert_eq!(cost.true_cost.value, None);
 }
+
+#[test]
+fn no_own_hours_cost_nothing_even_where_a_rate_a_kilometre_is_missing() {
+    let it = fixture(
+        "build bench\n lot oak salvaged 10 paid 5 new 7\n trip 20 for oak\n sort oak good 10\n draw 10 oak for bench",
+    );
+    let saving = it.books().lot(it.id("oak")).expect("a lot").saving;
+    assert_eq!(saving.at_rate.value, saving.time_free.value);
+    assert_eq!(saving.at_rate.money().map(|it| it.shown(2)).as_deref(), Some("65.00"));
+    assert!(saving.at_rate.gaps.contains(&Gap::NoKmRate));
+}

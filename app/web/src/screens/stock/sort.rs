@@ -192,7 +192,7 @@ fn board(look: Look) -> AnyView {
     let parts = look.parts.into_iter().map(|(cut, share, word, figure)| BoardPart {
         cut,
         share,
-        word: word.to_owned(),
+        word: if share < 0.17 { String::new() } else { word.to_owned() },
         figure,
     });
     let parts = parts.collect();

@@ -73,9 +73,11 @@ fn keys(desk: Desk, thing: &Thing) -> AnyView {
     let salvaged = thing.origin == Some(Origin::Salvaged);
     let name = thing.name.clone();
     let empty = move |()| found_empty(desk, source, name.clone());
+    // Without the row of the saving there is room.
+    let (acts, main) = if salvaged { ("low", "mid") } else { ("tall", "tall") };
     let sort = salvaged.then(|| view! { <KeyLink label=stock::sort().to_owned() href=Place::Sort(id).href()/> });
     view! {
-        <Keys class="low">
+        <Keys class=acts>
             {sort}
             <Key
                 label=stock::marked_empty().to_owned()
@@ -84,7 +86,7 @@ fn keys(desk: Desk, thing: &Thing) -> AnyView {
             />
             <KeyLink label=words::correct().to_owned() href=Place::Entry(id).href()/>
         </Keys>
-        <Keys class="mid">
+        <Keys class=main>
             <KeyLink label=words::use_some().to_owned() kind=KeyKind::Filled href=Place::Use(Some(id)).href()/>
         </Keys>
     }
@@ -163,11 +165,11 @@ fn drawn_rows(drawn: Vec<Drawn>) -> AnyView {
 }
 
 /// To the two pools of a lot, line by line.
-fn cost_link(lot: Id, figure: String, path: String) -> AnyView {
+fn cost_link(lot: Id, figure: String, path: String, end: &'static str) -> AnyView {
     view! {
         <RowLink
             label=words::what_it_cost().to_owned()
-            end=words::in_two_pools().to_owned()
+            end=end.to_owned()
             figure
             leads=Leads::To(Place::Opened(lot, path).href())
         />

@@ -17,7 +17,7 @@ use crate::{
         stock::thing::{self, Thing},
     },
     shell::{Desk, desk::View, frame::Places, mark::LastMarkHere},
-    words::{cautions, salvage as words, stock},
+    words::{cautions, salvage as words, stock, units},
 };
 use benchslate_core::{
     costing::{
@@ -80,6 +80,7 @@ struct Look {
     figures: [String; 3],
     board: Plank,
     money: Option<MoneyLook>,
+    one: Option<String>,
     rows: Vec<Row>,
     total: Option<(&'static str, String)>,
     against: Option<String>,
@@ -130,6 +131,8 @@ fn look(books: &Books, view: &View, thing: &Thing, way: usize) -> Option<Look> {
     });
     let cost_path = Path { steps: vec![book.cost.rule.step()] }.to_string();
     let lot = view.shop.lots.get(&id);
+    // Nothing drawn, nothing lost: there is no sum yet.
+    let idle = statement.gaps.iter().any(|gap| matches!(gap, Gap::NothingDrawn { .. }));
     Some(Look {
         paid: lot.and_then(|lot| lot.till()).map(|till| words::paid(&tongue.money(till))),
         label: label(way, red),
@@ -140,8 +143,11 @@ fn look(books: &Books, view: &View, thing: &Thing, way: usize) -> Option<Look> {
         figures: [&saving.time_free, &saving.at_rate, &saving.paid_an_hour].map(|it| on_key(view, it)),
         board: plank(view, thing, &book),
         money: money_look(view, &level, way),
-        rows: cost::rows(say, &level, At { of: id, path: &path }),
-        total,
+        one: book.unit_cost.map(|one| {
+            words::one_comes_to(&units::each_one(thing.unit, None), &tongue.money(one.rounded()))
+        }),
+        rows: if idle { Vec::new() } else { cost::rows(say, &level, At { of: id, path: &path }) },
+        total: total.filter(|_| !idle),
         against: saving.new.as_ref().map(|new| words::against(&tongue.day_year(new.on))),
         cost: (id, book.cost.money().map(|it| tongue.money(it)).unwrap_or_default(), cost_path),
         drawn: drawn(books, view, thing),
@@ -159,7 +165,7 @@ fn label(way: usize, red: bool) -> &'static str {
 
 fn drawn_so_far(view: &View, thing: &Thing, book: &LotBook) -> String {
     if book.board.drawn.is_zero() {
-        return words::nothing_drawn().to_owned();
+        return words::counted_on_what_is_used().to_owned();
     }
     words::on_drawn(&thing.amount(view.tongue, book.board.drawn))
 }
@@ -274,15 +280,17 @@ fn sheet(look: Look) -> AnyView {
     let sums = (!look.rows.is_empty()).then(|| {
         view! { <Sums>{look.rows.into_iter().map(cost::drawn).collect_view()}{total}</Sums> }
     });
+    let one = look.one.map(|one| view! { <p class="note">{one}</p> });
     let against = look.against.map(|against| view! { <p class="note">{against}</p> });
     let (lot, figure, path) = look.cost;
     view! {
         <Answer text tone/>
         {board(look.board)}
         {look.money.map(money)}
+        {one}
         {sums}
         {against}
-        {super::cost_link(lot, figure, path)}
+        {super::cost_link(lot, figure, path, words::in_two_pools())}
         {cost::remarks(look.remarks)}
         {drawn_rows(look.drawn)}
         <Caution text=cautions::metal().to_owned()/>
@@ -295,7 +303,8 @@ fn board(plank: Plank) -> AnyView {
     let part = |(cut, share, word, figure): (Cut, f64, &str, String)| BoardPart {
         cut,
         share,
-        word: word.to_owned(),
+        // The word of a narrow part would run over its neighbours; the sentence read aloud has it.
+        word: if share < 0.17 { String::new() } else { word.to_owned() },
         figure,
     };
     let parts = plank.parts.into_iter().map(part).collect();

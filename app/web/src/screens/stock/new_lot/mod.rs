@@ -82,11 +82,7 @@ fn origins() -> Vec<Choice> {
 }
 
 fn uses() -> Vec<Choice> {
-    let choice = |purpose| Choice {
-        label: stock::purpose(purpose).to_owned(),
-        note: Some(stock::purpose_note(purpose).to_owned()),
-    };
-    USES.iter().map(|purpose| choice(*purpose)).collect()
+    USES.iter().map(|purpose| Choice::plain(stock::purpose(*purpose))).collect()
 }
 
 fn at<T: PartialEq>(of: &[T], one: T) -> usize {

@@ -39,6 +39,7 @@ pub fn ways(thing: &Thing, slots: &[Slot], said: Said, chosen: RwSignal<usize>) 
     if slots.len() < 2 {
         return ().into_any();
     }
+    let class = if slots.iter().any(|slot| slot.is_side()) { "sides" } else { "" };
     let (thing, slots) = (thing.clone(), slots.to_vec());
     let choices = Signal::derive(move || {
         slots.iter().map(|slot| choice(&thing, *slot, said)).collect::<Vec<Choice>>()
@@ -47,6 +48,7 @@ pub fn ways(thing: &Thing, slots: &[Slot], said: Said, chosen: RwSignal<usize>) 
         <Seg
             name=words::how_said().to_owned()
             kind=SegKind::Modes
+            class
             choices
             chosen
             on_choose=Callback::new(move |at| chosen.set(at))
@@ -66,7 +68,7 @@ fn choice(thing: &Thing, slot: Slot, said: Said) -> Choice {
     let typed = said.shown(slot);
     let note = match slot {
         Slot::Pieces if typed.is_empty() => Some("1".to_owned()),
-        Slot::Length | Slot::Wide | Slot::Thick | Slot::Pieces => (!typed.is_empty()).then_some(typed),
+        Slot::Length | Slot::Wide | Slot::Thick | Slot::Pieces => Some(typed),
         Slot::Share | Slot::Content | Slot::Count | Slot::Amount => None,
     };
     Choice { label, note }

@@ -22,7 +22,7 @@ use crate::{
         desk::{After, Mark, Marked, View},
         frame::Places,
     },
-    words::{cautions, common, stock as words},
+    words::{cautions, common, stock as words, units},
 };
 use benchslate_core::{
     journal::{
@@ -258,17 +258,17 @@ pub fn used(after: &After, entry: Id, amount: &str, source: Source) -> Marked {
     let books = after.books();
     let (Source::Lot(id) | Source::Item(id)) = source;
     let thing = Thing::of(after.shop, id);
-    let mut what = amount.to_owned();
-    if let Some(thing) = thing.as_ref().filter(|thing| thing.word.is_none()) {
-        what.push(' ');
-        what.push_str(&thing.name);
-    }
-    if let Some(cost) = books.draw_cost(entry) {
-        what = words::used_for(&what, &after.tongue.money(cost));
-    }
-    let second = thing.and_then(|thing| {
-        let left: Quantity = thing::left(&books, &thing)?;
-        Some(words::left_on_shelf(&thing.amount_short(after.tongue, left)))
+    let what = match books.draw_cost(entry) {
+        Some(cost) => words::used_for(amount, &after.tongue.money(cost)),
+        None => amount.to_owned(),
+    };
+    let second = thing.map(|thing| {
+        let left: Option<Quantity> = thing::left(&books, &thing);
+        match (left, &thing.word) {
+            (Some(left), Some(_)) => words::left_on_shelf(&thing.amount_short(after.tongue, left)),
+            (Some(left), None) => words::left_of(&thing.name, &units::figure(after.tongue, left, thing.unit)),
+            (None, _) => thing.name,
+        }
     });
     Mark { kind: words::used().to_owned(), what, second }.into()
 }

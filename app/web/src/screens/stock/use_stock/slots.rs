@@ -315,7 +315,9 @@ fn size(view: &View, thing: &Thing, said: Said) -> Result<Amount, Wrong> {
         (counted, Unit::BoardFoot, Some(side_text(view, thick)))
     };
     let quantity = quantity.ok_or_else(|| wrong(Slot::Length, words::too_large()))?;
-    let sides = words::size(&side_text(view, length), &side_text(view, wide), thick.as_deref(), pieces);
+    let same = wide.unit == length.unit;
+    let long = if same { units::figure(view.tongue, length.quantity(), bare_unit(length)) } else { side_text(view, length) };
+    let sides = words::size(&long, &side_text(view, wide), thick.as_deref(), pieces);
     let said = words::pieces_of(pieces, &side_text(view, length));
     kept(view, thing, Slot::Length, (quantity, unit), said, Some(sides))
 }
@@ -351,7 +353,11 @@ fn side(view: &View, said: Said, slot: Slot) -> Result<Typed, Wrong> {
 }
 
 fn side_text(view: &View, side: Typed) -> String {
-    units::amount_short(view.tongue, side.quantity(), side.unit.unwrap_or(Unit::Inch), None)
+    units::amount_short(view.tongue, side.quantity(), bare_unit(side), None)
+}
+
+fn bare_unit(side: Typed) -> Unit {
+    side.unit.unwrap_or(Unit::Inch)
 }
 
 /// `1/4` and `1/8` as `3/8`; none lit: nothing.
