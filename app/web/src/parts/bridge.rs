@@ -37,7 +37,7 @@ pub fn Bridge(text: BridgeText) -> impl IntoView {
     let shelf_piece = (shelf > 0.0).then(|| {
         view! { <span class="piece shelf" style:inline-size=per_cent(shelf)>
             <DashedEdge/>
-            <span>{text.shelf_word}</span>
+            {(!text.shelf_word.is_empty()).then(|| view! { <span>{text.shelf_word}</span> })}
         </span> }
     });
     let shelf_dim =

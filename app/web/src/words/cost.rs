@@ -122,7 +122,12 @@ pub fn more_missing() -> &'static str {
     "and what is missing"
 }
 
-/// The break line of the bridge and of an opened figure.
+/// The break line of the bridge.
+pub fn more_to_the_true_cost() -> &'static str {
+    "more lines to the true cost"
+}
+
+/// The break line of an opened figure.
 pub fn more_lines(to: &str) -> String {
     let mut text = "more lines to ".to_owned();
     text.push_str(to);
@@ -242,6 +247,11 @@ pub fn dim_used(figure: &str) -> String {
 /// On the bridge's dimension lines.
 pub fn dim_true(figure: &str) -> String {
     format!("true cost {figure}")
+}
+
+/// On the bridge's dimension lines, where the piece is too narrow for its word.
+pub fn dim_shelf(figure: &str) -> String {
+    format!("{figure} shelf")
 }
 
 /// On the bridge's dimension lines.
@@ -400,12 +410,12 @@ pub fn rolling(hours: &str) -> String {
 
 /// Multiplied by.
 pub fn times(figure: &str) -> String {
-    format!("\u{d7} {figure}")
+    format!("\u{d7}\u{a0}{figure}")
 }
 
 /// `10 bd ft × 4.25`.
 pub fn at_a_unit(quantity: &str, figure: &str) -> String {
-    format!("{quantity} \u{d7} {figure}")
+    format!("{quantity} \u{d7}\u{a0}{figure}")
 }
 
 /// Own hours in stock.
@@ -460,7 +470,7 @@ pub fn discount(figure: &str) -> String {
 
 /// `120.00 × 69 ÷ 112`.
 pub fn taken_of(of: &str, part: &str, whole: &str) -> String {
-    format!("{of} \u{d7} {part} \u{f7} {whole}")
+    format!("{of} \u{d7}\u{a0}{part} \u{f7}\u{a0}{whole}")
 }
 
 /// A share.

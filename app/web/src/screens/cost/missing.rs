@@ -7,6 +7,7 @@ use crate::{
         message::Message,
         sheet::{Hand, Keys},
     },
+    screens::About,
     shell::{Desk, Go, Place},
     words::cost as words,
 };
@@ -47,19 +48,26 @@ pub fn nothing_yet() -> AnyView {
 /// And the first acts, for this build.
 pub fn first_acts(build: Id) -> AnyView {
     let (desk, go) = (Desk::here(), expect_context::<Go>());
+    let About(about) = expect_context();
     let to = move |place: Place| {
         Callback::new(move |()| {
-            desk.wish.set(Some(Bearer::Build(build)));
+            let bearer = Some(Bearer::Build(build));
+            if place == Place::Bench {
+                desk.wish.set(bearer)
+            } else {
+                about.set(bearer)
+            }
             go.to(&place);
         })
     };
     view! {
         <Hand name=words::keys().to_owned()>
-            <Keys class="go">
+            <Keys class="low">
                 <Key label=words::use_stock().to_owned() on_tap=to(Place::Use(None))/>
                 <Key label=words::money_paid().to_owned() on_tap=to(Place::Expense)/>
+            </Keys>
+            <Keys class="go">
                 <Key
-                    class="wide"
                     label=words::start_work().to_owned()
                     note=words::on_the_bench().to_owned()
                     kind=KeyKind::Filled

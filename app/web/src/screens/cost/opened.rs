@@ -53,7 +53,10 @@ pub fn OpenedSheet(of: Id, path: String) -> impl IntoView {
     let tab = if is_build { Some((of, Some(Tab::Cost))) } else { None };
     view! {
         <Sheet>
-            <Head title=text(|it| it.title.clone()) note=Signal::derive(move || opened.read().as_ref().map(|it| it.note.clone())) tight=true/>
+            <Head
+                title=Signal::derive(move || {
+                    opened.read().as_ref().map_or_else(|| words::true_cost().to_owned(), |it| it.title.clone())
+                }) note=Signal::derive(move || opened.read().as_ref().map(|it| it.note.clone())) tight=true/>
             <Above>
                 <Read name=text(|it| it.title.clone()) below=text(|it| words::more_lines(&words::lower(&it.name)))>{all}</Read>
             </Above>

@@ -122,13 +122,19 @@ impl<'a> Say<'a> {
     fn in_it(self, part: &Part) -> String {
         match &part.of {
             PartOf::Statement(below) => {
-                let name = self.name(&below.rule);
+                let lot = |lot: Id| gaps::name(self.shop(), Source::Lot(lot));
                 match below.rule {
-                    Rule::Drawn { .. } => {
-                        self.how_much(&below.rule).map_or(name.clone(), |much| joined(&much, &name))
+                    Rule::Drawn { source, .. } => {
+                        let (much, name) = (self.how_much(&below.rule), gaps::name(self.shop(), source));
+                        match much {
+                            // The maker's own word says what it is: `14 discs`.
+                            Some(much) if self.word(Some(source)).is_some() => much,
+                            Some(much) => joined(&much, &name),
+                            None => name,
+                        }
                     }
-                    Rule::LotMoney { .. } | Rule::LotNotDrawn { .. } => name,
-                    _ => words::lower(&name),
+                    Rule::LotMoney { lot: it } | Rule::LotNotDrawn { lot: it } => lot(it),
+                    _ => words::lower(&self.name(&below.rule)),
                 }
             }
             PartOf::Entry { entry, working, .. } => self.what(*entry, working),
@@ -308,13 +314,16 @@ impl<'a> Say<'a> {
     }
 
     fn quantity(self, quantity: Quantity, unit: Unit, source: Option<Source>) -> String {
-        let item = match source {
-            Some(Source::Item(id)) => Some(id),
-            Some(Source::Lot(id)) => self.shop().lots.get(&id).and_then(|lot| lot.item),
-            None => None,
+        units::amount_short(self.tongue(), quantity, unit, self.word(source))
+    }
+
+    /// The maker's own word for one of it.
+    fn word(self, source: Option<Source>) -> Option<&'a str> {
+        let item = match source? {
+            Source::Item(id) => Some(id),
+            Source::Lot(id) => self.shop().lots.get(&id).and_then(|lot| lot.item),
         };
-        let word = item.and_then(|id| self.shop().items.get(&id)).and_then(|item| item.word.as_deref());
-        units::amount_short(self.tongue(), quantity, unit, word)
+        self.shop().items.get(&item?)?.word.as_deref()
     }
 
     fn stage(self, stage: Id) -> String {

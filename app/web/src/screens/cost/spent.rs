@@ -29,6 +29,9 @@ use benchslate_core::{
 };
 use leptos::prelude::*;
 
+/// A piece below this share of the bar is too narrow for its word.
+const SHELF_WORD: f64 = 0.16;
+
 /// From what was spent to the true cost.
 #[component]
 pub fn SpentSheet(of: Id) -> impl IntoView {
@@ -47,7 +50,7 @@ pub fn SpentSheet(of: Id) -> impl IntoView {
             <Above>
                 <Read
                     name=words::spent_title().to_owned()
-                    below=words::more_lines(&words::lower(words::true_cost()))
+                    below=words::more_to_the_true_cost().to_owned()
                 >
                     {all}
                 </Read>
@@ -120,14 +123,18 @@ fn drawing(say: Say, cost: &BuildCost, rows: &[Row], texts: &[String; 2]) -> Bri
     });
     let figure = |at: usize| rows.get(at).map(|row| row.figure.as_str()).unwrap_or_default();
     let [used, whole] = texts;
+    let common: Vec<(Hatch, f64)> = common.collect();
+    let sum = |kinds: &[(Hatch, f64)]| kinds.iter().map(|(_, size)| size).sum::<f64>();
+    let shelf = size(shelf);
+    let narrow = shelf < SHELF_WORD * (shelf + sum(&common) + sum(&earlier));
     BridgeText {
-        shelf: size(shelf),
-        common: common.collect(),
+        shelf,
+        common,
         earlier: earlier.clone(),
         rest: rest.collect(),
         spent_text: words::dim_spent(figure(0)),
-        shelf_word: words::shelf().to_owned(),
-        shelf_text: figure(1).to_owned(),
+        shelf_word: if narrow { String::new() } else { words::shelf().to_owned() },
+        shelf_text: if narrow { words::dim_shelf(figure(1)) } else { figure(1).to_owned() },
         earlier_text: words::dim_earlier(figure(2)),
         used_text: words::dim_used(used),
         true_text: words::dim_true(whole),
