@@ -13,6 +13,8 @@ async function use(thumb, name, label, typed) {
     await thumb.page.getByRole("heading", { level: 1 }).getByRole("button").tap();
     await thumb.tap(new RegExp(`^${name}`));
   }
+  // A tin or a bottle is used by its share first.
+  if (!(await thumb.field(label).count())) await thumb.tap("Count", "Say how much by");
   await thumb.type(label, typed);
   await thumb.tap(/^Use /);
   await thumb.kept("used");

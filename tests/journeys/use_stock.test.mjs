@@ -22,7 +22,7 @@ journey("a count is typed on the pad; from then on it is the usual draw, one tap
   await thumb.kept(/used 4 discs, 2\.84/);
   await thumb.kept("12 discs left on the shelf");
   const before = thumb.taps;
-  await thumb.tap("4 discs", "Bench keys");
+  await thumb.tap(/^4 discs/, "Bench keys");
   await thumb.kept(/used 4 discs, 2\.84/);
   await thumb.kept("8 discs left on the shelf");
   assert.equal(thumb.taps - before, 1);
@@ -38,7 +38,7 @@ journey("a quarter of a tin in three taps, the rest said before", async ({ thumb
   await thumb.sheet(/hard oil/);
   await thumb.tap(/^1\/4 tin/);
   await thumb.tap("Use 1/4 tin");
-  await thumb.kept(/used 1\/4 tin.*14\.50/);
+  await thumb.kept(/used.*1\/4 tin.*14\.50/);
   assert.equal(thumb.taps - before, 3);
   await thumb.tap(/^Other/);
   // By what the tin holds: 375 ml is half a tin.
@@ -58,7 +58,8 @@ journey("a length of timber: the lit marks of the rule add to three eighths", as
   for (const digit of "19") await thumb.tap(digit, "Number pad");
   await thumb.tap("add 1/4");
   await thumb.tap("add 1/8");
-  await thumb.sees(/19 \+ 1\/4 \+ 1\/8/);
+  // A fraction is drawn as one sign, and stands beside it in plain text for a screen reader.
+  await thumb.sees(/19 \+ .*1\/4 \+ .*1\/8/);
   assert.equal(await thumb.field("Length of one piece").inputValue(), "19 3/8");
   await thumb.tap(/^Wide/, "Say how much by");
   await thumb.tap("2", "Number pad");
@@ -68,7 +69,7 @@ journey("a length of timber: the lit marks of the rule add to three eighths", as
   // 19 3/8 x 2 1/4 x 2 in is 87.1875 cubic inches: 0.605469 board feet at 4.00.
   await thumb.sees("2.42");
   await thumb.tap(/^Use 19 3\/8 in/);
-  await thumb.kept(/19 3\/8 in.*2\.42/);
+  await thumb.kept(/19.*3\/8 in.*2\.42/);
 });
 
 journey("half a fraction shows its hole and is refused in plain words", async ({ thumb }) => {

@@ -301,6 +301,7 @@ fn size(view: &View, thing: &Thing, said: Said) -> Result<Amount, Wrong> {
     };
     let refused = |it| wrong(Slot::Length, &refusal::sentence(&it));
     let bare = said.unit(view);
+    let mut wide_text = side_text(view, wide);
     let (quantity, unit, thick) = if area {
         let one = marks::area(length, wide, bare, thing.unit).map_err(refused)?;
         let all = Coats { area: one, unit: thing.unit, pieces, coats: 1 }.coated();
@@ -312,12 +313,15 @@ fn size(view: &View, thing: &Thing, said: Said) -> Result<Amount, Wrong> {
             Basis::Actual => size.true_volume(pieces),
             Basis::Nominal => size.sold_as(Seasoning::Dry).unwrap_or(size).board_measure(pieces),
         };
+        if thick.unit == wide.unit {
+            wide_text = units::figure(view.tongue, wide.quantity(), bare_unit(wide));
+        }
         (counted, Unit::BoardFoot, Some(side_text(view, thick)))
     };
     let quantity = quantity.ok_or_else(|| wrong(Slot::Length, words::too_large()))?;
     let same = wide.unit == length.unit;
     let long = if same { units::figure(view.tongue, length.quantity(), bare_unit(length)) } else { side_text(view, length) };
-    let sides = words::size(&long, &side_text(view, wide), thick.as_deref(), pieces);
+    let sides = words::size(&long, &wide_text, thick.as_deref(), pieces);
     let said = words::pieces_of(pieces, &side_text(view, length));
     kept(view, thing, Slot::Length, (quantity, unit), said, Some(sides))
 }
