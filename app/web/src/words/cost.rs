@@ -319,7 +319,7 @@ pub fn fold_back() -> &'static str {
 
 /// Under it: `to labour`.
 pub fn to(name: &str) -> String {
-    format!("to {}", lower(name))
+    format!("to {name}")
 }
 
 /// Under it, at the first level.
@@ -354,12 +354,12 @@ pub fn next_piece() -> &'static str {
 
 /// Under it: `cut, 65.00`.
 pub fn piece(name: &str, figure: &str) -> String {
-    format!("{}, {figure}", lower(name))
+    format!("{name}, {figure}")
 }
 
 /// A level's label as a target, read aloud.
 pub fn fold_to(name: &str, figure: &str) -> String {
-    format!("Fold back to {} {figure}", lower(name))
+    format!("Fold back to {name} {figure}")
 }
 
 /// What stands between the name of a figure and how much of it: `Labour, 71 h 15`.
@@ -555,7 +555,7 @@ pub fn not_in_it() -> &'static str {
 
 /// Over what is odd.
 pub fn odd() -> &'static str {
-    "Told apart"
+    "Odd in it"
 }
 
 /// As the first word of a sentence.

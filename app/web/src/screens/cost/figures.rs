@@ -141,7 +141,7 @@ pub fn bar(say: Say, level: &Level, opened: Option<&Level>, last: bool) -> Bar {
         Piece { share: if whole > 0.0 { size / whole } else { 0.0 }, kind: hatch(part), text, quarters }
     });
     let opened = opened.and_then(|below| place_of(statement, &below.statement.rule));
-    let fold_name = words::fold_to(&say.name(&statement.rule), &figure);
+    let fold_name = words::fold_to(&say.within(&statement.rule), &figure);
     Bar { label, figure, fold_name, pieces: pieces.collect(), opened }
 }
 

@@ -58,7 +58,7 @@ pub fn OpenedSheet(of: Id, path: String) -> impl IntoView {
                     opened.read().as_ref().map_or_else(|| words::true_cost().to_owned(), |it| it.title.clone())
                 }) note=Signal::derive(move || opened.read().as_ref().map(|it| it.note.clone())) tight=true/>
             <Above>
-                <Read name=text(|it| it.title.clone()) below=text(|it| words::more_lines(&words::lower(&it.name)))>{all}</Read>
+                <Read name=text(|it| it.title.clone()) below=text(|it| words::more_lines(&it.within))>{all}</Read>
             </Above>
             <Below>
                 {move || keys.get().map(|(fold, next)| hand(fold, next))}
@@ -77,6 +77,8 @@ struct Opened {
     title: String,
     note: String,
     name: String,
+    /// The same within a sentence.
+    within: String,
     figure: String,
     bars: Vec<Bar>,
     /// Where each bar's label folds back to.
@@ -153,6 +155,7 @@ fn sheet(say: Say, of: Id, path: &Path, levels: &[Level], of_title: &str) -> Ope
         bars,
         folds,
         pieces,
+        within: statement.map(|it| say.within(&it.rule)).unwrap_or_default(),
         how: statement.and_then(|it| say.how(&it.rule)),
         rows: last.map(|level| figures::rows(say, level, At { of, path })).unwrap_or_default(),
         entry: statement.and_then(|it| match it.rule {
@@ -195,7 +198,7 @@ fn fold(say: Say, of: Id, path: &Path, levels: &[Level]) -> Way {
     let above = levels.len().checked_sub(2).and_then(|at| levels.get(at));
     match (path.up(), above) {
         (Some(up), Some(above)) => {
-            (words::to(&say.name(&above.statement.rule)), Place::Opened(of, up.to_string()).href())
+            (words::to(&say.within(&above.statement.rule)), Place::Opened(of, up.to_string()).href())
         }
         _ if say.view.shop.lots.contains_key(&of) => (words::to_the_lot().to_owned(), Place::Lot(of).href()),
         _ => match levels.first().map(|level| &level.statement.rule) {
@@ -218,7 +221,8 @@ fn next(say: Say, of: Id, path: &Path, levels: &[Level]) -> Option<Way> {
     others.find_map(|(part, shown)| {
         let Place::Opened(..) = opens(say, of, &up, part)? else { return None };
         let row = figures::row(say, true, part, **shown, At { of, path: &up });
-        Some((words::piece(&row.label, &row.figure), row.href?))
+        let name = part.statement().map_or(row.label, |below| say.within(&below.rule));
+        Some((words::piece(&name, &row.figure), row.href?))
     })
 }
 

@@ -81,6 +81,18 @@ impl<'a> Say<'a> {
         plain.to_owned()
     }
 
+    /// The same within a sentence: our own words small, the maker's and days as they are.
+    pub fn within(self, rule: &Rule) -> String {
+        match rule {
+            Rule::Draw { entry } => self.draw_name(*entry),
+            Rule::Drawn { source, .. } => gaps::name(self.shop(), *source),
+            Rule::LotMoney { lot } | Rule::LotNotDrawn { lot } | Rule::LotCost { lot } => {
+                gaps::name(self.shop(), Source::Lot(*lot))
+            }
+            _ => words::lower(&self.name(rule)),
+        }
+    }
+
     /// Hours or quantity of a figure, where it has one.
     pub fn how_much(self, rule: &Rule) -> Option<String> {
         match rule {
@@ -344,8 +356,15 @@ pub fn kind(rule: &Rule, shop: &Shop) -> Option<CostKind> {
             Some(CostKind::Labour)
         }
         Rule::Drawn { source, .. } => Some(kind_of(*source, shop)),
-        Rule::LotMoney { lot } | Rule::LotNotDrawn { lot } | Rule::LotCost { lot } => {
-            Some(kind_of(Source::Lot(*lot), shop))
+        Rule::LotMoney { lot }
+        | Rule::LotNotDrawn { lot }
+        | Rule::LotCost { lot }
+        | Rule::Fetched { lot, .. }
+        | Rule::Reclaimed { lot, .. }
+        | Rule::MoneyAndVehicle { lot } => Some(kind_of(Source::Lot(*lot), shop)),
+        Rule::Draw { entry } => {
+            let draw = shop.draws.iter().find(|draw| draw.entry() == *entry)?;
+            Some(kind_of(draw.from, shop))
         }
         Rule::DirectMoney => Some(CostKind::Direct),
         _ => None,
