@@ -14,7 +14,7 @@ use benchslate_core::{
         Change, On,
         kinds::{Setting, SettingKey},
     },
-    measure::{Measures, Region, region, Unit},
+    measure::{Measures, Region, Unit, region},
     timing::Hand,
 };
 use leptos::prelude::*;
@@ -39,7 +39,8 @@ pub fn offer(desk: Desk) -> AnyView {
         guessed.get().map(|currency| {
             let label = currency.map_or_else(|| words::which_currency().to_owned(), words::guessed_currency);
             let end = currency.map(|_| words::change_it().to_owned());
-            view! { <RowLink label end=end.unwrap_or_default() leads=Leads::To(Place::Choices.href())/> }.into_any()
+            view! { <RowLink label end=end.unwrap_or_default() leads=Leads::To(Place::Choices.href())/> }
+                .into_any()
         })
     })
     .into_any()

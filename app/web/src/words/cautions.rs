@@ -34,7 +34,8 @@ pub fn data_sheet() -> &'static str {
 
 /// Whether a name is that of a finish that dries by oxidation: until items carry the flag, their names tell.
 pub fn dries_by_oxidation(name: &str) -> bool {
-    has_word(name, &["oil", "linseed", "tung", "varnish", "danish"]) && !has_word(name, &["engine", "cutting", "machine"])
+    has_word(name, &["oil", "linseed", "tung", "varnish", "danish"])
+        && !has_word(name, &["engine", "cutting", "machine"])
 }
 
 /// Whether a name is that of a resin or solvent.

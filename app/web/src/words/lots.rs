@@ -135,6 +135,21 @@ pub fn whence() -> &'static str {
     "from whom or where"
 }
 
+/// A field: when it came.
+pub fn day() -> &'static str {
+    "came on"
+}
+
+/// In it.
+pub fn day_hint() -> &'static str {
+    "today"
+}
+
+/// An error: both a quantity and sizes.
+pub fn quantity_or_sizes() -> &'static str {
+    "A quantity and sizes are typed: leave one of them empty, so that it is clear which counts. Kept as typed."
+}
+
 /// A field: what a tin holds.
 pub fn tin() -> &'static str {
     "one tin holds"
@@ -312,7 +327,8 @@ pub fn side_missing() -> &'static str {
 /// An error.
 pub fn kept_in(unit: &str) -> String {
     if unit.is_empty() {
-        return "This is counted by the piece, and what is typed can't be turned into that. Kept as typed.".to_owned();
+        return "This is counted by the piece, and what is typed can't be turned into that. Kept as typed."
+            .to_owned();
     }
     format!("This is kept in {unit}, and what is typed can't be turned into that. Kept as typed.")
 }

@@ -170,7 +170,10 @@ mod tests {
 
     #[test]
     fn the_second_reading_is_taken_when_it_is_typed_as_said() {
-        assert_eq!(number::amount("1.2340").ok().map(|it| it.normalize().to_string()), Some("1.234".to_owned()));
+        assert_eq!(
+            number::amount("1.2340").ok().map(|it| it.normalize().to_string()),
+            Some("1.234".to_owned())
+        );
         assert_eq!(number::amount("1234").ok().map(|it| it.to_string()), Some("1234".to_owned()));
     }
 }

@@ -30,11 +30,6 @@ pub fn no_hours() -> &'static str {
     "no hours"
 }
 
-/// In the place of a figure.
-pub fn can_not_say() -> &'static str {
-    "can\u{2019}t be said yet"
-}
-
 /// In the place of a figure on a key.
 pub fn no_figure() -> &'static str {
     "\u{2013}"
@@ -120,7 +115,9 @@ pub fn dearer_total() -> &'static str {
 
 /// What it is compared with, and what is left out.
 pub fn against(day: &str) -> String {
-    format!("Against the price you noted on {day}, in the same measure, for what you used; overhead left out.")
+    format!(
+        "Against the price you noted on {day}, in the same measure, for what you used; overhead left out."
+    )
 }
 
 /// Leads to the two pools.
@@ -146,21 +143,6 @@ pub fn one_comes_to(one: &str, figure: &str) -> String {
 /// While nothing is drawn.
 pub fn counted_on_what_is_used() -> &'static str {
     "Saving is counted on what is used."
-}
-
-/// Beside the cost of one.
-pub fn one_costs() -> &'static str {
-    "one costs"
-}
-
-/// A row: what is left.
-pub fn left() -> &'static str {
-    "Left"
-}
-
-/// A row: drawn so far.
-pub fn drawn() -> &'static str {
-    "Drawn so far"
 }
 
 /// A group: what drew of it.
@@ -191,11 +173,6 @@ pub fn on_day(amount: &str, day: &str) -> String {
 /// What came back in a list of draws.
 pub fn back(amount: &str) -> String {
     format!("{amount} came back")
-}
-
-/// Found empty.
-pub fn empty() -> &'static str {
-    "found empty"
 }
 
 /// The keys, read aloud.

@@ -240,11 +240,6 @@ pub fn size(length: &str, wide: &str, thick: Option<&str>, pieces: u32) -> Strin
     text
 }
 
-/// A draw by size from timber that is sold by nominal size.
-pub fn nominal_size() -> &'static str {
-    "nominal"
-}
-
 /// What a draw leaves.
 pub fn leaves(left: &str) -> String {
     format!("leaves {left}")
@@ -418,11 +413,6 @@ pub fn not_there() -> &'static str {
 /// The sheet of a sorting: `Sort: gymnasium maple`.
 pub fn sort_title(name: &str) -> String {
     format!("Sort: {name}")
-}
-
-/// The chooser of what to sort.
-pub fn sort_what() -> &'static str {
-    "Sort what?"
 }
 
 /// Nothing to sort.

@@ -34,7 +34,14 @@ pub fn short(unit: Unit) -> &'static str {
 pub fn long(unit: Unit, one: bool) -> String {
     match unit {
         Unit::BoardFoot => if one { "board foot" } else { "board feet" }.to_owned(),
-        Unit::Tin | Unit::Bottle | Unit::Tube | Unit::Box | Unit::Bag | Unit::Roll | Unit::Sheet | Unit::Set
+        Unit::Tin
+        | Unit::Bottle
+        | Unit::Tube
+        | Unit::Box
+        | Unit::Bag
+        | Unit::Roll
+        | Unit::Sheet
+        | Unit::Set
         | Unit::Board => several(unit.code(), one),
         _ => short(unit).to_owned(),
     }
@@ -74,7 +81,10 @@ pub fn amount(tongue: &Tongue, quantity: Quantity, unit: Unit, word: Option<&str
 /// The same with short units: `43 bd ft`.
 pub fn amount_short(tongue: &Tongue, quantity: Quantity, unit: Unit, word: Option<&str>) -> String {
     let one = is_one(quantity, unit);
-    let name = word.map_or_else(|| if is_pack(unit) { long(unit, one) } else { short(unit).to_owned() }, |word| several(word, one));
+    let name = word.map_or_else(
+        || if is_pack(unit) { long(unit, one) } else { short(unit).to_owned() },
+        |word| several(word, one),
+    );
     with_unit(figure(tongue, quantity, unit), &name)
 }
 

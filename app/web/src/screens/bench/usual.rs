@@ -60,7 +60,9 @@ fn draw(desk: Desk, usual: Usual, bearer: Bearer, stage: Id) {
 }
 
 fn amount(desk: Desk, usual: &Usual) -> String {
-    desk.read(|view| words::so_much_of(view.tongue, usual.quantity, usual.unit, usual.word.as_deref(), &usual.name))
+    desk.read(|view| {
+        words::so_much_of(view.tongue, usual.quantity, usual.unit, usual.word.as_deref(), &usual.name)
+    })
 }
 
 /// What it would cost now, where that is known.

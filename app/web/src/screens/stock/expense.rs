@@ -153,7 +153,8 @@ fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
         form.wrong(PAID, money::no_currency().to_owned());
     }
     let Some(amount) = amount.filter(|_| !form.is_wrong()) else { return };
-    let side = form.now(SIDE).parse::<usize>().ok().and_then(|at| SIDES.get(at).copied()).unwrap_or(Side::Piece);
+    let side =
+        form.now(SIDE).parse::<usize>().ok().and_then(|at| SIDES.get(at).copied()).unwrap_or(Side::Piece);
     let (entry, tax_back) = (desk.fresh(), tax.is_some() && form.now(BACK) == "1");
     let said = what.clone();
     desk.act_then(

@@ -87,7 +87,8 @@ fn read(form: Form, thing: &Thing, draw: &shop::Draw) -> Option<Result<(Quantity
 }
 
 fn body(desk: Desk, form: Form, thing: &Thing, draw: &shop::Draw) -> AnyView {
-    let amount = desk.read(|view| draw.quantity.map(|it| thing.amount_short(view.tongue, it))).unwrap_or_default();
+    let amount =
+        desk.read(|view| draw.quantity.map(|it| thing.amount_short(view.tongue, it))).unwrap_or_default();
     let day = desk.read(|view| view.tongue.day(draw.order.day));
     let text = AnswerText { label: words::of_draw(&amount, &day), ..AnswerText::default() };
     let unit = units::short(thing.unit).to_owned();
@@ -169,7 +170,12 @@ fn keep(desk: Desk, go: Go, form: Form, thing: &Thing, draw: &shop::Draw) {
             let amount = units::amount_short(after.tongue, quantity, unit, word);
             let cost: Option<Money> = after.books().draw_cost(entry);
             let second = cost.map(|cost| after.tongue.money(cost));
-            Mark { kind: words::came_back().to_owned(), what: words::came_back_of(&amount, &thing.name), second }.into()
+            Mark {
+                kind: words::came_back().to_owned(),
+                what: words::came_back_of(&amount, &thing.name),
+                second,
+            }
+            .into()
         },
         move |done| {
             if done.is_ok() {

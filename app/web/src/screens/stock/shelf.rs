@@ -12,7 +12,7 @@ use crate::{
     },
     screens::trouble::Troubles,
     shell::{Desk, Place, frame::Places, mark::LastMarkHere},
-    words::stock as words,
+    words::{gaps, stock as words},
 };
 use benchslate_core::{
     costing::{Flag, ShelfLine},
@@ -161,9 +161,12 @@ fn rows(desk: Desk) -> Vec<Row> {
 
 fn row(view: &crate::shell::desk::View, thing: &Thing, line: &ShelfLine) -> Row {
     let below_nothing = line.quantity.is_some_and(|left| left.is_negative());
-    let overdrawn = line.flags.iter().any(|flag| matches!(flag, Flag::NegativeShelf { .. } | Flag::Overdrawn { .. }));
-    let lacks = line.value.is_zero() && !line.gaps.is_empty();
-    let figure = if lacks { words::no_price().to_owned() } else { view.tongue.money(line.value) };
+    let overdrawn =
+        line.flags.iter().any(|flag| matches!(flag, Flag::NegativeShelf { .. } | Flag::Overdrawn { .. }));
+    let figure = match line.gaps.first() {
+        Some(gap) if line.value.is_zero() => gaps::short(gap).to_owned(),
+        _ => view.tongue.money(line.value),
+    };
     Row {
         source: line.source,
         hatch: thing::hatch(line.kind),

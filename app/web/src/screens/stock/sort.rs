@@ -38,7 +38,8 @@ const CULLED: &str = "sort-culled";
 
 /// Salvaged lots of their own, not found empty, latest first.
 pub fn waiting(shop: &Shop) -> Vec<Id> {
-    let empty = |id: Id| shop.emptied.iter().any(|it| it.of == benchslate_core::journal::kinds::Source::Lot(id));
+    let empty =
+        |id: Id| shop.emptied.iter().any(|it| it.of == benchslate_core::journal::kinds::Source::Lot(id));
     let mut lots: Vec<_> = shop
         .lots
         .iter()
@@ -60,7 +61,8 @@ pub fn SortSheet(lot: Id) -> impl IntoView {
     let looks = Memo::new(move |_| look(desk, lot, form));
     let keep = Callback::new(move |()| keep(desk, go, lot, form));
     pad::focus(GOOD);
-    let title = move || name.get().map_or_else(|| words::not_there().to_owned(), |name| words::sort_title(&name));
+    let title =
+        move || name.get().map_or_else(|| words::not_there().to_owned(), |name| words::sort_title(&name));
     view! {
         <Sheet>
             <Head title=Signal::derive(title) tight=true on_tap=Callback::new(move |()| chooses.set(true))/>
@@ -104,7 +106,9 @@ fn others(desk: Desk, go: Go, chooses: RwSignal<bool>) -> AnyView {
 
 fn body(looks: Memo<Option<Look>>, form: Form, current: RwSignal<&'static str>) -> AnyView {
     let board = move || looks.get().map(board);
-    let unit = Signal::derive(move || looks.read().as_ref().map(|look| look.unit.clone()).filter(|it| !it.is_empty()));
+    let unit = Signal::derive(move || {
+        looks.read().as_ref().map(|look| look.unit.clone()).filter(|it| !it.is_empty())
+    });
     let says = move || looks.get().map(says);
     view! {
         {board}
@@ -138,14 +142,21 @@ fn look(desk: Desk, lot: Id, form: Form) -> Option<Look> {
     desk.books(|books, view| {
         let thing = Thing::of(view.shop, lot)?;
         let was = books.lot(lot)?.board;
-        let sort = Sort { on: On::Day(view.shop.zone.day(now)), lot, good: good.into(), culled: culled.into() };
+        let sort =
+            Sort { on: On::Day(view.shop.zone.day(now)), lot, good: good.into(), culled: culled.into() };
         let with = view.shop.with(&[(Id([0xff; 16]), Body::Sort(sort))]);
         let is = Books::close(&with, now).lot(lot)?.board;
         Some(drawn(view, &thing, &was, &is, [good, culled]))
     })
 }
 
-fn drawn(view: &View, thing: &Thing, was: &salvage::Board, is: &salvage::Board, today: [Quantity; 2]) -> Look {
+fn drawn(
+    view: &View,
+    thing: &Thing,
+    was: &salvage::Board,
+    is: &salvage::Board,
+    today: [Quantity; 2],
+) -> Look {
     let tongue = view.tongue;
     let [good, culled] = today;
     let whole = [is.good, is.culled, is.unsorted].map(thing::number).iter().sum::<f64>();
@@ -198,9 +209,12 @@ fn board(look: Look) -> AnyView {
     let parts = parts.collect();
     match look.today {
         Some(today) => {
-            view! { <Board name=look.name origin=Hatch::Salvaged parts gathered=look.gathered sound=today/> }.into_any()
+            view! { <Board name=look.name origin=Hatch::Salvaged parts gathered=look.gathered sound=today/> }
+                .into_any()
         }
-        None => view! { <Board name=look.name origin=Hatch::Salvaged parts gathered=look.gathered/> }.into_any(),
+        None => {
+            view! { <Board name=look.name origin=Hatch::Salvaged parts gathered=look.gathered/> }.into_any()
+        }
     }
 }
 
@@ -228,7 +242,7 @@ fn keep(desk: Desk, go: Go, lot: Id, form: Form) {
     let (good, culled) = (quantity(GOOD), quantity(CULLED));
     let unit = desk.now_read(|view| view.shop.lots.get(&lot).map(|lot| lot.unit));
     let Some(unit) = unit.filter(|_| !form.is_wrong()) else { return };
-    let mut in_unit = |field: &str, typed: Option<marks::Typed>| match typed.map(|it| it.in_unit(unit)) {
+    let in_unit = |field: &str, typed: Option<marks::Typed>| match typed.map(|it| it.in_unit(unit)) {
         None => Quantity::ZERO,
         Some(Ok(quantity)) => quantity,
         Some(Err(refusal)) => {

@@ -159,9 +159,8 @@ pub fn left(books: &Books, thing: &Thing) -> Option<Quantity> {
 pub fn left_says(view: &View, thing: &Thing, line: &ShelfLine) -> String {
     crate::words::stock::on_the_shelf(
         line.quantity.map(|left| thing.amount_short(view.tongue, left)),
-        (!line.to_come.is_zero()).then(|| {
-            (view.tongue.quantity(line.sorted), thing.amount_short(view.tongue, line.to_come))
-        }),
+        (!line.to_come.is_zero())
+            .then(|| (view.tongue.quantity(line.sorted), thing.amount_short(view.tongue, line.to_come))),
         thing.origin == Some(Origin::Salvaged),
         line.low,
     )

@@ -36,7 +36,9 @@ pub fn LotSheet(lot: Id) -> impl IntoView {
     let desk = Desk::here();
     let thing = Memo::new(move |_| desk.read(|view| Thing::of(view.shop, lot)));
     move || match thing.get() {
-        Some(thing) if thing.origin == Some(Origin::Salvaged) => view! { <salvaged::Salvaged thing/> }.into_any(),
+        Some(thing) if thing.origin == Some(Origin::Salvaged) => {
+            view! { <salvaged::Salvaged thing/> }.into_any()
+        }
         Some(thing) => view! { <plain::Plain thing/> }.into_any(),
         None => nothing(desk),
     }
@@ -75,7 +77,8 @@ fn keys(desk: Desk, thing: &Thing) -> AnyView {
     let empty = move |()| found_empty(desk, source, name.clone());
     // Without the row of the saving there is room.
     let (acts, main) = if salvaged { ("low", "mid") } else { ("tall", "tall") };
-    let sort = salvaged.then(|| view! { <KeyLink label=stock::sort().to_owned() href=Place::Sort(id).href()/> });
+    let sort =
+        salvaged.then(|| view! { <KeyLink label=stock::sort().to_owned() href=Place::Sort(id).href()/> });
     view! {
         <Keys class=acts>
             {sort}
@@ -100,9 +103,7 @@ fn found_empty(desk: Desk, of: Source, name: String) {
             let on = On::At(hand.shop.zone.when(hand.now));
             vec![Change::write(entry, Shelf { on, of, state: ShelfState::Empty })]
         },
-        move |_| {
-            Mark { kind: stock::found_empty().to_owned(), what: name.clone(), second: None }.into()
-        },
+        move |_| Mark { kind: stock::found_empty().to_owned(), what: name.clone(), second: None }.into(),
     );
 }
 

@@ -119,7 +119,8 @@ fn sheet(look: Look) -> AnyView {
         lacks: look.left.lacks,
     };
     let one = look.one.map(|one| view! { <p class="note">{one}</p> });
-    let cost = look.cost.map(|(lot, figure, path)| super::cost_link(lot, figure, path, words::line_by_line()));
+    let cost =
+        look.cost.map(|(lot, figure, path)| super::cost_link(lot, figure, path, words::line_by_line()));
     let row = |(id, label, working, figure): (Id, String, String, String)| {
         let text = SumText { label, working: Some(working), figure, ..SumText::default() };
         view! { <SumRow text leads=Leads::To(Place::Entry(id).href()) signed=false/> }

@@ -137,15 +137,18 @@ fn look(books: &Books, view: &View, thing: &Thing, way: usize) -> Option<Look> {
         paid: lot.and_then(|lot| lot.till()).map(|till| words::paid(&tongue.money(till))),
         label: label(way, red),
         note: drawn_so_far(view, thing, &book),
-        figure: shown.map_or_else(|| lacks(statement).to_owned(), |shown| if way == AN_HOUR { tongue.shown(shown) } else { money(shown) }),
+        figure: shown.map_or_else(
+            || lacks(statement).to_owned(),
+            |shown| if way == AN_HOUR { tongue.shown(shown) } else { money(shown) },
+        ),
         lacks: shown.is_none(),
         red,
         figures: [&saving.time_free, &saving.at_rate, &saving.paid_an_hour].map(|it| on_key(view, it)),
         board: plank(view, thing, &book),
         money: money_look(view, &level, way),
-        one: book.unit_cost.map(|one| {
-            words::one_comes_to(&units::each_one(thing.unit, None), &tongue.money(one.rounded()))
-        }),
+        one: book
+            .unit_cost
+            .map(|one| words::one_comes_to(&units::each_one(thing.unit, None), &tongue.money(one.rounded()))),
         rows: if idle { Vec::new() } else { cost::rows(say, &level, At { of: id, path: &path }) },
         total: total.filter(|_| !idle),
         against: saving.new.as_ref().map(|new| words::against(&tongue.day_year(new.on))),
@@ -185,7 +188,9 @@ fn lacks(statement: &Statement) -> &'static str {
 fn on_key(view: &View, statement: &Statement) -> String {
     match statement.money() {
         Some(money) => view.tongue.money(money),
-        None if statement.gaps.iter().any(|gap| matches!(gap, Gap::NoHours { .. })) => words::no_hours().to_owned(),
+        None if statement.gaps.iter().any(|gap| matches!(gap, Gap::NoHours { .. })) => {
+            words::no_hours().to_owned()
+        }
         None => words::no_figure().to_owned(),
     }
 }
@@ -226,9 +231,8 @@ fn plank(view: &View, thing: &Thing, book: &LotBook) -> Plank {
     Plank {
         name: stock::board_name(&gathered, &parts.iter().map(|it| (it.2, it.3.as_str())).collect::<Vec<_>>()),
         gathered,
-        sound: (sound > 0.0 && board.unsorted.is_zero()).then(|| {
-            (sound, words::sound(&tongue.quantity(board.good), so_far.as_deref()))
-        }),
+        sound: (sound > 0.0 && board.unsorted.is_zero())
+            .then(|| (sound, words::sound(&tongue.quantity(board.good), so_far.as_deref()))),
         broken: !board.culled.is_zero(),
         parts,
     }
@@ -269,12 +273,18 @@ fn money_look(view: &View, level: &Level, way: usize) -> Option<MoneyLook> {
 
 fn choices(look: &Look) -> Vec<Choice> {
     let words = [words::free(), words::at_rate(), words::an_hour()];
-    let choice = |(word, figure): (&str, &String)| Choice { label: word.to_owned(), note: Some(figure.clone()) };
+    let choice =
+        |(word, figure): (&str, &String)| Choice { label: word.to_owned(), note: Some(figure.clone()) };
     words.into_iter().zip(&look.figures).map(choice).collect()
 }
 
 fn sheet(look: Look) -> AnyView {
-    let text = AnswerText { label: look.label.to_owned(), note: Some(look.note), figure: look.figure, lacks: look.lacks };
+    let text = AnswerText {
+        label: look.label.to_owned(),
+        note: Some(look.note),
+        figure: look.figure,
+        lacks: look.lacks,
+    };
     let tone = if look.red { Tone::Red } else { Tone::Ink };
     let total = look.total.map(|(label, figure)| view! { <SumTotal label=label.to_owned() figure/> });
     let sums = (!look.rows.is_empty()).then(|| {

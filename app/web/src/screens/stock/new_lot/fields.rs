@@ -32,7 +32,11 @@ pub fn fields(desk: Desk, form: Form, origin: Origin, purpose: Use) -> AnyView {
     let timber = purpose == Use::Timber;
     view! {
         {name(desk, form, purpose)}
-        <Cells>{came(desk, form, origin, purpose)}{money(desk, form, origin)}</Cells>
+        <Cells>
+            {came(desk, form, origin, purpose)}
+            {money(desk, form, origin)}
+            {Cell::words(plan::DAY, words::day()).hint(words::day_hint()).draw(form)}
+        </Cells>
         {first_amount::offer(desk)}
         {(origin == Origin::Salvaged).then(|| km_rate(desk, form))}
         {move || comes_to(desk, form)}
@@ -193,8 +197,10 @@ fn comes_to(desk: Desk, form: Form) -> AnyView {
 
 fn tax_back(form: Form) -> AnyView {
     let typed = move || !form.get(plan::TAX).trim().is_empty();
-    (move || typed().then(|| switch(form, plan::TAX_BACK, words::tax_back().to_owned(), words::tax_back_note())))
-        .into_any()
+    (move || {
+        typed().then(|| switch(form, plan::TAX_BACK, words::tax_back().to_owned(), words::tax_back_note()))
+    })
+    .into_any()
 }
 
 /// For the build that the bench works for.

@@ -123,6 +123,7 @@ fn mark(after: &After, plan: &Plan) -> Marked {
     let word = thing.as_ref().and_then(|thing| thing.word.as_deref());
     let amount = crate::words::units::amount_short(after.tongue, amount, lot.unit, word);
     let name = thing.map(|thing| thing.name).unwrap_or_default();
-    let paid = lot.paid.and_then(|paid| paid.money()).map(|paid| words::paid_so_much(&after.tongue.money(paid)));
+    let paid =
+        lot.paid.and_then(|paid| paid.money()).map(|paid| words::paid_so_much(&after.tongue.money(paid)));
     Mark { kind: words::lot().to_owned(), what: words::came(&amount, &name), second: paid }.into()
 }

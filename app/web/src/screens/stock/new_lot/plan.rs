@@ -15,6 +15,7 @@ use benchslate_core::{
     measure::{
         Dec, Dimension, Instant, Quantity, Refusal, Unit, Why,
         board::{Seasoning, Size},
+        day,
         marks::{self, Hint},
         number,
     },
@@ -31,6 +32,7 @@ pub const NEW: &str = "lot-new";
 pub const WASTE: &str = "lot-waste";
 pub const NEW_TAX: &str = "lot-new-tax";
 pub const WHENCE: &str = "lot-whence";
+pub const DAY: &str = "lot-day";
 pub const TIN: &str = "lot-tin";
 pub const LOW: &str = "lot-low";
 pub const THICK: &str = "lot-thick";
@@ -145,6 +147,9 @@ impl Reader<'_> {
             self.wrong(ROUGH, words::no_quantity());
             return None;
         }
+        if purpose(self.form) == Use::Timber && self.sizes_typed() {
+            self.wrong(ROUGH, words::quantity_or_sizes());
+        }
         let unit = self.bare_unit(item);
         let hint = Hint { unit: Some(unit), gallons: first_amount::gallons() };
         let plain = |rough, unit, word| Came { rough, unit, word, basis: None, other: None };
@@ -243,7 +248,7 @@ impl Reader<'_> {
     fn lot(&self, name: &str, known: Option<Id>, came: &Came) -> Option<Plan> {
         let [item_id, lot_id, trip_id] = self.ids;
         let (origin, purpose) = (origin(self.form), purpose(self.form));
-        let at = On::At(self.view.shop.zone.when(self.now));
+        let at = self.day();
         let by_item = purpose != Use::Timber || known.is_some();
         let new_item = (by_item && known.is_none()).then(|| self.new_item(name, purpose, came, at));
         let offcut = origin == Origin::Offcut;
@@ -279,8 +284,11 @@ impl Reader<'_> {
             whence: Some(self.form.get(WHENCE).trim().to_owned()).filter(|it| !it.is_empty()),
         };
         let item = new_item.map(|item| (item_id, item));
-        (!self.loud || !self.form.is_wrong())
-            .then(|| Plan { item, lot: (lot_id, lot), trip: trip.map(|trip| (trip_id, trip)) })
+        (!self.loud || !self.form.is_wrong()).then(|| Plan {
+            item,
+            lot: (lot_id, lot),
+            trip: trip.map(|trip| (trip_id, trip)),
+        })
     }
 
     fn new_item(&self, name: &str, purpose: Use, came: &Came, at: On) -> Item {
@@ -290,7 +298,8 @@ impl Reader<'_> {
         if content.is_some() && unit.is_none() {
             self.wrong(TIN, words::tin_needs_unit());
         }
-        let low = self.read(LOW, |text| marks::quantity(text, Hint { unit: Some(came.unit), ..Hint::default() }));
+        let low =
+            self.read(LOW, |text| marks::quantity(text, Hint { unit: Some(came.unit), ..Hint::default() }));
         Item {
             on: at,
             name: name.to_owned(),
@@ -313,8 +322,16 @@ impl Reader<'_> {
             delivery: None,
             basis: nominal.then_some(Basis::Nominal).or(came.basis),
             seen: None,
-            on: self.view.shop.zone.day(self.now),
+            on: self.day().day(&self.view.shop.zone),
         })
+    }
+
+    /// The day that is typed; else this moment.
+    fn day(&self) -> On {
+        let zone = &self.view.shop.zone;
+        let today = zone.day(self.now);
+        let typed = self.read(DAY, |text| day::typed_near(text, today)).filter(|day| *day != today);
+        typed.map_or_else(|| On::At(zone.when(self.now)), On::Day)
     }
 
     fn for_build(&self) -> Option<Id> {
@@ -375,7 +392,9 @@ impl Reader<'_> {
 /// Items that what is typed could mean, of the chosen use.
 pub fn items_found(view: &View, purpose: Use, text: &str) -> Vec<(Id, String)> {
     let found = view.shop.items.iter().filter(|(_, item)| {
-        item.purpose == purpose && thing::is_found(&item.name, text) && item.name.to_lowercase() != text.trim().to_lowercase()
+        item.purpose == purpose
+            && thing::is_found(&item.name, text)
+            && item.name.to_lowercase() != text.trim().to_lowercase()
     });
     found.map(|(id, item)| (*id, item.name.clone())).take(3).collect()
 }

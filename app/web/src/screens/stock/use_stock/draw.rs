@@ -9,7 +9,13 @@ use crate::{
         steel_rule::SteelRule,
         tin::{Tin, TinChoice, TinWords},
     },
-    screens::{first_amount, stock::{pad, thing::{self, Thing}}},
+    screens::{
+        first_amount,
+        stock::{
+            pad,
+            thing::{self, Thing},
+        },
+    },
     shell::Desk,
     words::{stock as words, units},
 };
@@ -41,9 +47,8 @@ pub fn ways(thing: &Thing, slots: &[Slot], said: Said, chosen: RwSignal<usize>) 
     }
     let class = if slots.iter().any(|slot| slot.is_side()) { "sides" } else { "" };
     let (thing, slots) = (thing.clone(), slots.to_vec());
-    let choices = Signal::derive(move || {
-        slots.iter().map(|slot| choice(&thing, *slot, said)).collect::<Vec<Choice>>()
-    });
+    let choices =
+        Signal::derive(move || slots.iter().map(|slot| choice(&thing, *slot, said)).collect::<Vec<Choice>>());
     view! {
         <Seg
             name=words::how_said().to_owned()
@@ -149,9 +154,7 @@ pub fn keys(desk: Desk, thing: Thing, said: Said, slot: Slot) -> AnyView {
     match slot {
         Slot::Share => tin(desk, thing, said),
         _ if slot.is_side() => {
-            let rule = move || {
-                (desk.read(|view| said.unit(view)) == Unit::Inch).then(|| rule(said, slot))
-            };
+            let rule = move || (desk.read(|view| said.unit(view)) == Unit::Inch).then(|| rule(said, slot));
             view! { {rule}{sides(desk, said, slot)} }.into_any()
         }
         _ if linear => lengths(desk, said, slot),
@@ -187,8 +190,11 @@ fn rule(said: Said, slot: Slot) -> AnyView {
 /// Digits, a stroke and three units.
 fn sides(desk: Desk, said: Said, slot: Slot) -> AnyView {
     let inches = desk.now_read(first_amount::in_inches);
-    let units =
-        if inches { [Unit::Foot, Unit::Inch, Unit::Millimetre] } else { [Unit::Metre, Unit::Centimetre, Unit::Millimetre] };
+    let units = if inches {
+        [Unit::Foot, Unit::Inch, Unit::Millimetre]
+    } else {
+        [Unit::Metre, Unit::Centimetre, Unit::Millimetre]
+    };
     let tap = move |tap: PadTap| untrack(|| side_tapped(said, slot, &tap, units));
     let keys = measure_keys(&pad::pad_words(), pad::decimal(desk), units.map(units::short));
     units_pad(keys, tap)
@@ -270,7 +276,9 @@ fn write(said: Said, slot: Slot, text: String, tap: &PadTap) {
 fn tin(desk: Desk, thing: Thing, said: Said) -> AnyView {
     let source = thing.source;
     let left = Signal::derive(move || {
-        desk.books(|books, _| books.shelf_line(source).and_then(|line| line.quantity).map_or(0.0, slots::open_tin))
+        desk.books(|books, _| {
+            books.shelf_line(source).and_then(|line| line.quantity).map_or(0.0, slots::open_tin)
+        })
     });
     let chosen = Signal::derive(move || said.text(Slot::Share).parse::<usize>().ok());
     let takes = Signal::derive(move || {

@@ -86,11 +86,20 @@ fn things(desk: Desk, text: &str) -> Vec<(Id, String, String)> {
 /// Builds, latest first, then lots, then the shop.
 pub fn bearers(desk: Desk) -> Vec<(Bearer, String)> {
     desk.read(|view| {
-        let mut builds: Vec<_> =
-            view.shop.builds.iter().map(|(id, it)| (it.order, Bearer::Build(*id), it.title.clone())).collect();
+        let mut builds: Vec<_> = view
+            .shop
+            .builds
+            .iter()
+            .map(|(id, it)| (it.order, Bearer::Build(*id), it.title.clone()))
+            .collect();
         builds.sort_by(|a, b| b.cmp(a));
-        let mut lots: Vec<_> =
-            view.shop.lots.iter().filter(|(_, it)| it.item.is_none()).map(|(id, it)| (it.order, Bearer::Lot(*id), it.name.clone())).collect();
+        let mut lots: Vec<_> = view
+            .shop
+            .lots
+            .iter()
+            .filter(|(_, it)| it.item.is_none())
+            .map(|(id, it)| (it.order, Bearer::Lot(*id), it.name.clone()))
+            .collect();
         lots.sort_by(|a, b| b.cmp(a));
         let shop = (Bearer::Shop, common::the_shop().to_owned());
         builds.into_iter().chain(lots).map(|(_, bearer, title)| (bearer, title)).chain([shop]).collect()

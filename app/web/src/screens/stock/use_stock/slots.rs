@@ -71,10 +71,6 @@ impl Slot {
         matches!(self, Slot::Length | Slot::Wide | Slot::Thick)
     }
 
-    fn is_size(self) -> bool {
-        self.is_side() || self == Slot::Pieces
-    }
-
     /// All of them.
     pub const ALL: [Slot; 8] = [
         Slot::Share,
@@ -320,7 +316,11 @@ fn size(view: &View, thing: &Thing, said: Said) -> Result<Amount, Wrong> {
     };
     let quantity = quantity.ok_or_else(|| wrong(Slot::Length, words::too_large()))?;
     let same = wide.unit == length.unit;
-    let long = if same { units::figure(view.tongue, length.quantity(), bare_unit(length)) } else { side_text(view, length) };
+    let long = if same {
+        units::figure(view.tongue, length.quantity(), bare_unit(length))
+    } else {
+        side_text(view, length)
+    };
     let sides = words::size(&long, &wide_text, thick.as_deref(), pieces);
     let said = words::pieces_of(pieces, &side_text(view, length));
     kept(view, thing, Slot::Length, (quantity, unit), said, Some(sides))
@@ -351,7 +351,8 @@ fn side(view: &View, said: Said, slot: Slot) -> Result<Typed, Wrong> {
     }
     let bare = said.unit(view);
     let hint = Hint { unit: Some(bare), gallons: first_amount::gallons() };
-    let typed = if lit.is_empty() { marks::quantity(&text, hint) } else { marks::with_lit(&text, &lit, hint) };
+    let typed =
+        if lit.is_empty() { marks::quantity(&text, hint) } else { marks::with_lit(&text, &lit, hint) };
     let typed = typed.map_err(|it| wrong(slot, &refusal::sentence(&it)))?;
     Ok(Typed { unit: Some(typed.unit.unwrap_or(bare)), ..typed })
 }
