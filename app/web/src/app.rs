@@ -3,7 +3,7 @@
 use crate::{
     parts::hatch::HatchDefs,
     screens,
-    shell::{Desk, Go, Place, frame, update},
+    shell::{Desk, Go, Place, frame, titled, update},
 };
 use leptos::prelude::*;
 use leptos_router::{components::Router, hooks::use_query_map};
@@ -21,8 +21,15 @@ fn Sheets() -> impl IntoView {
     let go = Go::provide();
     frame::number_keys(go);
     provide_context(screens::UpdateWaits(update::waiting()));
+    provide_context(screens::About(RwSignal::new(None)));
     let query = use_query_map();
     let place = Memo::new(move |_| Place::of(query.read().get("at").as_deref().unwrap_or_default()));
     provide_context(place);
-    move || screens::sheet(place.get())
+    titled::follow(place);
+    let desk = Desk::here();
+    let no_journal = Memo::new(move |_| screens::trouble::no_journal(desk));
+    move || match no_journal.get() {
+        Some(trouble) => view! { <screens::trouble::NoJournalSheet trouble/> }.into_any(),
+        None => screens::sheet(place.get()),
+    }
 }

@@ -15,7 +15,8 @@ use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
 fn main() {
-    let root = web_sys::window().and_then(|it| it.document()).and_then(|it| it.get_element_by_id("benchslate"));
+    let root =
+        web_sys::window().and_then(|it| it.document()).and_then(|it| it.get_element_by_id("benchslate"));
     let Some(root) = root.and_then(|it| it.dyn_into::<web_sys::HtmlElement>().ok()) else { return };
     // The shell that was painted from the page itself makes room for the program's own.
     root.set_text_content(None);

@@ -69,6 +69,13 @@ pub fn day(days: i64, language: &str, look: Look) -> String {
     instant(days.saturating_mul(86_400_000).saturating_add(43_200_000), "UTC", language, look)
 }
 
+/// What a currency is called: `Canadian Dollar`; its code where the browser doesn't say.
+pub fn currency_name(code: &str, language: &str) -> String {
+    let names =
+        cached("C", language, &[("type", "currency")], |all| construct("DisplayNames", language, all));
+    names.and_then(|it| it.say(&code.into())).unwrap_or_else(|| code.to_owned())
+}
+
 /// The mark between whole and part, as the reader's locale writes it.
 pub fn decimal_mark(language: &str) -> char {
     number("1.5", language).chars().find(|it| !it.is_numeric()).unwrap_or('.')
@@ -126,7 +133,8 @@ fn cached(
     if let Some(format) = FORMATS.with_borrow(|all| all.get(&key).cloned()) {
         return Some(format);
     }
-    let (it, text_of) = getter(&make(&object(options))?, "format")?;
+    let verb = if kind == "C" { "of" } else { "format" };
+    let (it, text_of) = getter(&make(&object(options))?, verb)?;
     let format = Format { it, text_of };
     FORMATS.with_borrow_mut(|all| all.insert(key, format.clone()));
     Some(format)

@@ -3,6 +3,7 @@
 use super::{Desk, Go, Place, Tab};
 use crate::{
     parts::title_block::{Cell, OwnSheets, RunningCell, TitleBlock},
+    screens::trouble::TroubleLine,
     words::common,
 };
 use benchslate_core::{journal::Id, measure::Instant, timing::bench::Bench};
@@ -26,6 +27,7 @@ pub fn Places(
     });
     let sheets = Signal::derive(move || of_build.get().map(|(id, tab)| own_sheets(desk, id, tab)));
     view! {
+        <TroubleLine/>
         <TitleBlock
             name=common::places_name().to_owned()
             places=Signal::stored(cells())
@@ -40,7 +42,8 @@ pub fn Places(
 pub fn number_keys(go: Go) {
     let listener = window_event_listener(ev::keydown, move |event| {
         let typing = event.target().and_then(|it| it.dyn_into::<web_sys::Element>().ok());
-        let typing = typing.is_some_and(|it| matches!(it.tag_name().as_str(), "INPUT" | "TEXTAREA" | "SELECT"));
+        let typing =
+            typing.is_some_and(|it| matches!(it.tag_name().as_str(), "INPUT" | "TEXTAREA" | "SELECT"));
         if typing || event.ctrl_key() || event.alt_key() || event.meta_key() {
             return;
         }
@@ -64,7 +67,8 @@ fn cells() -> Vec<Cell> {
 fn own_sheets(desk: Desk, build: Id, tab: Option<Tab>) -> OwnSheets {
     let tabs = [Tab::Journal, Tab::Cost, Tab::Time, Tab::Film];
     let title = desk.read(|view| view.shop.builds.get(&build).map(|it| it.title.clone()).unwrap_or_default());
-    let cell = |(tab, label): (Tab, &str)| Cell { label: label.to_owned(), href: Place::Build(build, tab).href() };
+    let cell =
+        |(tab, label): (Tab, &str)| Cell { label: label.to_owned(), href: Place::Build(build, tab).href() };
     let at = tab.map(|tab| if tab == Tab::Spent { Tab::Cost } else { tab });
     OwnSheets {
         name: common::build_sheets_name(&title),

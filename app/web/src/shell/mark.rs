@@ -41,5 +41,12 @@ fn words(desk: Desk, last: &LastMark) -> MarkText {
         Safety::NotSafe => (mark::Safety::NotSafe, common::not_safe()),
     };
     let words = last.mark.clone();
-    MarkText { time, kind: words.kind, what: words.what, second: words.second, safety, state: state.to_owned() }
+    MarkText {
+        time,
+        kind: words.kind,
+        what: words.what,
+        second: words.second,
+        safety,
+        state: state.to_owned(),
+    }
 }

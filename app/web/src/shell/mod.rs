@@ -6,6 +6,7 @@ pub mod frame;
 pub mod go;
 pub mod mark;
 pub mod place;
+pub mod titled;
 pub mod update;
 
 pub use desk::Desk;

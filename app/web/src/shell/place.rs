@@ -26,6 +26,8 @@ pub enum Place {
     Bench,
     /// All stages, to start or to change over to.
     Stages,
+    /// A stage of the maker's own.
+    NewStage,
     /// Builds, lots and the shop: what the bench works for.
     WorkFor,
     /// When the running or the last stretch began and ended, typed.
@@ -78,6 +80,7 @@ impl Place {
         match self {
             Place::Bench => "bench".into(),
             Place::Stages => "stages".into(),
+            Place::NewStage => "new-stage".into(),
             Place::WorkFor => "work-for".into(),
             Place::Minute(id) => format!("minute.{id}"),
             Place::Builds => "builds".into(),
@@ -124,6 +127,7 @@ impl Place {
         Some(match name {
             "bench" => Place::Bench,
             "stages" => Place::Stages,
+            "new-stage" => Place::NewStage,
             "work-for" => Place::WorkFor,
             "builds" => Place::Builds,
             "new-build" => Place::NewBuild,
@@ -161,7 +165,7 @@ impl Place {
     /// Which of the five cells of the title block it belongs to: Bench, Builds, Stock, Plan, Shop.
     pub fn cell(&self) -> usize {
         match self {
-            Place::Bench | Place::Stages | Place::WorkFor | Place::Minute(_) => 0,
+            Place::Bench | Place::Stages | Place::NewStage | Place::WorkFor | Place::Minute(_) => 0,
             Place::Builds
             | Place::NewBuild
             | Place::Build(..)
@@ -207,13 +211,36 @@ mod tests {
     fn every_place_is_found_again_by_its_address() {
         let id = Id([7; 16]);
         let places = [
-            Place::Bench, Place::Stages, Place::WorkFor, Place::Minute(id), Place::Builds, Place::NewBuild,
-            Place::Build(id, Tab::Journal), Place::Build(id, Tab::Cost), Place::Build(id, Tab::Spent),
-            Place::Build(id, Tab::Time), Place::Build(id, Tab::Film), Place::Opened(id, "labour.mill".into()),
-            Place::Entry(id), Place::Hours, Place::Note, Place::Homeless, Place::Expense, Place::Stock,
-            Place::NewLot, Place::Lot(id), Place::Sort(id), Place::Use(None), Place::Use(Some(id)),
-            Place::Return(id), Place::Plan, Place::Shop, Place::Person(None), Place::Person(Some(id)),
-            Place::Choices, Place::BringIn,
+            Place::Bench,
+            Place::Stages,
+            Place::WorkFor,
+            Place::Minute(id),
+            Place::Builds,
+            Place::NewBuild,
+            Place::Build(id, Tab::Journal),
+            Place::Build(id, Tab::Cost),
+            Place::Build(id, Tab::Spent),
+            Place::Build(id, Tab::Time),
+            Place::Build(id, Tab::Film),
+            Place::Opened(id, "labour.mill".into()),
+            Place::Entry(id),
+            Place::Hours,
+            Place::Note,
+            Place::Homeless,
+            Place::Expense,
+            Place::Stock,
+            Place::NewLot,
+            Place::Lot(id),
+            Place::Sort(id),
+            Place::Use(None),
+            Place::Use(Some(id)),
+            Place::Return(id),
+            Place::Plan,
+            Place::Shop,
+            Place::Person(None),
+            Place::Person(Some(id)),
+            Place::Choices,
+            Place::BringIn,
         ];
         for place in places {
             assert_eq!(Place::of(&place.at()), place);

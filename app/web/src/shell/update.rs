@@ -22,7 +22,8 @@ pub fn take(desk: Desk) {
             let _ = store.flush_drafts().await;
             store.tell_updated();
         }
-        if let (Some(window), Ok(event)) = (web_sys::window(), web_sys::Event::new("benchslate-take-update")) {
+        if let (Some(window), Ok(event)) = (web_sys::window(), web_sys::Event::new("benchslate-take-update"))
+        {
             let _ = window.dispatch_event(&event);
         }
     });
@@ -51,7 +52,8 @@ fn waits_already() -> bool {
 fn listen(name: &str, heard: impl FnMut(web_sys::Event) + 'static) {
     let heard = Closure::<dyn FnMut(web_sys::Event)>::new(heard);
     if let Some(window) = web_sys::window() {
-        let _ = window.add_event_listener_with_callback(name, heard.as_ref().unchecked_ref::<js_sys::Function>());
+        let _ =
+            window.add_event_listener_with_callback(name, heard.as_ref().unchecked_ref::<js_sys::Function>());
     }
     // Lives as long as the page.
     let _: JsValue = heard.into_js_value();

@@ -20,6 +20,8 @@ pub enum Small {
     Hand,
     /// The address that was last looked at.
     Place,
+    /// When the journal was last saved as a file, and how many lines it had.
+    BackedUp,
 }
 
 impl Small {
@@ -28,6 +30,7 @@ impl Small {
             Self::Theme => "benchslate.theme",
             Self::Hand => "benchslate.hand",
             Self::Place => "benchslate.place",
+            Self::BackedUp => "benchslate.backed-up",
         }
     }
 }

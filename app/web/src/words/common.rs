@@ -95,3 +95,13 @@ pub fn the_shop() -> &'static str {
 pub fn later() -> &'static str {
     "Not drawn yet"
 }
+
+/// None of the choices.
+pub fn none() -> &'static str {
+    "none"
+}
+
+/// The window's title.
+pub fn window_title(sheet: &str) -> String {
+    format!("{sheet} · Benchslate")
+}

@@ -302,11 +302,6 @@ pub fn no_build_why() -> &'static str {
     "It was struck out, or it was never on this device."
 }
 
-/// The key back from there.
-pub fn to_builds() -> &'static str {
-    "All builds"
-}
-
 /// The keys, read aloud.
 pub fn keys() -> &'static str {
     "Cost keys"

@@ -4,8 +4,21 @@
 
 pub mod bench;
 pub mod builds;
+pub mod cautions;
 pub mod common;
+pub mod cost;
+pub mod exchange;
+pub mod expense;
 pub mod failure;
+pub mod gaps;
+pub mod hours;
+pub mod journal;
+pub mod lots;
+pub mod money;
+pub mod notes;
+pub mod refusal;
+pub mod salvage;
+pub mod shop;
 pub mod stock;
 mod tongue;
 pub mod units;

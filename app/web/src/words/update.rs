@@ -2,15 +2,20 @@
 
 /// The head of the offer.
 pub fn title() -> &'static str {
-    "A newer Benchslate is here"
+    "A newer version"
 }
 
 /// What taking it means.
 pub fn text() -> &'static str {
-    "What is typed and what is kept stay as they are. A running clock runs on."
+    "drafts, clock stay"
+}
+
+/// Not now.
+pub fn later() -> &'static str {
+    "Later"
 }
 
 /// Takes it.
 pub fn take() -> &'static str {
-    "Use the newer one"
+    "Take it"
 }

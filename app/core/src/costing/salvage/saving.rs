@@ -69,7 +69,8 @@ impl Used {
         let cash = of(Rule::MoneyAndVehicle { lot: id }, Lens::CashAndVehicle);
         let own = of(Rule::OwnTime { lot: id, hours }, Lens::OwnLabour);
         // No own hours cost nothing, whatever else the lot lacks.
-        let own = if hours.is_zero() { Statement { value: Some(Value::Money(Money::ZERO)), ..own } } else { own };
+        let own =
+            if hours.is_zero() { Statement { value: Some(Value::Money(Money::ZERO)), ..own } } else { own };
         let mut gaps = Vec::new();
         if lot.drawn.is_zero() && lot.lost.is_zero() {
             gaps.push(Gap::NothingDrawn { lot: id });

@@ -31,9 +31,13 @@ pub fn Idle() -> impl IntoView {
     let go: Go = expect_context();
     let bench = Memo::new(move |_| desk.bench());
     let stopped = Memo::new(move |_| just_stopped(desk));
+    // A day or more since anything was done on it: then the question is where one was.
+    let away = Memo::new(move |_| {
+        bench.read().as_ref().and_then(|it| it.last.as_ref()).is_some_and(|last| days(desk, last) > 0)
+    });
     let title = Signal::derive(move || {
         let title = super::title(desk, bench).get();
-        if stopped.get().is_some() { title } else { words::where_was_i(&title) }
+        if away.get() { words::where_was_i(&title) } else { title }
     });
     view! {
         <Sheet>
@@ -59,7 +63,8 @@ pub fn Idle() -> impl IntoView {
 
 /// The stretch that the last act stopped, drawn until the next act.
 fn just_stopped(desk: Desk) -> Option<(Id, StretchText)> {
-    let entry = desk.last.with(|last| last.as_ref().filter(|last| !last.undone).and_then(|last| last.stopped))?;
+    let entry =
+        desk.last.with(|last| last.as_ref().filter(|last| !last.undone).and_then(|last| last.stopped))?;
     let now = desk.at_tap();
     desk.read(|view| {
         let Some(Body::Stretch(stretch)) = view.journal.body(entry) else { return None };
@@ -101,7 +106,9 @@ fn facts(desk: Desk, bench: Memo<Option<Bench>>) -> impl IntoView {
     let gap = last.as_ref().map(|last| gap(desk, last));
     let fact = match last {
         Some(last) => done(desk, &last),
-        None => Fact { label: words::last_done().to_owned(), text: words::nothing_done().to_owned(), note: None },
+        None => {
+            Fact { label: words::last_done().to_owned(), text: words::nothing_done().to_owned(), note: None }
+        }
     };
     view! {
         {gap.map(|text| view! { <Dim text=text going=Signal::stored(true)/> })}
@@ -110,11 +117,14 @@ fn facts(desk: Desk, bench: Memo<Option<Bench>>) -> impl IntoView {
 }
 
 fn gap(desk: Desk, last: &Last) -> String {
+    let days = days(desk, last);
+    desk.read(|view| words::days_since(days, &view.tongue.day(last.on.day(&view.shop.zone))))
+}
+
+/// Days since anything was done on it.
+fn days(desk: Desk, last: &Last) -> i64 {
     let now = desk.minute();
-    desk.read(|view| {
-        let (day, today) = (last.on.day(&view.shop.zone), view.shop.zone.day(now));
-        words::days_since(today.days_since(day), &view.tongue.day(day))
-    })
+    desk.read(|view| view.shop.zone.day(now).days_since(last.on.day(&view.shop.zone)))
 }
 
 fn done(desk: Desk, last: &Last) -> Fact {

@@ -2,6 +2,7 @@
 
 mod asked;
 mod idle;
+mod minute;
 mod running;
 mod say;
 mod stages;
@@ -10,6 +11,7 @@ mod two;
 mod usual;
 mod work_for;
 
+pub use minute::MinuteSheet;
 pub use stages::StagesSheet;
 pub use work_for::WorkForSheet;
 

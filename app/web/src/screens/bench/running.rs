@@ -61,7 +61,7 @@ fn Slate(bench: Memo<Option<Bench>>) -> impl IntoView {
         clock.read().as_ref().map(|clock| say::clock(desk, clock, now)).unwrap_or_default()
     });
     let drawn = Memo::new(move |_| {
-        let now = desk.minute();
+        let now = desk.now();
         clock.read().as_ref().map(|clock| say::stretch(desk, clock, now)).unwrap_or_default()
     });
     let earlier = move |at: usize| {

@@ -49,8 +49,9 @@ pub fn stretch(desk: Desk, clock: &BenchClock, now: Instant) -> StretchText {
 }
 
 /// For the drawing only: whole pixels come of it, never a figure.
+/// By whole minutes, so that it is drawn anew no oftener than the digits change.
 pub fn quarters(worked: Seconds) -> f64 {
-    worked.0 as f64 / 900.0
+    worked.0.div_euclid(60) as f64 / 15.0
 }
 
 /// The two dashed pieces.

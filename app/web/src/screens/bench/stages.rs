@@ -53,7 +53,9 @@ pub fn at_work(bench: &Bench, acting: Option<usize>) -> Vec<Named> {
     clocks.sort_by_key(|clock| clock.entry);
     let one = acting.and_then(|at| clocks.get(at)).or(bench.clocks.last());
     let Some(one) = one else { return bench.people.first().cloned().into_iter().collect() };
-    let with = clocks.iter().filter(|it| it.entry == one.entry || (one.together.is_some() && it.together == one.together));
+    let with = clocks
+        .iter()
+        .filter(|it| it.entry == one.entry || (one.together.is_some() && it.together == one.together));
     with.map(|clock| clock.person.clone()).collect()
 }
 
@@ -130,9 +132,15 @@ fn group(
         Side::Film => Hatch::Film,
         Side::Both => Hatch::Both,
     };
+    let last = (side == Side::Film).then(|| {
+        view! {
+            <KeyLink label=words::new_stage().to_owned() href=Place::NewStage.href()/>
+            <KeyLink label=common::leave().to_owned() href=Place::Bench.href()/>
+        }
+    });
     view! {
         <h2 class="keygroup"><Swatch kind/>{common::side(side)}</h2>
-        <div class="gridkeys">{stages.into_iter().map(key).collect_view()}</div>
+        <div class="gridkeys">{stages.into_iter().map(key).collect_view()}{last}</div>
     }
     .into_any()
 }

@@ -7,9 +7,11 @@ use crate::{
     },
     words::{bench as words, common},
 };
-use leptos::prelude::Set;
 use benchslate_core::{
-    journal::{Body, Change, Id, kinds::{Bearer, Side}},
+    journal::{
+        Body, Change, Id,
+        kinds::{Bearer, Side},
+    },
     measure::{Instant, Seconds},
     timing::{
         Hand,
@@ -18,6 +20,7 @@ use benchslate_core::{
         clocks,
     },
 };
+use leptos::prelude::Set;
 
 /// A quarter hour, the step of the "earlier" pieces.
 const QUARTER: i64 = 15 * 60;
@@ -97,10 +100,7 @@ pub fn earlier(desk: Desk, clock: &BenchClock, seconds: i64) {
 
 /// The stretch that was stopped ended that much earlier; further pieces stay on offer.
 pub fn ended_earlier(desk: Desk, entry: Id, seconds: i64) {
-    desk.act(
-        move |hand| hand.ended_earlier(entry, Seconds(seconds)),
-        move |after| ended(after, entry),
-    );
+    desk.act(move |hand| hand.ended_earlier(entry, Seconds(seconds)), move |after| ended(after, entry));
 }
 
 /// It ended at a moment: "ended at", after it was asked about.
@@ -111,10 +111,7 @@ pub fn ended_at(desk: Desk, entry: Id, at: Instant) {
 /// Asked about: it still runs.
 pub fn goes_on(desk: Desk, clock: &BenchClock) {
     let (entry, stage) = (clock.entry, clock.stage.name.clone());
-    desk.act(
-        move |hand| hand.still_running(entry),
-        move |_| mark(&stage, words::mark_goes_on().to_owned()),
-    );
+    desk.act(move |hand| hand.still_running(entry), move |_| mark(&stage, words::mark_goes_on().to_owned()));
 }
 
 /// Somebody else, or a second person, at the running stretch.
@@ -137,10 +134,7 @@ pub fn part(desk: Desk, clock: &BenchClock) {
 /// What the running stretch is for.
 pub fn side(desk: Desk, clock: &BenchClock, side: Side) {
     let (entry, stage) = (clock.entry, clock.stage.name.clone());
-    desk.act(
-        move |hand| hand.side(entry, side),
-        move |_| mark(&stage, words::mark_side(common::side(side))),
-    );
+    desk.act(move |hand| hand.side(entry, side), move |_| mark(&stage, words::mark_side(common::side(side))));
 }
 
 /// The same work, for something else from now on; or, while no clock runs, what the next one is for.

@@ -113,7 +113,8 @@ fn since(desk: Desk, clock: &BenchClock) -> String {
 #[component]
 fn Main(bench: Memo<Option<Bench>>, acting: RwSignal<usize>) -> impl IntoView {
     let desk = Desk::here();
-    let clock = move || bench.with_untracked(|bench| pair(bench.as_ref()?).into_iter().nth(acting.get_untracked()));
+    let clock =
+        move || bench.with_untracked(|bench| pair(bench.as_ref()?).into_iter().nth(acting.get_untracked()));
     let paused = Memo::new(move |_| at(bench, acting.get()).is_some_and(|clock| clock.paused().is_some()));
     let named = move |alone: fn() -> &'static str, of: fn(&str) -> String| {
         whose(bench, acting.get()).map_or_else(|| alone().to_owned(), |name| of(&name))

@@ -59,14 +59,18 @@ pub fn WorkForSheet() -> impl IntoView {
 fn builds(desk: Desk) -> Vec<Row> {
     desk.read(|view| {
         let row = |(at, id, title): (_, _, String)| (at, Row { bearer: Bearer::Build(id), title });
-        latest_first(view.shop.builds.iter().map(|(id, it)| (it.order, *id, it.title.clone())).map(row).collect())
+        latest_first(
+            view.shop.builds.iter().map(|(id, it)| (it.order, *id, it.title.clone())).map(row).collect(),
+        )
     })
 }
 
 fn lots(desk: Desk) -> Vec<Row> {
     desk.read(|view| {
         let row = |(at, id, title): (_, _, String)| (at, Row { bearer: Bearer::Lot(id), title });
-        latest_first(view.shop.lots.iter().map(|(id, it)| (it.order, *id, it.name.clone())).map(row).collect())
+        latest_first(
+            view.shop.lots.iter().map(|(id, it)| (it.order, *id, it.name.clone())).map(row).collect(),
+        )
     })
 }
 

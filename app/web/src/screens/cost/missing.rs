@@ -3,7 +3,7 @@
 use crate::{
     parts::{
         answer::{Answer, AnswerText},
-        key::{Key, KeyKind, KeyLink},
+        key::{Key, KeyKind},
         message::Message,
         sheet::{Hand, Keys},
     },
@@ -16,22 +16,16 @@ use leptos::prelude::*;
 
 /// The build is not there.
 pub fn no_build() -> AnyView {
-    message(words::no_build(), words::no_build_why(), words::to_builds(), &Place::Builds)
+    message(words::no_build(), words::no_build_why())
 }
 
 /// The address opens nothing any more.
-pub fn no_figure(back: &Place) -> AnyView {
-    message(words::nothing_here(), words::nothing_here_why(), words::fold_back(), back)
+pub fn no_figure() -> AnyView {
+    message(words::nothing_here(), words::nothing_here_why())
 }
 
-fn message(title: &'static str, why: &'static str, key: &'static str, to: &Place) -> AnyView {
-    let href = to.href();
-    view! {
-        <Message title=title.to_owned() lines=Signal::stored(vec![why.to_owned()])>
-            <Keys class="low"><KeyLink label=key.to_owned() href=Signal::stored(href)/></Keys>
-        </Message>
-    }
-    .into_any()
+fn message(title: &'static str, why: &'static str) -> AnyView {
+    view! { <Message title=title.to_owned() lines=Signal::stored(vec![why.to_owned()])/> }.into_any()
 }
 
 /// Nothing was written down for this build: what goes here.

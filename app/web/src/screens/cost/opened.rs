@@ -39,34 +39,48 @@ pub fn OpenedSheet(of: Id, path: String) -> impl IntoView {
     let desk = Desk::here();
     let path = Path::parse(&path);
     let opened = Memo::new(move |_| desk.books(|books, view| look(books, view, of, &path)));
-    let is_build = desk.now_read(|view| !view.shop.lots.contains_key(&of));
-    let back = if is_build { Place::Build(of, Tab::Cost) } else { Place::Lot(of) };
-    let text = move |pick: fn(&Opened) -> String| {
-        Signal::derive(move || opened.read().as_ref().map(pick).unwrap_or_default())
-    };
+    // Not known before the journal is read.
+    let is_build = Memo::new(move |_| desk.read(|view| !view.shop.lots.contains_key(&of)));
     let all = move || match opened.get() {
         _ if desk.phase.get() != Phase::Ready => ().into_any(),
-        None => missing::no_figure(&back),
+        None => missing::no_figure(),
         Some(opened) => whole(opened),
     };
-    let keys = Memo::new(move |_| opened.read().as_ref().map(|it| (it.fold.clone(), it.next.clone())));
-    let tab = if is_build { Some((of, Some(Tab::Cost))) } else { None };
+    let keys = Memo::new(move |_| match opened.read().as_ref() {
+        Some(opened) => Some((opened.fold.clone(), opened.next.clone())),
+        // An address that opens nothing leads back to its sheet.
+        None => (desk.phase.get() == Phase::Ready).then(|| (way_back(of, is_build.get()), None)),
+    });
+    let name = Signal::derive(move || {
+        opened.read().as_ref().map_or_else(|| words::true_cost().to_owned(), |it| it.title.clone())
+    });
+    let note = Signal::derive(move || opened.read().as_ref().map(|it| it.note.clone()));
+    let below = Signal::derive(move || opened.read().as_ref().map(|it| words::more_lines(&it.within)));
+    let places = move || {
+        let tab = is_build.get().then_some((of, Some(Tab::Cost)));
+        let cell = if is_build.get() { 1 } else { 2 };
+        view! { <Places cell of_build=Signal::stored(tab)/> }.into_any()
+    };
     view! {
         <Sheet>
-            <Head
-                title=Signal::derive(move || {
-                    opened.read().as_ref().map_or_else(|| words::true_cost().to_owned(), |it| it.title.clone())
-                }) note=Signal::derive(move || opened.read().as_ref().map(|it| it.note.clone())) tight=true/>
-            <Above>
-                <Read name=text(|it| it.title.clone()) below=text(|it| words::more_lines(&it.within))>{all}</Read>
-            </Above>
+            <Head title=name note=note tight=true/>
+            <Above><Read name=name below=below>{all}</Read></Above>
             <Below>
                 {move || keys.get().map(|(fold, next)| hand(fold, next))}
-                <Places cell=if is_build { 1 } else { 2 } of_build=Signal::stored(tab)/>
+                {places}
             </Below>
         </Sheet>
     }
     .into_any()
+}
+
+fn way_back(of: Id, is_build: bool) -> Way {
+    let (to, place) = if is_build {
+        (words::to_the_cost(), Place::Build(of, Tab::Cost))
+    } else {
+        (words::to_the_lot(), Place::Lot(of))
+    };
+    (to.to_owned(), place.href())
 }
 
 /// A key: the line under it, and where it leads.
@@ -200,12 +214,12 @@ fn fold(say: Say, of: Id, path: &Path, levels: &[Level]) -> Way {
         (Some(up), Some(above)) => {
             (words::to(&say.within(&above.statement.rule)), Place::Opened(of, up.to_string()).href())
         }
-        _ if say.view.shop.lots.contains_key(&of) => (words::to_the_lot().to_owned(), Place::Lot(of).href()),
+        _ if say.view.shop.lots.contains_key(&of) => way_back(of, false),
         _ => match levels.first().map(|level| &level.statement.rule) {
             Some(Rule::FromUsedUp | Rule::TaxBack | Rule::UsedUpByKind) => {
                 (words::to_the_bridge().to_owned(), Place::Build(of, Tab::Spent).href())
             }
-            _ => (words::to_the_cost().to_owned(), Place::Build(of, Tab::Cost).href()),
+            _ => way_back(of, true),
         },
     }
 }

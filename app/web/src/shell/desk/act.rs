@@ -2,12 +2,14 @@
 
 use super::{
     Desk,
-    inside::Inside,
+    bring_in::BringIn,
+    inside::{Inside, View},
     moment,
     record::{self, LastMark, Mark, Safety},
 };
 use crate::store::{AppendError, Failure, NewRow};
 use benchslate_core::{
+    costing::Books,
     journal::{
         Change, Id, Journal, Pen, Shop, act,
         pen::{Line, changes_nothing},
@@ -20,6 +22,9 @@ use leptos::prelude::*;
 /// What is to be done next.
 pub(super) enum Job {
     Act(Act),
+    /// The act that could not be kept, once more.
+    Again,
+    BringIn(BringIn),
     CatchUp,
 }
 
@@ -34,6 +39,8 @@ pub(super) struct Act {
     /// The moment of the tap.
     at: Instant,
     undone: bool,
+    /// Nobody else has it: what could not be kept is held for another try. A form holds its own.
+    alone: bool,
 }
 
 /// The state that an act has led to; not yet shown to anyone.
@@ -48,6 +55,18 @@ pub struct After<'a> {
     pub now: Instant,
     /// How figures and days are written for this reader.
     pub tongue: &'a crate::words::Tongue,
+}
+
+impl After<'_> {
+    /// The books as the act leaves them.
+    pub fn books(&self) -> Books {
+        Books::close(self.shop, self.now)
+    }
+
+    /// As a screen looks at it.
+    pub fn view(&self) -> View<'_> {
+        View { journal: self.journal, shop: self.shop, tongue: self.tongue }
+    }
 }
 
 /// What the last mark will say of an act.
@@ -73,7 +92,8 @@ impl Desk {
         decide: impl Fn(&mut Hand) -> Vec<Change> + 'static,
         say: impl Fn(&After) -> Marked + 'static,
     ) {
-        self.act_then(decide, say, |_| {});
+        let (decide, say, then) = (Box::new(decide), Box::new(say), Box::new(|_| {}));
+        self.put(Job::Act(Act { decide, say, then, at: moment(), undone: false, alone: true }));
     }
 
     /// As [`Desk::act`]; `then` runs once the act is kept, or is not.
@@ -84,12 +104,21 @@ impl Desk {
         then: impl Fn(Result<(), Failure>) + 'static,
     ) {
         let (decide, say, then) = (Box::new(decide), Box::new(say), Box::new(then));
-        self.put(Job::Act(Act { decide, say, then, at: moment(), undone: false }));
+        self.put(Job::Act(Act { decide, say, then, at: moment(), undone: false, alone: false }));
     }
 
-    /// Takes the last act back, or puts it back again. What is taken back stays in the journal.
+    /// Tries the act once more that could not be kept: decided again, as of the moment of its tap.
+    pub fn try_again(self) {
+        self.put(Job::Again);
+    }
+
+    /// Takes the last act back, or puts it back again. What is taken back stays in the journal; what could
+    /// not be kept is given up.
     pub fn undo(self) {
         let Some(last) = self.last.get_untracked() else { return };
+        if last.safety == Safety::NotSafe {
+            return self.give_up();
+        }
         let written = last.written.clone();
         let act = Act {
             decide: Box::new(move |hand| act::undo(hand.journal, &written)),
@@ -97,6 +126,7 @@ impl Desk {
             then: Box::new(|_| {}),
             at: moment(),
             undone: !last.undone,
+            alone: true,
         };
         self.put(Job::Act(act));
     }
@@ -104,25 +134,62 @@ impl Desk {
     pub(super) async fn does(self, job: Job) {
         match job {
             Job::Act(act) => self.does_act(act).await,
+            Job::Again => {
+                let _ = self.again().await;
+            }
+            Job::BringIn(file) => self.brings_in(file).await,
             Job::CatchUp => self.catch_up().await,
         }
     }
 
+    /// What is held goes first: were it passed over, it would be lost without a word.
     async fn does_act(self, act: Act) {
-        let Some(store) = self.store() else { return (act.then)(Err(Failure::Missing)) };
+        match self.again().await {
+            Ok(()) => {
+                let _ = self.does_one(act).await;
+            }
+            Err(failure) => (act.then)(Err(failure)),
+        }
+    }
+
+    async fn again(self) -> Result<(), Failure> {
+        match self.inside.try_update_value(|inside| inside.held.take()).flatten() {
+            Some(held) => self.does_one(held).await,
+            None => Ok(()),
+        }
+    }
+
+    async fn does_one(self, act: Act) -> Result<(), Failure> {
+        let done = self.kept_or_not(&act).await;
+        (act.then)(done);
+        if done.is_err() && act.alone {
+            self.inside.update_value(|inside| inside.held = Some(act));
+            self.changed();
+        }
+        done
+    }
+
+    async fn kept_or_not(self, act: &Act) -> Result<(), Failure> {
+        let store = self.store().ok_or(Failure::Missing)?;
+        if self.trouble.get_untracked() == Some(Failure::Gone) {
+            // What could not be kept is put aside and comes back when the page is loaded again; deciding it a
+            // second time would then leave both.
+            return Err(Failure::Gone);
+        }
         loop {
-            let Some(tried) = self.inside.try_update_value(|inside| inside.tries(&act)).flatten() else {
-                return (act.then)(Ok(()));
+            let Some(tried) = self.inside.try_update_value(|inside| inside.tries(act)).flatten() else {
+                return Ok(());
             };
+            let before = self.last.get_untracked().filter(|last| last.safety == Safety::Kept);
             self.last.set(Some(LastMark { safety: Safety::Pending, ..tried.last.clone() }));
             let known = self.inside.with_value(|inside| inside.seq);
             match store.append(known, tried.rows(), tried.record.clone()).await {
                 Ok(appended) => {
                     self.inside.update_value(|inside| inside.kept(tried.shop, appended.seq_after));
                     self.last.set(Some(tried.last));
-                    self.trouble.set(None);
+                    self.well_again();
                     self.changed();
-                    return (act.then)(Ok(()));
+                    return Ok(());
                 }
                 Err(AppendError::Behind { rows }) => self.inside.update_value(|inside| {
                     inside.journal.not_kept(&tried.last.written);
@@ -130,13 +197,33 @@ impl Desk {
                     inside.fold();
                 }),
                 Err(AppendError::Failed(failure)) => {
-                    self.inside.update_value(|inside| inside.journal.not_kept(&tried.last.written));
+                    self.inside.update_value(|inside| inside.not_kept(&tried.last.written, before));
                     self.last.set(Some(LastMark { safety: Safety::NotSafe, ..tried.last }));
                     self.trouble.set(Some(failure));
                     self.changed();
-                    return (act.then)(Err(failure));
+                    return Err(failure);
                 }
             }
+        }
+    }
+
+    /// A write was kept: what stood in its way is over. Damage is over only once it is accepted.
+    fn well_again(self) {
+        let damaged = |trouble: &Option<Failure>| matches!(trouble, Some(Failure::Damaged { .. }));
+        if self.trouble.with_untracked(|trouble| trouble.is_some() && !damaged(trouble)) {
+            self.trouble.set(None);
+        }
+    }
+
+    /// What could not be kept is let go of; the mark before it stands again.
+    fn give_up(self) {
+        let before = self.inside.try_update_value(|inside| {
+            inside.held = None;
+            inside.last_kept.take()
+        });
+        self.last.set(before.flatten());
+        if self.trouble.get_untracked() == Some(Failure::Full) {
+            self.trouble.set(None);
         }
     }
 }
@@ -192,6 +279,13 @@ impl Inside {
         let bench = benchslate_core::timing::bench::look(&shop, act.at, None);
         let record = record::write(bench, Some(last.clone()));
         Some(Tried { lines, shop, last, record })
+    }
+
+    fn not_kept(&mut self, written: &[Id], before: Option<LastMark>) {
+        self.journal.not_kept(written);
+        if before.is_some() {
+            self.last_kept = before;
+        }
     }
 
     fn kept(&mut self, shop: Shop, seq: u64) {

@@ -1,17 +1,24 @@
 //! What lies on the desk: lines, their fold, the books, and the store they are kept in.
 
-use super::act::Job;
+use super::{
+    act::{Act, Job},
+    record::LastMark,
+};
 use crate::{
     platform::clock,
     store::{Row, Store},
     words::Tongue,
 };
 use benchslate_core::{
-    journal::{Id, Journal, Shop, kinds::{Bearer, SettingKey}},
+    costing::Books,
+    journal::{
+        Id, Journal, Shop,
+        kinds::{Bearer, SettingKey},
+    },
     measure::{Instant, Zone},
     timing::bench::{self, Bench},
 };
-use std::collections::VecDeque;
+use std::{cell::RefCell, collections::VecDeque};
 
 /// What a screen may look at.
 pub struct View<'a> {
@@ -35,6 +42,11 @@ pub(super) struct Inside {
     pub open: bool,
     pub busy: bool,
     pub queue: VecDeque<Job>,
+    /// An act that could not be kept, for another try.
+    pub held: Option<Act>,
+    /// The mark that stood before it.
+    pub last_kept: Option<LastMark>,
+    books: RefCell<Option<(Instant, Books)>>,
 }
 
 impl Inside {
@@ -49,11 +61,23 @@ impl Inside {
             open: false,
             busy: false,
             queue: VecDeque::new(),
+            held: None,
+            last_kept: None,
+            books: RefCell::new(None),
         }
     }
 
     pub fn view(&self) -> View<'_> {
         View { journal: &self.journal, shop: &self.shop, tongue: &self.tongue }
+    }
+
+    pub fn books<T>(&self, as_of: Instant, look: impl FnOnce(&Books, &View) -> T) -> T {
+        let mut kept = self.books.borrow_mut();
+        let (_, books) = match kept.take() {
+            Some((made, books)) if made == as_of => kept.insert((made, books)),
+            _ => kept.insert((as_of, Books::close(&self.shop, as_of))),
+        };
+        look(books, &self.view())
     }
 
     pub fn bench(&self, now: Instant, wish: Option<Bearer>) -> Bench {
@@ -74,6 +98,7 @@ impl Inside {
             self.shop = Shop::fold(&self.journal, &zone(&name));
         }
         self.tongue.follow(&self.shop);
+        self.books.replace(None);
     }
 
     /// Lines from the disk. One that can't be read is left on the disk and left out here.

@@ -5,6 +5,7 @@
 //! Nothing is shown as done before its transaction has completed.
 
 mod act;
+mod bring_in;
 mod inside;
 mod opening;
 mod record;
@@ -20,6 +21,7 @@ use crate::{
 };
 use act::Job;
 use benchslate_core::{
+    costing::Books,
     journal::{Id, kinds::Bearer},
     measure::Instant,
     timing::bench::Bench,
@@ -35,6 +37,9 @@ pub struct Desk {
     version: RwSignal<u64>,
     /// The moment, to the second.
     now: RwSignal<Instant>,
+    minute: Memo<Instant>,
+    /// The books are as of this moment: the last change, or the last full minute where that is later.
+    as_of: RwSignal<Instant>,
     /// Where the opening stands.
     pub phase: RwSignal<Phase>,
     /// What was written last.
@@ -50,10 +55,13 @@ pub struct Desk {
 impl Desk {
     /// Makes the desk, provides it, and begins to open the store.
     pub fn provide() -> Desk {
+        let now = RwSignal::new(moment());
         let desk = Desk {
             inside: StoredValue::new_local(Inside::new(clock::language())),
             version: RwSignal::new(0),
-            now: RwSignal::new(moment()),
+            now,
+            minute: Memo::new(move |_| now.get().minute()),
+            as_of: RwSignal::new(moment()),
             phase: RwSignal::new(Phase::Opening),
             last: RwSignal::new(None),
             trouble: RwSignal::new(None),
@@ -64,7 +72,7 @@ impl Desk {
         spawn_local(async move {
             loop {
                 idle::pause(1000).await;
-                desk.now.set(moment());
+                desk.tick();
             }
         });
         spawn_local(desk.open());
@@ -87,6 +95,13 @@ impl Desk {
         self.inside.with_value(|inside| look(&inside.view()))
     }
 
+    /// The books as of the last change or the last full minute: made once for each, on demand.
+    pub fn books<T>(self, look: impl FnOnce(&Books, &View) -> T) -> T {
+        self.version.track();
+        let as_of = self.as_of.get();
+        self.inside.with_value(|inside| inside.books(as_of, look))
+    }
+
     /// The moment, to the second; followed.
     pub fn now(self) -> Instant {
         self.now.get()
@@ -94,7 +109,7 @@ impl Desk {
 
     /// The moment, to the minute; followed.
     pub fn minute(self) -> Instant {
-        Memo::new(move |_| self.now.get().minute()).get()
+        self.minute.get()
     }
 
     /// The moment of a tap.
@@ -131,6 +146,12 @@ impl Desk {
         Id(crate::store::fresh_id())
     }
 
+    /// Whether an act is held that could not be kept.
+    pub fn holds(self) -> bool {
+        self.version.track();
+        self.inside.with_value(|inside| inside.held.is_some())
+    }
+
     fn put(self, job: Job) {
         let idle = self.inside.try_update_value(|inside| {
             inside.queue.push_back(job);
@@ -152,7 +173,16 @@ impl Desk {
         });
     }
 
+    fn tick(self) {
+        let now = moment();
+        self.now.set(now);
+        if self.as_of.get_untracked() < now.minute() {
+            self.as_of.set(now.minute());
+        }
+    }
+
     fn changed(self) {
+        self.as_of.set(moment());
         self.version.update(|version| *version = version.wrapping_add(1));
     }
 }

@@ -28,6 +28,10 @@ impl Desk {
     pub(super) async fn open(self) {
         match self.opened().await {
             Ok(()) => {
+                if self.trouble.get_untracked() == Some(Failure::Blocked) {
+                    // The window that was in the way is closed.
+                    self.trouble.set(None);
+                }
                 self.phase.set(Phase::Ready);
                 self.changed();
                 self.inside.update_value(|inside| inside.open = true);

@@ -1,10 +1,6 @@
 //! The one small record that the first screen is painted from, and the last mark in it.
 
-use benchslate_core::{
-    journal::Id,
-    measure::Instant,
-    timing::bench::Bench,
-};
+use benchslate_core::{journal::Id, measure::Instant, timing::bench::Bench};
 use serde::{Deserialize, Serialize};
 
 /// Words of a mark: made once, when it is written.

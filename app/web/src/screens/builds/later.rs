@@ -1,0 +1,55 @@
+//! Sheets of later versions: they say what will stand there, and offer nothing else.
+
+use crate::{
+    parts::{
+        message::Message,
+        sheet::{Above, Below, Head, Read, Sheet},
+    },
+    shell::{Desk, Tab, frame::Places},
+    words::builds as words,
+};
+use benchslate_core::journal::Id;
+use leptos::prelude::*;
+
+/// Time and Film of a build.
+#[component]
+pub fn LaterSheet(of: Id, tab: Tab) -> impl IntoView {
+    let desk = Desk::here();
+    let (says, text) = match tab {
+        Tab::Film => (words::film_title as fn(&str) -> String, words::film_text()),
+        Tab::Time | Tab::Journal | Tab::Cost | Tab::Spent => {
+            (words::time_title as fn(&str) -> String, words::time_text())
+        }
+    };
+    let title = Memo::new(move |_| {
+        says(&desk.read(|view| view.shop.builds.get(&of).map(|it| it.title.clone()).unwrap_or_default()))
+    });
+    view! {
+        <Sheet>
+            <Head title tight=true/>
+            <Above>{not_drawn(title.into(), text)}</Above>
+            <Below><Places cell=1 of_build=(of, Some(tab))/></Below>
+        </Sheet>
+    }
+}
+
+/// The plan.
+#[component]
+pub fn PlanSheet() -> impl IntoView {
+    view! {
+        <Sheet>
+            <Head title=words::plan_title().to_owned() tight=true/>
+            <Above>{not_drawn(Signal::stored(words::plan_title().to_owned()), words::plan_text())}</Above>
+            <Below><Places cell=3/></Below>
+        </Sheet>
+    }
+}
+
+fn not_drawn(name: Signal<String>, text: &'static str) -> AnyView {
+    view! {
+        <Read name>
+            <Message title=words::not_drawn_yet().to_owned() lines=Signal::stored(vec![text.to_owned()])/>
+        </Read>
+    }
+    .into_any()
+}

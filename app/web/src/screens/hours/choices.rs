@@ -1,0 +1,112 @@
+//! What a form offers: people, stages and bearers, the last used first.
+
+use crate::{
+    parts::pick::Choosable,
+    shell::desk::View,
+    words::{common, gaps, journal as words},
+};
+use benchslate_core::journal::{
+    Id,
+    kinds::{Bearer, Source},
+    shop::Stretch,
+};
+
+/// Who works here.
+pub fn people(view: &View) -> Vec<Choosable> {
+    let mut used = last_used(view, |stretch| stretch.person);
+    used.extend(view.shop.people.keys().copied());
+    let named = |id: Id| Some((id.to_string(), view.shop.people.get(&id)?.name.clone()));
+    once(used).into_iter().filter_map(named).collect()
+}
+
+/// Kinds of work; those that were never used follow in the order of the picker.
+pub fn stages(view: &View) -> Vec<Choosable> {
+    let mut used = last_used(view, |stretch| stretch.stage);
+    let mut all: Vec<(u8, Id)> = view.shop.stages.iter().map(|(id, stage)| (stage.place, *id)).collect();
+    all.sort_unstable();
+    used.extend(all.into_iter().map(|(_, id)| id));
+    let named = |id: Id| Some((id.to_string(), view.shop.stages.get(&id)?.name.clone()));
+    once(used).into_iter().filter_map(named).collect()
+}
+
+/// Builds, lots and the shop; those that nobody worked for follow, latest first.
+pub fn bearers(view: &View) -> Vec<Choosable> {
+    let mut used = last_used(view, |stretch| stretch.bearer);
+    let builds = view.shop.builds.iter().map(|(id, build)| (build.order, Bearer::Build(*id)));
+    let lots = view.shop.lots.iter().map(|(id, lot)| (lot.order, Bearer::Lot(*id)));
+    let mut all: Vec<_> = builds.chain(lots).collect();
+    all.sort_unstable_by(|a, b| b.cmp(a));
+    used.extend(all.into_iter().map(|(_, bearer)| bearer));
+    used.push(Bearer::Shop);
+    let named = |bearer: Bearer| {
+        let name = match bearer {
+            Bearer::Build(id) => view.shop.builds.get(&id)?.title.clone(),
+            Bearer::Lot(id) => {
+                view.shop.lots.get(&id)?;
+                gaps::name(view.shop, Source::Lot(id))
+            }
+            Bearer::Shop => common::the_shop().to_owned(),
+        };
+        Some((code(bearer), name))
+    };
+    once(used).into_iter().filter_map(named).collect()
+}
+
+/// The same, and that it has no home yet.
+pub fn homes(view: &View) -> Vec<Choosable> {
+    let mut homes = bearers(view);
+    homes.push((NO_HOME.to_owned(), words::no_home().to_owned()));
+    homes
+}
+
+/// Builds, latest first, and none of them.
+pub fn builds(view: &View) -> Vec<Choosable> {
+    let mut builds: Vec<_> =
+        view.shop.builds.iter().map(|(id, build)| (build.order, *id, &build.title)).collect();
+    builds.sort_unstable_by_key(|build| std::cmp::Reverse(build.0));
+    let mut choices = vec![(String::new(), common::none().to_owned())];
+    choices.extend(builds.into_iter().map(|(_, id, title)| (id.to_string(), title.clone())));
+    choices
+}
+
+/// What a form keeps for no home.
+pub const NO_HOME: &str = "none";
+
+/// What a form keeps for a bearer.
+pub fn code(bearer: Bearer) -> String {
+    match bearer {
+        Bearer::Build(id) => format!("build.{id}"),
+        Bearer::Lot(id) => format!("lot.{id}"),
+        Bearer::Shop => "shop".to_owned(),
+    }
+}
+
+/// The bearer that a form has kept.
+pub fn bearer(code: &str) -> Option<Bearer> {
+    if code == "shop" {
+        return Some(Bearer::Shop);
+    }
+    let (kind, id) = code.split_once('.')?;
+    let id = Id::parse(id)?;
+    match kind {
+        "build" => Some(Bearer::Build(id)),
+        "lot" => Some(Bearer::Lot(id)),
+        _ => None,
+    }
+}
+
+fn last_used<T>(view: &View, of: impl Fn(&Stretch) -> T) -> Vec<T> {
+    // The last hundred are enough to tell what is in use.
+    view.shop.stretches.iter().rev().take(100).map(of).collect()
+}
+
+/// Each once, the first place counts.
+fn once<T: PartialEq + Copy>(all: Vec<T>) -> Vec<T> {
+    let mut once: Vec<T> = Vec::with_capacity(all.len());
+    for it in all {
+        if !once.contains(&it) {
+            once.push(it);
+        }
+    }
+    once
+}

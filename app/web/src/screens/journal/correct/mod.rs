@@ -1,0 +1,271 @@
+//! An entry is put right: the fields of its kind, filled with what it says; what they say then is a new version.
+
+mod paid;
+mod stock;
+mod things;
+
+use super::super::hours::{choices, fields};
+use crate::{
+    parts::{
+        field::{Cells, LongField, Typing},
+        tick_row::TickRow,
+    },
+    screens::stock::form::Form,
+    shell::{Desk, desk::View},
+    words::{
+        journal::{self as words, Label},
+        refusal,
+    },
+};
+use benchslate_core::{
+    journal::{
+        Body, Id, On,
+        kinds::{Bearer, Side, Stretch},
+    },
+    measure::{Dec, Unit, day, marks, number},
+};
+use fields::Defaults;
+use leptos::prelude::*;
+
+/// A field of a form that puts right: where it is kept, its label, how it is typed.
+type Spec = (&'static str, Label, How);
+
+/// How a field is typed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum How {
+    Day,
+    Words,
+    Long,
+    Number,
+    /// With a decimal mark or a fraction, and a unit if it isn't the usual one.
+    Quantity,
+    Bearer,
+    /// A bearer, or none yet.
+    Home,
+    Build,
+    Tick,
+}
+
+/// The fields of an entry with what it says. None: it is put right elsewhere, or not at all.
+pub fn fill(view: &View, body: &Body) -> Option<Vec<(&'static str, String)>> {
+    let mut filled = match body {
+        Body::Stretch(it) => return Some(fields::fill(view, it)),
+        Body::Draw(it) => stock::fill_draw(it),
+        Body::Lot(it) => stock::fill_lot(it),
+        Body::Item(it) => stock::fill_item(it),
+        Body::Sort(it) => stock::fill_sort(it),
+        Body::Trip(it) => paid::fill_trip(it),
+        Body::Expense(it) => paid::fill_expense(it),
+        Body::Note(it) => things::fill_note(it),
+        Body::Build(it) => things::fill_build(it),
+        Body::Person(it) => things::fill_person(it),
+        Body::Stage(it) => things::fill_stage(it),
+        Body::Shelf(_) => Vec::new(),
+        Body::Setting(_) => return None,
+    };
+    filled.push((DAY, body.on().day(&view.shop.zone).to_string()));
+    Some(filled)
+}
+
+/// The fields, drawn.
+pub fn draw(desk: Desk, form: Form, body: &Body) -> AnyView {
+    if let Body::Stretch(_) = body {
+        return fields::draw(desk, form, Signal::stored(Defaults::default()), false);
+    }
+    let (specs, side): (Vec<Spec>, bool) = match body {
+        Body::Draw(_) => (stock::DRAW.to_vec(), true),
+        Body::Lot(_) => (stock::LOT.to_vec(), false),
+        Body::Item(_) => (stock::ITEM.to_vec(), false),
+        Body::Sort(_) => (stock::SORT.to_vec(), false),
+        Body::Trip(_) => (paid::TRIP.to_vec(), false),
+        Body::Expense(_) => (paid::EXPENSE.to_vec(), true),
+        Body::Note(_) => (things::NOTE.to_vec(), false),
+        Body::Build(_) => (things::BUILD.to_vec(), false),
+        Body::Person(_) => (things::PERSON.to_vec(), false),
+        Body::Stage(_) => (things::STAGE.to_vec(), true),
+        Body::Shelf(_) => (vec![(DAY, Label::Day, How::Day)], false),
+        Body::Stretch(_) | Body::Setting(_) => (Vec::new(), false),
+    };
+    // Cells hold what fits a cell; long words stand over them, boxes to tick under them.
+    let (long, specs): (Vec<Spec>, Vec<Spec>) = specs.into_iter().partition(|(_, _, how)| *how == How::Long);
+    let (ticks, cells): (Vec<Spec>, Vec<Spec>) = specs.into_iter().partition(|(_, _, how)| *how == How::Tick);
+    let drawn = move |specs: Vec<Spec>| {
+        specs.into_iter().map(move |spec| field(desk, form, spec)).collect::<Vec<AnyView>>()
+    };
+    view! {
+        {drawn(long)}
+        <Cells>{drawn(cells)}</Cells>
+        {drawn(ticks)}
+        {side.then(|| fields::sides(form))}
+    }
+    .into_any()
+}
+
+/// The entry as the fields say it. None: something is wrong, and said by its field.
+pub fn read(desk: Desk, form: Form, before: &Body) -> Option<Body> {
+    form.all_right();
+    let body = desk.now_read(|view| {
+        let typed = Typed { form, view, today: view.shop.zone.day(desk.at_tap()) };
+        Some(match before {
+            Body::Stretch(_) | Body::Setting(_) => return None,
+            Body::Draw(it) => stock::draw(&typed, it).into(),
+            Body::Lot(it) => stock::lot(&typed, it).into(),
+            Body::Item(it) => stock::item(&typed, it).into(),
+            Body::Sort(it) => stock::sort(&typed, it).into(),
+            Body::Trip(it) => paid::trip(&typed, it).into(),
+            Body::Expense(it) => paid::expense(&typed, it).into(),
+            Body::Note(it) => things::note(&typed, it).into(),
+            Body::Build(it) => things::build(&typed, it).into(),
+            Body::Person(it) => things::person(&typed, it).into(),
+            Body::Stage(it) => things::stage(&typed, it).into(),
+            Body::Shelf(it) => {
+                benchslate_core::journal::kinds::Shelf { on: typed.on(it.on), ..it.clone() }.into()
+            }
+        })
+    });
+    if let Body::Stretch(it) = before {
+        return stretch(desk, form, it).map(Body::from);
+    }
+    body.filter(|_| !form.is_wrong())
+}
+
+const DAY: &str = "day";
+
+fn stretch(desk: Desk, form: Form, before: &Stretch) -> Option<Stretch> {
+    let logged = fields::read(desk, form, &Defaults::default(), false)?;
+    let stretch = desk.now_read(|view| logged.stretch(&view.shop.zone, Some(before)));
+    if stretch.is_none() {
+        form.wrong("to", words::end_before_start(form.now("from").trim()));
+    }
+    stretch
+}
+
+/// What is typed, read field by field; what can't be read is said by its field.
+struct Typed<'a> {
+    form: Form,
+    view: &'a View<'a>,
+    today: benchslate_core::measure::Day,
+}
+
+impl Typed<'_> {
+    /// The day; with its time where it is the same day.
+    fn on(&self, before: On) -> On {
+        let day = fields::must(self.form, DAY, |text| day::typed_near(text, self.today));
+        day.map_or(before, |day| fields::moved(self.view, before, day))
+    }
+
+    fn words(&self, field: &str, most: usize) -> String {
+        let text = self.form.now(field).trim().to_owned();
+        if text.chars().count() > most {
+            self.form.wrong(field, words::too_long(most));
+        }
+        text
+    }
+
+    fn name(&self, field: &str, most: usize) -> String {
+        let name = self.words(field, most);
+        if name.is_empty() {
+            self.form.wrong(field, words::name_missing().to_owned());
+        }
+        name
+    }
+
+    fn maybe_words(&self, field: &str, most: usize) -> Option<String> {
+        Some(self.words(field, most)).filter(|text| !text.is_empty())
+    }
+
+    fn money(&self, field: &str) -> Option<Dec> {
+        self.form.read(field, number::amount).map(Dec)
+    }
+
+    fn share(&self, field: &str) -> Option<Dec> {
+        let share = self.form.read(field, number::percent).map(Dec)?;
+        if Dec::parse("1").is_ok_and(|whole| share > whole) {
+            self.form.wrong(field, words::over_the_whole().to_owned());
+        }
+        Some(share)
+    }
+
+    fn must_money(&self, field: &str) -> Dec {
+        fields::must(self.form, field, number::amount).map(Dec).unwrap_or_default()
+    }
+
+    /// In this unit, whatever it was typed in.
+    fn quantity(&self, field: &str, unit: Unit) -> Dec {
+        let hint = marks::Hint { unit: Some(unit), gallons: crate::screens::first_amount::gallons() };
+        let read = |text: &str| marks::quantity(text, hint)?.in_unit(unit);
+        fields::must(self.form, field, read).map(Dec::from).unwrap_or_default()
+    }
+
+    fn bearer(&self, field: &str) -> Option<Bearer> {
+        choices::bearer(&self.form.now(field))
+    }
+
+    fn side(&self) -> Side {
+        fields::side_of(&self.form.now("side")).unwrap_or(Side::Piece)
+    }
+
+    fn ticked(&self, field: &str) -> bool {
+        self.form.now(field) == TICKED
+    }
+
+    fn whole(&self, field: &str) -> u32 {
+        fields::must(self.form, field, number::whole).unwrap_or_default()
+    }
+
+    fn id(&self, field: &str) -> Option<Id> {
+        Id::parse(&self.form.now(field))
+    }
+
+    fn wrong(&self, field: &str, refusal: &benchslate_core::measure::Refusal) {
+        self.form.wrong(field, refusal::sentence(refusal));
+    }
+}
+
+/// What a form keeps for a box that is ticked.
+const TICKED: &str = "1";
+
+fn tick(ticked: bool) -> String {
+    if ticked { TICKED.to_owned() } else { String::new() }
+}
+
+fn dec(stored: Option<Dec>) -> String {
+    stored.map(Dec::plain).unwrap_or_default()
+}
+
+fn hundredths(stored: Option<Dec>) -> String {
+    stored.map(Dec::hundredths).unwrap_or_default()
+}
+
+fn field(desk: Desk, form: Form, (name, label, how): Spec) -> AnyView {
+    let text = words::label(label);
+    let choice = |of: fn(&View) -> Vec<crate::parts::pick::Choosable>| {
+        fields::choice(form, name, text, "whole", fields::options(desk, of), Signal::stored(String::new()))
+    };
+    match how {
+        How::Day => fields::typed(form, name, text, "", "", Typing::Date),
+        How::Words | How::Quantity => fields::text(form, name, text, "", ""),
+        How::Number => fields::typed(form, name, text, "", "", Typing::Decimal),
+        How::Bearer => choice(choices::bearers),
+        How::Home => choice(choices::homes),
+        How::Build => choice(choices::builds),
+        How::Long => view! {
+            <LongField
+                id=name
+                label=text.to_owned()
+                value=form.signal(name)
+                error=form.error(name)
+                on_input=Callback::new(move |text: String| form.set(name, text))
+            />
+        }
+        .into_any(),
+        How::Tick => view! {
+            <TickRow
+                label=text.to_owned()
+                ticked=Signal::derive(move || form.get(name) == TICKED)
+                on_tap=Callback::new(move |()| form.set(name, tick(form.now(name) != TICKED)))
+            />
+        }
+        .into_any(),
+    }
+}

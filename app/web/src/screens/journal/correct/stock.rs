@@ -1,0 +1,196 @@
+//! Stock put right: draws, lots, items, sortings.
+
+use super::{DAY, How, Spec, Typed, dec, hundredths, tick};
+use crate::{
+    screens::{
+        first_amount,
+        hours::{
+            choices,
+            fields::{MOST_NOTE, must, side_code},
+        },
+    },
+    words::journal::Label,
+};
+use benchslate_core::{
+    journal::kinds::{Draw, Item, Lot, NewStock, Side, Sort, Source},
+    measure::{Dec, Quantity, Refusal, Unit, marks},
+};
+
+pub const DRAW: [Spec; 4] = [
+    ("quantity", Label::Quantity, How::Quantity),
+    (DAY, Label::Day, How::Day),
+    ("bearer", Label::For, How::Bearer),
+    ("note", Label::Note, How::Words),
+];
+
+pub const LOT: [Spec; 17] = [
+    ("name", Label::Name, How::Words),
+    (DAY, Label::Day, How::Day),
+    ("rough", Label::Rough, How::Quantity),
+    ("paid", Label::Paid, How::Number),
+    ("fee", Label::Fee, How::Number),
+    ("freight", Label::Freight, How::Number),
+    ("discount", Label::Discount, How::Number),
+    ("tax", Label::Tax, How::Number),
+    ("tax-back", Label::Back, How::Tick),
+    ("yield", Label::Yield, How::Number),
+    ("whence", Label::Whence, How::Words),
+    ("for-build", Label::ForBuild, How::Build),
+    ("new-price", Label::NewPrice, How::Number),
+    ("new-waste", Label::Waste, How::Number),
+    ("new-tax", Label::Tax, How::Number),
+    ("new-delivery", Label::Delivery, How::Number),
+    ("new-seen", Label::Seen, How::Words),
+];
+
+pub const ITEM: [Spec; 4] = [
+    ("name", Label::Name, How::Words),
+    ("word", Label::Word, How::Words),
+    ("low", Label::Low, How::Quantity),
+    (DAY, Label::Day, How::Day),
+];
+
+pub const SORT: [Spec; 3] = [
+    ("good", Label::Good, How::Quantity),
+    ("culled", Label::Culled, How::Quantity),
+    (DAY, Label::Day, How::Day),
+];
+
+const MOST_NAME: usize = 80;
+
+pub fn fill_draw(it: &Draw) -> Vec<(&'static str, String)> {
+    let mut quantity = it.quantity.plain();
+    let unit = crate::words::units::short(it.unit);
+    if !unit.is_empty() {
+        quantity.push(' ');
+        quantity.push_str(unit);
+    }
+    vec![
+        ("quantity", quantity),
+        ("bearer", choices::code(it.bearer)),
+        ("side", side_code(it.side.unwrap_or(Side::Piece)).to_owned()),
+        ("note", it.note.clone().unwrap_or_default()),
+    ]
+}
+
+pub fn draw(typed: &Typed, before: &Draw) -> Draw {
+    let (quantity, unit) = drawn(typed, before).unwrap_or((before.quantity, before.unit));
+    let side = typed.side();
+    Draw {
+        on: typed.on(before.on),
+        quantity,
+        unit,
+        bearer: typed.bearer("bearer").unwrap_or(before.bearer),
+        // None is the piece: that stays as it was written.
+        side: if side == before.side.unwrap_or(Side::Piece) { before.side } else { Some(side) },
+        note: typed.maybe_words("note", MOST_NOTE),
+        ..before.clone()
+    }
+}
+
+/// How much, in a unit that the stock can be counted in.
+fn drawn(typed: &Typed, before: &Draw) -> Option<(Dec, Unit)> {
+    let hint = marks::Hint { unit: Some(before.unit), gallons: first_amount::gallons() };
+    let amount = must(typed.form, "quantity", |text| marks::quantity(text, hint))?;
+    let unit = amount.unit.unwrap_or(before.unit);
+    let quantity = amount.quantity();
+    let fits = match before.from {
+        Source::Lot(id) => typed.view.shop.lots.get(&id).map(|lot| counted(amount.in_unit(lot.unit))),
+        Source::Item(id) => {
+            typed.view.shop.items.get(&id).map(|item| match item.in_its_unit(quantity, unit) {
+                Some(_) => Ok(()),
+                None => counted(amount.in_unit(item.unit)),
+            })
+        }
+    };
+    if let Some(Err(refusal)) = fits {
+        typed.wrong("quantity", &refusal);
+        return None;
+    }
+    // What reads the same stays as it was written, to the last digit.
+    let same = unit == before.unit && Quantity::from_decimal(before.quantity.0) == Some(quantity);
+    Some(if same { (before.quantity, unit) } else { (Dec::from(quantity), unit) })
+}
+
+fn counted(read: Result<Quantity, Refusal>) -> Result<(), Refusal> {
+    read.map(|_| ())
+}
+
+pub fn fill_lot(it: &Lot) -> Vec<(&'static str, String)> {
+    let new = it.new.as_ref();
+    vec![
+        ("name", it.name.clone()),
+        ("rough", it.rough.plain()),
+        ("paid", dec(it.paid)),
+        ("fee", dec(it.fee)),
+        ("freight", dec(it.freight)),
+        ("discount", dec(it.discount)),
+        ("tax", dec(it.tax)),
+        ("tax-back", tick(it.tax_back)),
+        ("yield", hundredths(it.expected_yield)),
+        ("whence", it.whence.clone().unwrap_or_default()),
+        ("for-build", it.for_build.map(|id| id.to_string()).unwrap_or_default()),
+        ("new-price", dec(new.map(|new| new.price))),
+        ("new-waste", hundredths(new.and_then(|new| new.waste))),
+        ("new-tax", hundredths(new.and_then(|new| new.tax))),
+        ("new-delivery", dec(new.and_then(|new| new.delivery))),
+        ("new-seen", new.and_then(|new| new.seen.clone()).unwrap_or_default()),
+    ]
+}
+
+pub fn lot(typed: &Typed, before: &Lot) -> Lot {
+    let new = typed.money("new-price").map(|price| NewStock {
+        price,
+        waste: typed.share("new-waste"),
+        tax: typed.share("new-tax"),
+        delivery: typed.money("new-delivery"),
+        basis: before.new.as_ref().and_then(|new| new.basis),
+        seen: typed.maybe_words("new-seen", MOST_NAME),
+        on: before.new.as_ref().map_or(typed.today, |new| new.on),
+    });
+    Lot {
+        on: typed.on(before.on),
+        name: typed.words("name", MOST_NAME),
+        rough: typed.quantity("rough", before.unit),
+        paid: typed.money("paid"),
+        fee: typed.money("fee"),
+        freight: typed.money("freight"),
+        discount: typed.money("discount"),
+        tax: typed.money("tax"),
+        tax_back: typed.ticked("tax-back"),
+        for_build: typed.id("for-build"),
+        expected_yield: typed.share("yield"),
+        new,
+        whence: typed.maybe_words("whence", MOST_NAME),
+        ..before.clone()
+    }
+}
+
+pub fn fill_item(it: &Item) -> Vec<(&'static str, String)> {
+    vec![("name", it.name.clone()), ("word", it.word.clone().unwrap_or_default()), ("low", dec(it.low))]
+}
+
+pub fn item(typed: &Typed, before: &Item) -> Item {
+    let low = (!typed.form.now("low").trim().is_empty()).then(|| typed.quantity("low", before.unit));
+    Item {
+        on: typed.on(before.on),
+        name: typed.name("name", MOST_NAME),
+        word: typed.maybe_words("word", 30),
+        low,
+        ..before.clone()
+    }
+}
+
+pub fn fill_sort(it: &Sort) -> Vec<(&'static str, String)> {
+    vec![("good", it.good.plain()), ("culled", it.culled.plain())]
+}
+
+pub fn sort(typed: &Typed, before: &Sort) -> Sort {
+    let unit = typed.view.shop.lots.get(&before.lot).map_or(Unit::Each, |lot| lot.unit);
+    Sort {
+        on: typed.on(before.on),
+        good: typed.quantity("good", unit),
+        culled: typed.quantity("culled", unit),
+        ..before.clone()
+    }
+}

@@ -1,0 +1,91 @@
+//! Notes, builds, people and stages put right.
+
+use super::{DAY, How, Spec, Typed, tick};
+use crate::{
+    screens::hours::{
+        choices,
+        fields::{must, side_code},
+    },
+    words::journal::{self as words, Label},
+};
+use benchslate_core::{
+    journal::kinds::{Build, Note, Person, Stage},
+    measure::day,
+};
+
+pub const NOTE: [Spec; 3] =
+    [("text", Label::Text, How::Long), ("bearer", Label::For, How::Home), (DAY, Label::Day, How::Day)];
+
+pub const BUILD: [Spec; 4] = [
+    ("name", Label::Name, How::Words),
+    ("pieces", Label::Pieces, How::Number),
+    ("due", Label::Due, How::Day),
+    (DAY, Label::Begun, How::Day),
+];
+
+pub const PERSON: [Spec; 3] =
+    [("paid", Label::Paid, How::Tick), ("name", Label::Name, How::Words), (DAY, Label::Day, How::Day)];
+
+pub const STAGE: [Spec; 2] = [("name", Label::Name, How::Words), (DAY, Label::Day, How::Day)];
+
+/// Longest note, in letters.
+pub const MOST_WORDS: usize = 4000;
+const MOST_NAME: usize = 80;
+
+pub fn fill_note(it: &Note) -> Vec<(&'static str, String)> {
+    let bearer = it.bearer.map_or_else(|| choices::NO_HOME.to_owned(), choices::code);
+    vec![("text", it.text.clone()), ("bearer", bearer)]
+}
+
+pub fn note(typed: &Typed, before: &Note) -> Note {
+    let text = typed.words("text", MOST_WORDS);
+    if text.is_empty() {
+        typed.form.wrong("text", words::words_missing().to_owned());
+    }
+    Note { on: typed.on(before.on), text, bearer: typed.bearer("bearer") }
+}
+
+pub fn fill_build(it: &Build) -> Vec<(&'static str, String)> {
+    vec![
+        ("name", it.title.clone()),
+        ("pieces", it.items.to_string()),
+        ("due", it.due.map(|day| day.to_string()).unwrap_or_default()),
+    ]
+}
+
+pub fn build(typed: &Typed, before: &Build) -> Build {
+    let items = typed.whole("pieces");
+    if items == 0 && !typed.form.is_wrong() {
+        typed.form.wrong("pieces", words::one_at_least().to_owned());
+    }
+    let due = typed.form.now("due");
+    let due =
+        (!due.trim().is_empty()).then(|| must(typed.form, "due", |text| day::typed_near(text, typed.today)));
+    Build { on: typed.on(before.on), title: typed.name("name", MOST_NAME), items, due: due.flatten() }
+}
+
+pub fn fill_person(it: &Person) -> Vec<(&'static str, String)> {
+    vec![("name", it.name.clone()), ("paid", tick(it.paid))]
+}
+
+pub fn person(typed: &Typed, before: &Person) -> Person {
+    Person {
+        on: typed.on(before.on),
+        name: typed.name("name", MOST_NAME),
+        paid: typed.ticked("paid"),
+        rates: before.rates.clone(),
+    }
+}
+
+pub fn fill_stage(it: &Stage) -> Vec<(&'static str, String)> {
+    vec![("name", it.name.clone()), ("side", side_code(it.side).to_owned())]
+}
+
+pub fn stage(typed: &Typed, before: &Stage) -> Stage {
+    Stage {
+        on: typed.on(before.on),
+        name: typed.name("name", MOST_NAME),
+        side: typed.side(),
+        role: before.role,
+    }
+}

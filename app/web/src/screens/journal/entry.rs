@@ -1,0 +1,302 @@
+//! An entry: what it says, every version of it, and how it is put right, struck out and brought back.
+
+use super::{correct, facts, history, line, sheet::bring_back};
+use crate::{
+    parts::{
+        facts::{Fact, Facts},
+        key::{Key, KeyKind, KeyLink},
+        message::{Message, MessageKind},
+        sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
+    },
+    screens::{stock::form::Form, trouble::Troubles},
+    shell::{
+        Desk, Go, Place, Tab,
+        desk::{Mark, Marked, View},
+        frame::Places,
+        mark::LastMarkHere,
+    },
+    words::{common, journal as words},
+};
+use benchslate_core::journal::{
+    Body, Change, Id, Kind,
+    kinds::Bearer,
+    listing::{self, Standing, State},
+};
+use leptos::{prelude::*, task::spawn_local};
+
+/// Whose form a draft is: the field that keeps the entry's id.
+const OF: &str = "of";
+
+/// The sheet.
+#[component]
+pub fn EntrySheet(entry: Id) -> impl IntoView {
+    let desk = Desk::here();
+    let form = Form::open(desk, "entry");
+    let device = device(desk);
+    let standing = Memo::new(move |_| desk.read(|view| listing::standing(view.journal, entry)));
+    let kind = Memo::new(move |_| desk.read(|view| line::kind(view, entry)));
+    let correcting = Memo::new(move |_| form.get(OF) == entry.to_string());
+    let title = move || if standing.get().is_some() { kind.get() } else { words::no_entry().to_owned() };
+    let note = move || {
+        if correcting.get() {
+            return Some(words::correcting().to_owned());
+        }
+        desk.read(|view| {
+            let body = view.journal.last_body(entry)?;
+            Some(view.tongue.day(body.on().day(&view.shop.zone)))
+        })
+    };
+    let of_build =
+        Signal::derive(move || desk.read(|view| build_of(view, entry)).map(|id| (id, Some(Tab::Journal))));
+    view! {
+        <Sheet>
+            <Head title=Signal::derive(title) note=Signal::derive(note) tight=true/>
+            <Above>
+                <Troubles/>
+                <Read name=Signal::derive(move || words::entry_name(&kind.get()))>
+                    {move || match (standing.get(), correcting.get()) {
+                        (None, _) => nothing(desk),
+                        (Some(_), true) => form_of(desk, form, entry),
+                        (Some(standing), false) => on_view(desk, entry, standing, device),
+                    }}
+                </Read>
+            </Above>
+            <Below>
+                <LastMarkHere/>
+                <Hand name=words::keys().to_owned()>
+                    {move || match (standing.get(), correcting.get()) {
+                        (None, _) => leave(),
+                        (Some(_), true) => form_keys(desk, form, entry),
+                        (Some(standing), false) => keys(desk, form, entry, standing),
+                    }}
+                </Hand>
+                <Places cell=1 of_build=of_build/>
+            </Below>
+        </Sheet>
+    }
+}
+
+/// The device, once the store has said which.
+fn device(desk: Desk) -> RwSignal<Option<Id>> {
+    let device = RwSignal::new(None);
+    Effect::new(move || {
+        if desk.phase.get() == crate::shell::desk::Phase::Ready {
+            spawn_local(async move {
+                if let Some(store) = desk.store()
+                    && let Ok(id) = store.device().await
+                {
+                    device.set(Id::parse(&id));
+                }
+            });
+        }
+    });
+    device
+}
+
+/// The build whose sheets stand at the foot.
+fn build_of(view: &View, entry: Id) -> Option<Id> {
+    let bearer = match view.journal.last_body(entry)? {
+        Body::Build(_) => return Some(entry),
+        Body::Stretch(it) => it.bearer,
+        Body::Draw(it) => it.bearer,
+        Body::Expense(it) => it.bearer,
+        Body::Note(it) => it.bearer?,
+        Body::Lot(it) => return it.for_build,
+        Body::Setting(_)
+        | Body::Person(_)
+        | Body::Stage(_)
+        | Body::Item(_)
+        | Body::Trip(_)
+        | Body::Sort(_)
+        | Body::Shelf(_) => return None,
+    };
+    match bearer {
+        Bearer::Build(id) => view.shop.builds.contains_key(&id).then_some(id),
+        Bearer::Lot(_) | Bearer::Shop => None,
+    }
+}
+
+fn nothing(desk: Desk) -> AnyView {
+    // Until the journal is read there may well be such an entry.
+    let ready = desk.phase.get() == crate::shell::desk::Phase::Ready;
+    let lines = Signal::stored(vec![words::no_entry_why().to_owned()]);
+    ready.then(|| view! { <Message title=words::no_entry().to_owned() lines/> }).into_any()
+}
+
+fn leave() -> AnyView {
+    let go: Go = expect_context();
+    view! { <Keys class="tall"><Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/></Keys> }
+        .into_any()
+}
+
+fn on_view(desk: Desk, entry: Id, standing: Standing, device: RwSignal<Option<Id>>) -> AnyView {
+    let (said, versions) = desk.read(|view| {
+        let said = view.journal.last_body(entry).map(|body| facts::facts(view, body)).unwrap_or_default();
+        (said, history::versions(view, entry, device.get()))
+    });
+    let fact = |(label, text): facts::Fact| Fact { label: words::label(label).to_owned(), text, note: None };
+    let rows: Vec<Fact> = said.into_iter().map(fact).collect();
+    view! {
+        {told(standing)}
+        {(standing.heads > 1).then(|| two(desk, entry, device))}
+        {(!rows.is_empty()).then(|| view! { <Facts facts=Signal::stored(rows)/> })}
+        {history::drawn(versions)}
+    }
+    .into_any()
+}
+
+/// What stands in the way of counting it.
+fn told(standing: Standing) -> AnyView {
+    let (title, text) = match standing.state {
+        State::Newer => (words::newer_title(), words::newer_text()),
+        State::Unreadable => (words::unreadable_title(), words::unreadable_text()),
+        State::Stands | State::Struck { .. } => return ().into_any(),
+    };
+    view! { <Message title=title.to_owned() lines=Signal::stored(vec![text.to_owned()])/> }.into_any()
+}
+
+/// Two versions, and a key to pick each.
+fn two(desk: Desk, entry: Id, device: RwSignal<Option<Id>>) -> AnyView {
+    let heads: Vec<(Id, String, String, bool)> = desk.read(|view| {
+        let shown = view.journal.shown(entry).map(|shown| shown.id);
+        let heads = view.journal.heads(entry).into_iter().rev();
+        heads
+            .map(|head| {
+                let says = history::in_a_line(view, head);
+                (head.id, says, history::signed(view, head, device.get()), shown == Some(head.id))
+            })
+            .collect()
+    });
+    let head = move |(revision, says, signed, counts): (Id, String, String, bool)| {
+        let note = counts.then(|| words::counts_now().to_owned());
+        view! {
+            <p class="lead">{says}<br/><small class="note">{signed}</small></p>
+            <Keys class="low">
+                <Key
+                    label=words::this_one().to_owned()
+                    note=Signal::stored(note)
+                    on_tap=Callback::new(move |()| pick(desk, entry, revision))
+                />
+            </Keys>
+        }
+        .into_any()
+    };
+    let heads: Vec<AnyView> = heads.into_iter().map(head).collect();
+    let lines = Signal::stored(vec![words::two_text().to_owned()]);
+    view! { <Message title=words::two_title().to_owned() lines kind=MessageKind::Offer>{heads}</Message> }
+        .into_any()
+}
+
+fn keys(desk: Desk, form: Form, entry: Id, standing: Standing) -> AnyView {
+    let go: Go = expect_context();
+    let struck = matches!(standing.state, State::Struck { .. });
+    let body = desk.read(|view| view.journal.last_body(entry).cloned());
+    let strike = move |()| if struck { bring_back(desk, entry) } else { strike_out(desk, entry) };
+    let can_come_back = body.is_some();
+    let label = if struck { words::bring_back() } else { words::strike_out() };
+    let note = (!struck).then(|| words::stays_on_view().to_owned());
+    let correct = body.as_ref().filter(|_| standing.state == State::Stands).and_then(|body| {
+        desk.read(|view| correct::fill(view, body).is_some())
+            .then(|| Callback::new(move |()| begin(desk, form, entry)))
+    });
+    let beside = body.as_ref().filter(|_| !struck).and_then(|body| beside(entry, body));
+    view! {
+        <Keys class="tall">
+            <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
+            {(!struck || can_come_back).then(|| view! {
+                <Key label=label.to_owned() note=Signal::stored(note) on_tap=Callback::new(strike)/>
+            })}
+            {beside.map(|(label, note, place)| view! {
+                <KeyLink label=label.to_owned() note=note.to_owned() href=place.href()/>
+            })}
+            {correct.map(|tap| view! {
+                <Key label=words::correct().to_owned() kind=KeyKind::Filled on_tap=tap/>
+            })}
+        </Keys>
+    }
+    .into_any()
+}
+
+/// What else can be done from here, by kind.
+fn beside(entry: Id, body: &Body) -> Option<(&'static str, &'static str, Place)> {
+    match body.kind() {
+        Kind::Draw => Some((words::some_back(), words::to_the_shelf(), Place::Return(entry)))
+            .filter(|_| matches!(body, Body::Draw(draw) if draw.returns.is_none())),
+        Kind::Lot => Some((words::the_lot(), words::board_and_saving(), Place::Lot(entry))),
+        Kind::Person => Some((words::the_person(), words::rates_there(), Place::Person(Some(entry)))),
+        Kind::Setting => Some((words::the_choices(), words::changed_there(), Place::Choices)),
+        Kind::Stage
+        | Kind::Build
+        | Kind::Stretch
+        | Kind::Item
+        | Kind::Trip
+        | Kind::Sort
+        | Kind::Shelf
+        | Kind::Expense
+        | Kind::Note => None,
+    }
+}
+
+/// Fills the form with what the entry says.
+fn begin(desk: Desk, form: Form, entry: Id) {
+    let filled = desk.now_read(|view| view.journal.body(entry).and_then(|body| correct::fill(view, body)));
+    form.all_right();
+    for (field, text) in filled.unwrap_or_default() {
+        form.set(field, text);
+    }
+    form.set(OF, entry.to_string());
+}
+
+fn form_of(desk: Desk, form: Form, entry: Id) -> AnyView {
+    let body = untrack(|| desk.read(|view| view.journal.body(entry).cloned()));
+    let fields = body.map(|body| correct::draw(desk, form, &body));
+    view! { <div class="form">{fields}</div> }.into_any()
+}
+
+fn form_keys(desk: Desk, form: Form, entry: Id) -> AnyView {
+    view! {
+        <Keys class="tall">
+            <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| form.done(desk))/>
+            <Key
+                class="wide"
+                label=words::keep_correction().to_owned()
+                kind=KeyKind::Filled
+                on_tap=Callback::new(move |()| keep(desk, form, entry))
+            />
+        </Keys>
+    }
+    .into_any()
+}
+
+fn keep(desk: Desk, form: Form, entry: Id) {
+    let before = desk.now_read(|view| view.journal.body(entry).cloned());
+    let Some(after) = before.and_then(|before| correct::read(desk, form, &before)) else { return };
+    desk.act_then(
+        move |_| vec![Change::write(entry, after.clone())],
+        move |after| marked(&after.view(), entry, words::mark_corrected()),
+        move |done| {
+            if done.is_ok() {
+                form.done(desk);
+            }
+        },
+    );
+}
+
+fn strike_out(desk: Desk, entry: Id) {
+    desk.act(
+        move |_| vec![Change::strike(entry)],
+        move |after| marked(&after.view(), entry, words::mark_struck()),
+    );
+}
+
+fn pick(desk: Desk, entry: Id, revision: Id) {
+    desk.act(
+        move |hand| Change::pick(hand.journal, revision).into_iter().collect(),
+        move |after| marked(&after.view(), entry, words::mark_picked()),
+    );
+}
+
+fn marked(view: &View, entry: Id, done: &str) -> Marked {
+    let second = Some(done.to_owned());
+    Marked::from(Mark { kind: line::kind(view, entry), what: line::what(view, entry), second })
+}

@@ -1,0 +1,257 @@
+//! What an entry says, fact by fact: on view as it stands, and version against version in its history.
+
+use crate::{
+    shell::desk::View,
+    words::{Tongue, common, gaps, journal as words, journal::Label, units},
+};
+use benchslate_core::{
+    journal::{
+        Body, Id, On,
+        kinds::{self, Bearer, Side, Source, Span},
+    },
+    measure::{Day, Dec, Instant, Money, Quantity, Unit},
+};
+
+/// A label and its text; an empty text is a fact that isn't there.
+pub type Fact = (Label, String);
+
+/// Every fact of an entry, in the order of its sheet. Facts that aren't there are left out.
+pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
+    let it = Facts { view };
+    let mut facts = match body {
+        Body::Stretch(stretch) => it.stretch(stretch),
+        Body::Draw(draw) => it.draw(draw),
+        Body::Expense(expense) => it.expense(expense),
+        Body::Note(note) => vec![
+            (Label::Text, note.text.clone()),
+            (Label::For, note.bearer.map_or_else(|| words::no_home().to_owned(), |at| bearer(view, at))),
+        ],
+        Body::Lot(lot) => it.lot(lot),
+        Body::Trip(trip) => it.trip(trip),
+        Body::Sort(sort) => it.sort(sort),
+        Body::Shelf(shelf) => vec![(Label::Of, gaps::name(view.shop, shelf.of))],
+        Body::Build(build) => vec![
+            (Label::Name, build.title.clone()),
+            (Label::Pieces, build.items.to_string()),
+            (Label::Due, build.due.map(|day| view.tongue.day_year(day)).unwrap_or_default()),
+        ],
+        Body::Item(item) => it.item(item),
+        Body::Person(person) => it.person(person),
+        Body::Stage(stage) => vec![
+            (Label::Name, stage.name.clone()),
+            (Label::SideOf, common::side(stage.side).to_owned()),
+            (Label::Role, stage.role.map(words::role).unwrap_or_default().to_owned()),
+        ],
+        Body::Setting(setting) => vec![
+            (Label::What, words::setting(setting.key).to_owned()),
+            (Label::Value, setting.value.clone()),
+            (Label::From, setting.from.map(|day| view.tongue.day_year(day)).unwrap_or_default()),
+        ],
+    };
+    facts.push((Label::Day, it.on(body.on())));
+    facts.retain(|(_, text)| !text.is_empty());
+    facts
+}
+
+/// What differs, in words: one for each fact that was changed.
+pub fn differences(view: &View, before: &Body, after: &Body) -> Vec<String> {
+    let (before, after) = (facts(view, before), facts(view, after));
+    let text = |facts: &[Fact], label: Label| {
+        facts.iter().find(|fact| fact.0 == label).map(|fact| fact.1.clone()).unwrap_or_default()
+    };
+    let mut labels: Vec<Label> = after.iter().map(|fact| fact.0).collect();
+    labels.extend(before.iter().map(|fact| fact.0).filter(|label| after.iter().all(|fact| fact.0 != *label)));
+    let pairs = labels.into_iter().map(|label| (label, text(&before, label), text(&after, label)));
+    pairs
+        .filter(|(_, before, after)| before != after)
+        .map(|(label, before, after)| words::changed(words::label(label), &before, &after))
+        .collect()
+}
+
+/// Whatever bears it, by name.
+pub fn bearer(view: &View, of: Bearer) -> String {
+    let named = match of {
+        Bearer::Build(id) => view.shop.builds.get(&id).map(|build| build.title.clone()),
+        Bearer::Lot(id) => view.shop.lots.contains_key(&id).then(|| gaps::name(view.shop, Source::Lot(id))),
+        Bearer::Shop => None,
+    };
+    named.unwrap_or_else(|| words::bearer_lost(of).to_owned())
+}
+
+/// A person by name.
+pub fn person(view: &View, id: Id) -> String {
+    view.shop.people.get(&id).map_or_else(|| words::gone().to_owned(), |person| person.name.clone())
+}
+
+/// A stage by name.
+pub fn stage(view: &View, id: Id) -> String {
+    view.shop.stages.get(&id).map_or_else(|| words::gone().to_owned(), |stage| stage.name.clone())
+}
+
+/// A quantity as typed, with its unit and the maker's own word.
+pub fn amount(view: &View, typed: Dec, unit: Unit, of: Source) -> String {
+    let item = match of {
+        Source::Item(id) => view.shop.items.get(&id),
+        Source::Lot(id) => {
+            view.shop.lots.get(&id).and_then(|lot| lot.item).and_then(|id| view.shop.items.get(&id))
+        }
+    };
+    let word = item.filter(|item| item.unit == unit).and_then(|item| item.word.clone());
+    match Quantity::from_decimal(typed.0) {
+        Some(quantity) => units::amount_short(view.tongue, quantity, unit, word.as_deref()),
+        None => view.tongue.number(&typed.plain()),
+    }
+}
+
+struct Facts<'a> {
+    view: &'a View<'a>,
+}
+
+impl Facts<'_> {
+    fn tongue(&self) -> &Tongue {
+        self.view.tongue
+    }
+
+    fn on(&self, on: On) -> String {
+        match on {
+            On::Day(day) => self.tongue().day_year(day),
+            On::At(when) => self.at(when.instant, self.view.shop.zone.day(when.instant)),
+        }
+    }
+
+    fn at(&self, at: Instant, day: Day) -> String {
+        words::comma(&self.tongue().day_year(day), &self.tongue().time(at))
+    }
+
+    fn money(&self, money: Option<Dec>) -> String {
+        let Some(money) = money else { return String::new() };
+        match Money::from_decimal(money.0) {
+            Some(money) => self.tongue().money(money),
+            None => self.tongue().number(&money.plain()),
+        }
+    }
+
+    fn plain(&self, number: Option<Dec>) -> String {
+        number.map(|it| self.tongue().number(&it.plain())).unwrap_or_default()
+    }
+
+    fn share(&self, share: Option<Dec>) -> String {
+        share.map(|it| words::per_cent(&self.tongue().number(&it.hundredths()))).unwrap_or_default()
+    }
+
+    fn tax_back(&self, tax: Option<Dec>, back: bool) -> String {
+        if tax.is_some() { words::yes_no(back).to_owned() } else { String::new() }
+    }
+
+    fn stretch(&self, it: &kinds::Stretch) -> Vec<Fact> {
+        let time = |when: Option<benchslate_core::measure::When>| {
+            when.map(|when| self.tongue().time(when.instant)).unwrap_or_default()
+        };
+        let ended = match (it.from, it.to) {
+            (Some(_), None) => words::clock_running().to_owned(),
+            (_, to) => time(to),
+        };
+        let length_of = |spans: &[Span]| (!spans.is_empty()).then(|| self.tongue().hours(Span::whole(spans)));
+        vec![
+            (Label::Stage, stage(self.view, it.stage)),
+            (Label::Who, person(self.view, it.person)),
+            (Label::Begun, time(it.from)),
+            (Label::Ended, ended),
+            (Label::Length, it.logged().map(|it| self.tongue().hours(it)).unwrap_or_default()),
+            (Label::Breaks, length_of(&it.pauses).unwrap_or_default()),
+            (Label::Camera, length_of(&it.rolling).unwrap_or_default()),
+            (Label::For, bearer(self.view, it.bearer)),
+            (Label::SideOf, common::side(it.side).to_owned()),
+            (Label::Note, it.note.clone().unwrap_or_default()),
+        ]
+    }
+
+    fn draw(&self, it: &kinds::Draw) -> Vec<Fact> {
+        vec![
+            (Label::What, gaps::name(self.view.shop, it.from)),
+            (Label::Quantity, amount(self.view, it.quantity, it.unit, it.from)),
+            (Label::For, bearer(self.view, it.bearer)),
+            (Label::SideOf, common::side(it.side.unwrap_or(Side::Piece)).to_owned()),
+            (Label::Stage, it.stage.map(|id| stage(self.view, id)).unwrap_or_default()),
+            (Label::Note, it.note.clone().unwrap_or_default()),
+        ]
+    }
+
+    fn expense(&self, it: &kinds::Expense) -> Vec<Fact> {
+        vec![
+            (Label::What, it.what.clone()),
+            (Label::Amount, self.money(Some(it.amount))),
+            (Label::Tax, self.money(it.tax)),
+            (Label::Back, self.tax_back(it.tax, it.tax_back)),
+            (Label::For, bearer(self.view, it.bearer)),
+            (Label::SideOf, common::side(it.side).to_owned()),
+        ]
+    }
+
+    fn lot(&self, it: &kinds::Lot) -> Vec<Fact> {
+        let item = it.item.map(|id| gaps::name(self.view.shop, Source::Item(id)));
+        let rough = Quantity::from_decimal(it.rough.0);
+        let rough = rough.map(|rough| units::amount_short(self.tongue(), rough, it.unit, None));
+        let got_for = it.for_build.map(|id| bearer(self.view, Bearer::Build(id)));
+        let new = it.new.as_ref();
+        vec![
+            (Label::Name, it.name.clone()),
+            (Label::Of, item.unwrap_or_default()),
+            (Label::What, words::origin(it.origin).to_owned()),
+            (Label::Rough, rough.unwrap_or_else(|| self.plain(Some(it.rough)))),
+            (Label::Paid, self.money(it.paid)),
+            (Label::Fee, self.money(it.fee)),
+            (Label::Freight, self.money(it.freight)),
+            (Label::Discount, self.money(it.discount)),
+            (Label::Tax, self.money(it.tax)),
+            (Label::Back, self.tax_back(it.tax, it.tax_back)),
+            (Label::ForBuild, got_for.unwrap_or_default()),
+            (Label::Yield, self.share(it.expected_yield)),
+            (Label::Whence, it.whence.clone().unwrap_or_default()),
+            (Label::NewPrice, new.map(|new| self.money(Some(new.price))).unwrap_or_default()),
+            (Label::Waste, new.map(|new| self.share(new.waste)).unwrap_or_default()),
+            (Label::Delivery, new.map(|new| self.money(new.delivery)).unwrap_or_default()),
+            (Label::Seen, new.and_then(|new| new.seen.clone()).unwrap_or_default()),
+        ]
+    }
+
+    fn trip(&self, it: &kinds::Trip) -> Vec<Fact> {
+        let shares = it.shares.iter().map(|share| bearer(self.view, share.bearer));
+        vec![
+            (Label::Km, self.plain(Some(it.km))),
+            (Label::Fee, self.money(it.fee)),
+            (Label::For, shares.collect::<Vec<String>>().join(", ")),
+        ]
+    }
+
+    fn sort(&self, it: &kinds::Sort) -> Vec<Fact> {
+        let unit = self.view.shop.lots.get(&it.lot).map_or(Unit::Each, |lot| lot.unit);
+        let amount = |typed| amount(self.view, typed, unit, Source::Lot(it.lot));
+        vec![
+            (Label::Of, gaps::name(self.view.shop, Source::Lot(it.lot))),
+            (Label::Good, amount(it.good)),
+            (Label::Culled, amount(it.culled)),
+        ]
+    }
+
+    fn item(&self, it: &kinds::Item) -> Vec<Fact> {
+        vec![
+            (Label::Name, it.name.clone()),
+            (Label::Word, it.word.clone().unwrap_or_default()),
+            (Label::Quantity, units::short(it.unit).to_owned()),
+            (Label::Low, self.plain(it.low)),
+        ]
+    }
+
+    fn person(&self, it: &kinds::Person) -> Vec<Fact> {
+        let rate = |rate: &kinds::Rate| {
+            let day = rate.from.map(|day| self.tongue().day_year(day));
+            words::rate_from(&self.money(Some(rate.an_hour)), day.as_deref())
+        };
+        vec![
+            (Label::Name, it.name.clone()),
+            (Label::Paid, words::yes_no(it.paid).to_owned()),
+            (Label::Rates, it.rates.iter().map(rate).collect::<Vec<String>>().join("; ")),
+        ]
+    }
+}

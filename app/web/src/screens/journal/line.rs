@@ -1,0 +1,254 @@
+//! One entry as a line: what it says, what it came to, how it stands.
+
+use super::facts;
+use crate::{
+    shell::desk::View,
+    words::{Tongue, bench, common, gaps, journal as words},
+};
+use benchslate_core::{
+    costing::{Amount, Amounts},
+    journal::{
+        Body, Id,
+        kinds::{Draw, Side, Source, Span, Stretch},
+        listing::{self, Listed, State},
+        shop::Odd,
+    },
+    measure::{Instant, Unit},
+};
+
+/// A line of the journal, said.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Hash)]
+pub struct Line {
+    /// Which entry.
+    pub entry: Option<Id>,
+    /// Its time; empty for a whole day.
+    pub time: String,
+    /// In the second pen.
+    pub kind: String,
+    /// What it says.
+    pub what: String,
+    /// Under it.
+    pub second: Option<String>,
+    /// What it came to.
+    pub amount: String,
+    /// How many different things it has said.
+    pub version: usize,
+    /// It is struck out.
+    pub struck: bool,
+}
+
+/// A line in full.
+pub fn line(view: &View, amounts: &Amounts, at: Listed) -> Line {
+    let said = said(view, at.entry);
+    let amount = amounts.of(at.entry);
+    let mut line = Line {
+        entry: Some(at.entry),
+        time: at.time.map(|at| view.tongue.time(at)).unwrap_or_default(),
+        kind: said.kind,
+        what: said.what,
+        second: None,
+        amount: amount.map_or_else(|| till(view, at.entry), |amount| came_to(view.tongue, amount)),
+        version: 1,
+        struck: false,
+    };
+    let mut under: Vec<String> = Vec::new();
+    if let Some(standing) = listing::standing(view.journal, at.entry) {
+        line.version = standing.version;
+        line.struck = matches!(standing.state, State::Struck { .. });
+        match standing.state {
+            State::Struck { at } => under.push(words::struck_out(&moment(view, at))),
+            State::Newer => under.push(words::written_newer().to_owned()),
+            State::Unreadable => under.push(words::cant_be_read().to_owned()),
+            State::Stands => {}
+        }
+        if standing.heads > 1 {
+            under.push(words::two_versions().to_owned());
+        }
+        if standing.version > 1 && !line.struck {
+            under.extend(put_right(view, at.entry));
+        }
+    }
+    under.extend(said.under);
+    under.extend(amount.into_iter().filter_map(odd_amount).map(str::to_owned));
+    under.extend(
+        view.shop.odd.iter().filter(|(entry, _)| *entry == at.entry).filter_map(|(_, odd)| odd_words(odd)),
+    );
+    line.second = (!under.is_empty()).then(|| under.join("; "));
+    line
+}
+
+/// The words by which a line is found: what it says, its day and its amounts, as `find::plain` compares them.
+pub fn found_by(view: &View, amounts: &Amounts, at: Listed, day: &str) -> String {
+    let said = said(view, at.entry);
+    let mut text = said.kind;
+    let mut add = |more: &str| {
+        text.push(' ');
+        text.push_str(more);
+    };
+    add(&said.what);
+    said.under.iter().for_each(|under| add(under));
+    add(day);
+    match amounts.of(at.entry) {
+        Some(Amount::Worked { seconds, .. }) => add(&view.tongue.hours(seconds)),
+        Some(Amount::Used(Some(cost)) | Amount::Paid(Some(cost))) => add(&cost.shown(view.tongue.minor())),
+        Some(Amount::Used(None) | Amount::Paid(None)) | None => {}
+    }
+    benchslate_core::journal::find::plain(&text)
+}
+
+/// A moment: its time, with its day where that isn't today.
+pub fn moment(view: &View, at: Instant) -> String {
+    words::comma(&view.tongue.day_of(at), &view.tongue.time(at))
+}
+
+/// What an entry is called: the stage of a stretch, else its kind.
+pub fn kind(view: &View, entry: Id) -> String {
+    said(view, entry).kind
+}
+
+/// What an entry says, in a few words.
+pub fn what(view: &View, entry: Id) -> String {
+    said(view, entry).what
+}
+
+struct Said {
+    kind: String,
+    what: String,
+    under: Vec<String>,
+}
+
+fn said(view: &View, entry: Id) -> Said {
+    let Some(body) = view.journal.last_body(entry) else {
+        let kind = view.journal.shown(entry).map(|shown| shown.kind.to_string());
+        return Said { kind: kind.unwrap_or_default(), what: String::new(), under: Vec::new() };
+    };
+    let plain = |what: String| Said { kind: words::kind(body.kind()).to_owned(), what, under: Vec::new() };
+    match body {
+        Body::Stretch(it) => stretch(view, it),
+        Body::Draw(it) => draw(view, it),
+        Body::Expense(it) => plain(with_side(it.what.clone(), it.side, Side::Piece)),
+        Body::Note(it) => plain(it.text.clone()),
+        Body::Lot(it) => {
+            let name = gaps::name(view.shop, Source::Lot(entry));
+            let name = if view.shop.lots.contains_key(&entry) { name } else { it.name.clone() };
+            let rough = facts::amount(view, it.rough, it.unit, Source::Lot(entry));
+            let under =
+                vec![words::comma(words::origin(it.origin), it.whence.as_deref().unwrap_or_default())];
+            Said { under, ..plain(words::comma(&name, &rough)) }
+        }
+        Body::Trip(it) => plain(words::km(&view.tongue.number(&it.km.plain()))),
+        Body::Sort(it) => {
+            let unit = view.shop.lots.get(&it.lot).map_or(Unit::Each, |lot| lot.unit);
+            let amount = |typed| facts::amount(view, typed, unit, Source::Lot(it.lot));
+            let found = words::good_and_culled(&amount(it.good), &amount(it.culled));
+            Said { under: vec![found], ..plain(gaps::name(view.shop, Source::Lot(it.lot))) }
+        }
+        Body::Shelf(it) => plain(gaps::name(view.shop, it.of)),
+        Body::Build(it) => plain(it.title.clone()),
+        Body::Person(it) => plain(it.name.clone()),
+        Body::Stage(it) => plain(words::comma(&it.name, common::side(it.side))),
+        Body::Item(it) => plain(it.name.clone()),
+        Body::Setting(it) => plain(words::comma(words::setting(it.key), &it.value)),
+    }
+}
+
+fn stretch(view: &View, it: &Stretch) -> Said {
+    let mut what = facts::person(view, it.person);
+    let rolled = Span::whole(&it.rolling);
+    if !rolled.is_zero() {
+        what = words::comma(&what, &words::rolling(&view.tongue.hours(rolled)));
+    }
+    let usual = view.shop.stages.get(&it.stage).map_or(it.side, |stage| stage.side);
+    let mut under: Vec<String> = it.note.clone().into_iter().collect();
+    if it.from.is_some() && it.to.is_none() {
+        let paused = it.pauses.iter().any(|pause| pause.to.is_none());
+        under.push(if paused { words::clock_paused() } else { words::clock_running() }.to_owned());
+    }
+    Said { kind: facts::stage(view, it.stage), what: with_side(what, it.side, usual), under }
+}
+
+fn draw(view: &View, it: &Draw) -> Said {
+    let kind = if it.returns.is_some() {
+        words::came_back()
+    } else {
+        words::kind(benchslate_core::journal::Kind::Draw)
+    };
+    let name = gaps::name(view.shop, it.from);
+    let what = words::comma(&name, &facts::amount(view, it.quantity, it.unit, it.from));
+    Said {
+        kind: kind.to_owned(),
+        what: with_side(what, it.side.unwrap_or(Side::Piece), Side::Piece),
+        under: it.note.clone().into_iter().collect(),
+    }
+}
+
+/// The side is said where it isn't the usual one.
+fn with_side(what: String, side: Side, usual: Side) -> String {
+    if side == usual { what } else { words::comma(&what, &side_words(side)) }
+}
+
+fn side_words(side: Side) -> String {
+    match side {
+        Side::Piece | Side::Film => words::for_side(common::side(side)),
+        Side::Both => bench::both().to_owned(),
+    }
+}
+
+fn came_to(tongue: &Tongue, amount: Amount) -> String {
+    match amount {
+        Amount::Worked { seconds, runs: true, .. } => tongue.digits(seconds),
+        Amount::Worked { seconds, .. } => tongue.hours(seconds),
+        Amount::Used(Some(cost)) | Amount::Paid(Some(cost)) => tongue.money(cost),
+        Amount::Used(None) | Amount::Paid(None) => words::no_figure().to_owned(),
+    }
+}
+
+/// What a lot cost at the till.
+fn till(view: &View, entry: Id) -> String {
+    let lot = view.shop.lots.get(&entry).and_then(benchslate_core::journal::shop::Lot::till);
+    lot.map(|money| view.tongue.money(money)).unwrap_or_default()
+}
+
+fn odd_amount(amount: Amount) -> Option<&'static str> {
+    match amount {
+        Amount::Worked { cut: true, .. } => Some(words::overlaps()),
+        Amount::Worked { .. } | Amount::Used(_) | Amount::Paid(_) => None,
+    }
+}
+
+fn odd_words(odd: &Odd) -> Option<String> {
+    match odd {
+        Odd::EndsBeforeStart => Some(words::ends_before_start().to_owned()),
+        // Said by how the entry stands.
+        Odd::Newer | Odd::Unreadable => None,
+        Odd::OutOfRange(_) | Odd::UnitDoesNotFit => Some(words::no_figure().to_owned()),
+        Odd::Lost { .. } => Some(words::names_gone().to_owned()),
+    }
+}
+
+/// What was put right last.
+fn put_right(view: &View, entry: Id) -> Option<String> {
+    let history = view.journal.history(entry);
+    let bodies: Vec<(&Body, i64)> = history
+        .iter()
+        .filter_map(|revision| match &revision.content {
+            benchslate_core::journal::Content::Body(body) => Some((body, revision.stamp.ms)),
+            _ => None,
+        })
+        .collect();
+    let pair = bodies.windows(2).rev().find_map(|pair| match pair {
+        [(before, _), (after, at)] if listing::corrects(before, after) => Some((*before, *after, *at)),
+        _ => None,
+    });
+    let (before, after, at) = pair?;
+    if let (Body::Stretch(before), Body::Stretch(after)) = (before, after) {
+        let time = |when: benchslate_core::measure::When| view.tongue.time(when.instant);
+        if let Some(from) = before.from.filter(|from| after.from.is_some_and(|it| it != *from)) {
+            return Some(words::start_moved(&time(from)));
+        }
+        if let Some(to) = before.to.filter(|to| after.to.is_some_and(|it| it != *to)) {
+            return Some(words::end_moved(&time(to)));
+        }
+    }
+    Some(words::corrected(&moment(view, Instant(at.div_euclid(1000)))))
+}

@@ -1,0 +1,11 @@
+//! The journal of a build, and each of its entries.
+
+mod correct;
+mod entry;
+pub mod facts;
+mod history;
+mod line;
+mod sheet;
+
+pub use entry::EntrySheet;
+pub use sheet::JournalSheet;

@@ -1,0 +1,233 @@
+//! The journal of a build: newest first, by day; the newest 60 lines, and 60 more at a tap; find as you type.
+
+use super::line::{self, Line};
+use crate::{
+    parts::{
+        answer::RowLink,
+        field::{Field, Typing},
+        journal_line::{DayHead, JournalLine, LineText, Lines, Standing},
+        key::Key,
+        sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
+        sum_row::Leads,
+    },
+    screens::{About, trouble::Troubles},
+    shell::{
+        Desk, Go, Place, Tab,
+        desk::{Mark, Marked},
+        frame::Places,
+        mark::LastMarkHere,
+    },
+    words::journal as words,
+};
+use benchslate_core::{
+    costing::Amounts,
+    journal::{
+        Change, Id,
+        find::Wanted,
+        kinds::Bearer,
+        listing::{self, Listed},
+    },
+};
+use leptos::prelude::*;
+
+/// How many lines are shown at first, and how many more at a tap.
+const STEP: usize = 60;
+
+/// A day as it is drawn.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+struct DrawnDay {
+    day: String,
+    sum: Option<String>,
+    lines: Vec<Line>,
+}
+
+/// What is drawn of the listing.
+#[derive(Clone, Debug, Default, PartialEq)]
+struct Drawn {
+    days: Vec<DrawnDay>,
+    /// Lines that are there and not drawn.
+    more: usize,
+    /// Lines that hold what was asked for.
+    found: usize,
+}
+
+/// The sheet.
+#[component]
+pub fn JournalSheet(of: Id) -> impl IntoView {
+    let build = of;
+    let desk = Desk::here();
+    let typed = RwSignal::new(String::new());
+    let most = RwSignal::new(STEP);
+    let drawn = drawn_of(desk, build, typed, most);
+    let title = Memo::new(move |_| {
+        desk.read(|view| view.shop.builds.get(&build).map(|it| it.title.clone()).unwrap_or_default())
+    });
+    let below = Memo::new(move |_| drawn.with(|drawn| drawn.days.last().map(|day| words::down_to(&day.day))));
+    view! {
+        <Sheet>
+            <Head
+                title=Signal::derive(move || words::journal_of(&title.get()))
+                note=words::newest_first().to_owned()
+                tight=true
+            />
+            <Above>
+                <Troubles/>
+                <Read name=Signal::derive(move || words::journal_of(&title.get())) below=below>
+                    {days(desk, drawn)}
+                    {move || rest(drawn, typed, most)}
+                </Read>
+            </Above>
+            <Below>
+                <LastMarkHere/>
+                <Hand name=words::keys().to_owned() kind=HandKind::Dense>
+                    <Field
+                        id="find"
+                        class="found"
+                        label=words::find().to_owned()
+                        hint=words::find_hint().to_owned()
+                        typing=Typing::Search
+                        value=typed
+                        on_input=Callback::new(move |text| {
+                            most.set(STEP);
+                            typed.set(text);
+                        })
+                    />
+                    <NewLines of=build/>
+                </Hand>
+                <Places cell=1 of_build=(build, Some(Tab::Journal))/>
+            </Below>
+        </Sheet>
+    }
+}
+
+/// Hours, stock, money, note: for this build.
+#[component]
+fn NewLines(of: Id) -> impl IntoView {
+    let go: Go = expect_context();
+    let About(about) = expect_context();
+    let key = |(label, place): (&'static str, Place)| {
+        let tap = move |()| {
+            about.set(Some(Bearer::Build(of)));
+            go.to(&place);
+        };
+        view! { <Key label=label.to_owned() on_tap=Callback::new(tap)/> }.into_any()
+    };
+    let places = [Place::Hours, Place::Use(None), Place::Expense, Place::Note];
+    let keys: Vec<AnyView> = words::new_lines().into_iter().zip(places).map(key).collect();
+    view! { <Keys class="journal-kinds">{keys}</Keys> }
+}
+
+fn drawn_of(desk: Desk, build: Id, typed: RwSignal<String>, most: RwSignal<usize>) -> Memo<Drawn> {
+    let about = Bearer::Build(build);
+    // Made once a change of the journal; the texts only once something is looked for.
+    let texts = StoredValue::new_local(None::<Vec<String>>);
+    let turn = StoredValue::new(0_u64);
+    let listed = Memo::new(move |_| {
+        texts.set_value(None);
+        turn.update_value(|turn| *turn = turn.wrapping_add(1));
+        let lines = desk.read(|view| listing::listing(view.journal, view.shop, about));
+        (turn.get_value(), lines)
+    });
+    Memo::new(move |_| {
+        let wanted = Wanted::read(&typed.read());
+        desk.books(|books, view| {
+            let amounts = books.amounts(about);
+            let (_, lines) = &*listed.read();
+            let day = |at: &Listed| view.tongue.day(at.day);
+            let held: Vec<Listed> = if wanted.is_empty() {
+                lines.clone()
+            } else {
+                texts.update_value(|texts| {
+                    texts.get_or_insert_with(|| {
+                        let text = |at: &Listed| line::found_by(view, &amounts, *at, &day(at));
+                        lines.iter().map(text).collect()
+                    });
+                });
+                texts.with_value(|texts| {
+                    let of = lines.iter().zip(texts.iter().flatten());
+                    of.filter(|(_, text)| wanted.finds(text)).map(|(at, _)| *at).collect()
+                })
+            };
+            let year = view.shop.zone.day(books.as_of).year();
+            draw(view, &amounts, lines, &held, most.get(), year)
+        })
+    })
+}
+
+fn draw(
+    view: &crate::shell::desk::View,
+    amounts: &Amounts,
+    all: &[Listed],
+    held: &[Listed],
+    most: usize,
+    year: i32,
+) -> Drawn {
+    let shown = held.get(..most).unwrap_or(held);
+    let days = listing::days(shown)
+        .map(|(day, lines)| {
+            // A day's sum is that of the whole day, also where some of its lines aren't shown.
+            let whole = all.iter().filter(|at| at.day == day).map(|at| at.entry);
+            DrawnDay {
+                day: if day.year() == year { view.tongue.day(day) } else { view.tongue.day_year(day) },
+                sum: words::day_sum(view.tongue, &amounts.sum(whole)),
+                lines: lines.iter().map(|at| line::line(view, amounts, *at)).collect(),
+            }
+        })
+        .collect();
+    Drawn { days, more: held.len().saturating_sub(shown.len()), found: held.len() }
+}
+
+fn days(desk: Desk, drawn: Memo<Drawn>) -> AnyView {
+    let day = move |day: DrawnDay| {
+        let lines: Vec<AnyView> = day.lines.into_iter().map(|it| drawn_line(desk, it)).collect();
+        view! {
+            <DayHead day=day.day sum=day.sum/>
+            <Lines name=words::lines().to_owned()>{lines}</Lines>
+        }
+        .into_any()
+    };
+    view! { <For each=move || drawn.get().days key=Clone::clone children=day/> }.into_any()
+}
+
+fn drawn_line(desk: Desk, it: Line) -> AnyView {
+    let Line { entry, time, kind, what, second, amount, version, struck } = it;
+    let standing = match entry {
+        Some(entry) if struck => Standing::Struck {
+            put_back: words::put_back().to_owned(),
+            on_put_back: Callback::new(move |()| bring_back(desk, entry)),
+        },
+        _ if version > 1 => {
+            Standing::Corrected { version: version.to_string(), name: words::version_name(version) }
+        }
+        _ => Standing::AsWritten,
+    };
+    let leads = entry.map_or(Leads::Nowhere, |entry| Leads::To(Place::Entry(entry).href()));
+    view! { <JournalLine text=LineText { time, kind, what, second, amount } standing leads/> }.into_any()
+}
+
+/// Brings a struck entry back as it was.
+pub fn bring_back(desk: Desk, entry: Id) {
+    let (kind, what) = desk.now_read(|view| (line::kind(view, entry), line::what(view, entry)));
+    desk.act(
+        move |hand| Change::bring_back(hand.journal, entry).into_iter().collect(),
+        move |_| {
+            let second = Some(words::mark_back().to_owned());
+            Marked::from(Mark { kind: kind.clone(), what: what.clone(), second })
+        },
+    );
+}
+
+/// What isn't drawn: earlier lines, or that nothing was found.
+fn rest(drawn: Memo<Drawn>, typed: RwSignal<String>, most: RwSignal<usize>) -> AnyView {
+    let (more, found) = drawn.with(|drawn| (drawn.more, drawn.found));
+    let looked_for = typed.with(|typed| !typed.trim().is_empty());
+    if found == 0 && looked_for {
+        let text = words::nothing_found(typed.read().trim());
+        return view! { <p class="lead" role="status">{text}</p> }.into_any();
+    }
+    if more == 0 {
+        return ().into_any();
+    }
+    let tap = Leads::Tap(Callback::new(move |()| most.update(|most| *most = most.saturating_add(STEP))));
+    view! { <RowLink label=words::earlier() end=words::lines_more(more) leads=tap/> }.into_any()
+}

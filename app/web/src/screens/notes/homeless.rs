@@ -1,0 +1,170 @@
+//! What has no home yet, and a home for it in one tap.
+
+use crate::{
+    parts::{
+        journal_line::{JournalLine, LineText, Lines},
+        key::{Key, KeyKind, KeyLink},
+        pick::Choosable,
+        sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
+        sum_row::Leads,
+    },
+    screens::{hours::choices, journal::facts, trouble::Troubles},
+    shell::{
+        Desk, Go, Place,
+        desk::{Mark, Marked, View},
+        frame::Places,
+        mark::LastMarkHere,
+    },
+    words::{common, journal, notes as words},
+};
+use benchslate_core::journal::{
+    Body, Change, Id, Kind,
+    kinds::{Bearer, Note},
+    listing,
+};
+use leptos::prelude::*;
+
+/// How many homes are offered beside each.
+const OFFERED: usize = 2;
+
+/// A note that waits.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+struct Waits {
+    entry: Id,
+    text: LineWords,
+    homes: Vec<Choosable>,
+}
+
+/// Its line.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+struct LineWords {
+    time: String,
+    day: String,
+    text: String,
+}
+
+/// How many notes wait.
+pub fn count(desk: Desk) -> usize {
+    desk.read(|view| view.shop.notes.iter().filter(|note| note.bearer.is_none()).count())
+}
+
+/// The list.
+#[component]
+pub fn HomelessSheet() -> impl IntoView {
+    let (desk, go) = (Desk::here(), expect_context::<Go>());
+    let waiting = Memo::new(move |_| {
+        let bench = desk.bench().and_then(|bench| bench.bearer);
+        desk.read(|view| waiting(view, bench))
+    });
+    let note = move || waiting.with(|waiting| (!waiting.is_empty()).then(|| words::waiting(waiting.len())));
+    let list = move || {
+        waiting.with(|waiting| {
+            waiting.is_empty().then(|| view! { <p class="lead">{words::none_waits()}</p> }.into_any())
+        })
+    };
+    view! {
+        <Sheet>
+            <Head title=words::homeless().to_owned() note=Signal::derive(note) tight=true/>
+            <Above>
+                <Troubles/>
+                <Read name=words::homeless().to_owned()>
+                    {list}
+                    <For each=move || waiting.get() key=Clone::clone children=move |it| row(desk, it)/>
+                </Read>
+            </Above>
+            <Below>
+                <LastMarkHere/>
+                <Hand name=words::keys().to_owned()>
+                    <Keys class="tall">
+                        <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
+                        <KeyLink
+                            class="wide"
+                            label=words::new_note().to_owned()
+                            kind=KeyKind::Filled
+                            href=Place::Note.href()
+                        />
+                    </Keys>
+                </Hand>
+                <Places cell=1/>
+            </Below>
+        </Sheet>
+    }
+}
+
+fn waiting(view: &View, bench: Option<Bearer>) -> Vec<Waits> {
+    let mut homes = choices::bearers(view);
+    // The bench's own first.
+    if let Some(at) = bench.map(choices::code).and_then(|code| homes.iter().position(|home| home.0 == code)) {
+        let home = homes.remove(at);
+        homes.insert(0, home);
+    }
+    homes.truncate(OFFERED);
+    let notes = listing::homeless(view.journal, view.shop).into_iter();
+    notes
+        .filter_map(|at| {
+            let Some(Body::Note(note)) = view.journal.body(at.entry) else { return None };
+            let text = LineWords {
+                time: at.time.map(|at| view.tongue.time(at)).unwrap_or_default(),
+                day: view.tongue.day(at.day),
+                text: note.text.clone(),
+            };
+            Some(Waits { entry: at.entry, text, homes: homes.clone() })
+        })
+        .collect()
+}
+
+fn row(desk: Desk, it: Waits) -> AnyView {
+    let Waits { entry, text, homes } = it;
+    let name = words::homes_of(&text.text);
+    let line = LineText {
+        time: text.time,
+        kind: journal::kind(Kind::Note).to_owned(),
+        what: text.text,
+        second: Some(text.day),
+        amount: String::new(),
+    };
+    let key = move |(code, label): Choosable| {
+        let tap = move |()| {
+            if let Some(bearer) = choices::bearer(&code) {
+                give(desk, entry, bearer);
+            }
+        };
+        view! { <Key label on_tap=Callback::new(tap)/> }.into_any()
+    };
+    let keys: Vec<AnyView> = homes.into_iter().map(key).collect();
+    view! {
+        <Lines>
+            <JournalLine text=line leads=Leads::To(Place::Entry(entry).href())/>
+        </Lines>
+        <div role="group" aria-label=name>
+            <Keys class="low">
+                {keys}
+                <KeyLink
+                    label=words::other().to_owned()
+                    note=words::or_correct().to_owned()
+                    href=Place::Entry(entry).href()
+                />
+            </Keys>
+        </div>
+    }
+    .into_any()
+}
+
+fn give(desk: Desk, entry: Id, bearer: Bearer) {
+    desk.act(
+        move |hand| match hand.journal.body(entry) {
+            Some(Body::Note(note)) => {
+                vec![Change::write(entry, Note { bearer: Some(bearer), ..note.clone() })]
+            }
+            _ => Vec::new(),
+        },
+        move |after| {
+            let what = match after.journal.body(entry) {
+                Some(Body::Note(note)) => note.text.clone(),
+                _ => String::new(),
+            };
+            let second = Some(words::mark_home(&facts::bearer(&after.view(), bearer)));
+            Marked::from(Mark { kind: journal::kind(Kind::Note).to_owned(), what, second })
+        },
+    );
+}

@@ -1,0 +1,106 @@
+//! The shop: people and their rates, what is set once, the look of this phone, and where the journal lies.
+
+mod backup;
+mod bring_in;
+mod choices;
+mod kept;
+mod look;
+mod people;
+mod person;
+mod set;
+
+pub use backup::{day as backed_up_on, save as save_backup};
+pub use bring_in::BringInSheet;
+pub use choices::ChoicesSheet;
+pub use person::PersonSheet;
+
+use crate::{
+    parts::{
+        key::{Key, KeyKind, KeyLink},
+        sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
+    },
+    screens::trouble::{TroubleKeys, Troubles},
+    shell::{Desk, Place, frame::Places},
+    words::{exchange, shop as words},
+};
+use benchslate_core::journal::kinds::SettingKey;
+use leptos::prelude::*;
+
+/// Read above; below it the two keys of the backup.
+#[component]
+pub fn ShopSheet() -> impl IntoView {
+    let desk = Desk::here();
+    let title = Signal::derive(move || {
+        let named = desk.read(|view| view.shop.settings.latest(SettingKey::ShopName).map(str::to_owned));
+        named.unwrap_or_else(|| words::the_shop().to_owned())
+    });
+    let note = Signal::derive(move || {
+        Some(desk.read(|view| words::counted_where(view.tongue.currency(), &view.shop.zone.name)))
+    });
+    view! {
+        <Sheet>
+            <Head title=title note=note/>
+            <Above>
+                <Troubles/>
+                <Read name=title below=words::below().to_owned()>
+                    <people::People/>
+                    <set::SetOnce/>
+                    <look::Look/>
+                    <kept::KeptHere/>
+                </Read>
+            </Above>
+            <Below>
+                <BackupHand/>
+                <Places cell=4/>
+            </Below>
+        </Sheet>
+    }
+    .into_any()
+}
+
+/// Only on this phone: when it was last elsewhere, and the keys.
+#[component]
+fn BackupHand() -> impl IntoView {
+    let desk = Desk::here();
+    let last = RwSignal::new(backup::last());
+    let failed = RwSignal::new(false);
+    let said = move || {
+        if failed.get() {
+            return exchange::not_saved().to_owned();
+        }
+        let day = last.get().map(|last| backup::day(desk, last));
+        exchange::only_here(day.as_deref())
+    };
+    let since = Signal::derive(move || {
+        let last = last.get();
+        let before = last.map_or(0, |last| last.lines);
+        Some(desk.read(|view| {
+            exchange::since_then(view.tongue, view.journal.len().saturating_sub(before), last.is_some())
+        }))
+    });
+    let save = move |()| {
+        failed.set(!backup::save(desk));
+        last.set(backup::last());
+    };
+    view! {
+        <Hand name=words::keys().to_owned()>
+            <p class="only-here" class:red=move || failed.get() role="status">{said}</p>
+            <TroubleKeys/>
+            <Keys class="mid">
+                <KeyLink
+                    label=exchange::bring_in().to_owned()
+                    note=exchange::a_file().to_owned()
+                    href=Place::BringIn.href()
+                />
+                <Key
+                    class="half-more"
+                    label=exchange::back_up_now().to_owned()
+                    note=since
+                    kind=KeyKind::Filled
+                    on_tap=Callback::new(save)
+                />
+            </Keys>
+        </Hand>
+    }
+    .into_any()
+}

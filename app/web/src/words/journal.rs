@@ -1,0 +1,626 @@
+//! The journal: its lines, its days, an entry with its history.
+
+use super::Tongue;
+use benchslate_core::{
+    costing::DaySum,
+    journal::{
+        Kind,
+        kinds::{Bearer, Origin, Role, SettingKey, Side},
+    },
+    measure::Money,
+};
+
+/// The head of a build's journal.
+pub fn journal_of(title: &str) -> String {
+    format!("Journal, {title}")
+}
+
+/// Beside it.
+pub fn newest_first() -> &'static str {
+    "newest first"
+}
+
+/// What the long-break line names.
+pub fn down_to(day: &str) -> String {
+    format!("down to {day}")
+}
+
+/// The field that finds, read aloud.
+pub fn find() -> &'static str {
+    "Find in the journal"
+}
+
+/// Said in it while it is empty.
+pub fn find_hint() -> &'static str {
+    "find: a word, a day, a person, an amount"
+}
+
+/// Nothing holds what was asked for.
+pub fn nothing_found(typed: &str) -> String {
+    format!("No line says “{typed}”. Whole days and names are found too.")
+}
+
+/// How many lines hold it.
+pub fn found(count: usize) -> String {
+    if count == 1 { "1 line found".to_owned() } else { format!("{count} lines found") }
+}
+
+/// The row that shows more.
+pub fn earlier() -> &'static str {
+    "earlier"
+}
+
+/// At its right: how many there are.
+pub fn lines_more(count: usize) -> String {
+    if count == 1 { "1 line more".to_owned() } else { format!("{count} lines more") }
+}
+
+/// The keys, read aloud.
+pub fn keys() -> &'static str {
+    "Journal keys"
+}
+
+/// The lines, read aloud.
+pub fn lines() -> &'static str {
+    "Lines of the day"
+}
+
+/// Keys: what can be written from here.
+pub fn new_lines() -> [&'static str; 4] {
+    ["hours", "stock", "money", "note"]
+}
+
+/// What a day came to: `6 h 00, 4.30 used, 60.00 paid`.
+pub fn day_sum(tongue: &Tongue, sum: &DaySum) -> Option<String> {
+    let mut parts = Vec::new();
+    if sum.runs {
+        parts.push(format!("{} so far", tongue.hours(sum.worked)));
+    } else if !sum.worked.is_zero() {
+        parts.push(tongue.hours(sum.worked));
+    }
+    let money =
+        |money: Money, what: &str| (!money.is_zero()).then(|| format!("{} {what}", tongue.money(money)));
+    parts.extend(money(sum.used, "used"));
+    parts.extend(money(sum.paid, "paid"));
+    (!parts.is_empty()).then(|| parts.join(", "))
+}
+
+/// What a line is called, in the second pen. Stretches go by their stage.
+pub fn kind(kind: Kind) -> &'static str {
+    match kind {
+        Kind::Setting => "choice",
+        Kind::Person => "person",
+        Kind::Stage => "stage",
+        Kind::Build => "begun",
+        Kind::Stretch => "hours",
+        Kind::Item => "item",
+        Kind::Lot => "came in",
+        Kind::Trip => "drive",
+        Kind::Sort => "sorted",
+        Kind::Draw => "used",
+        Kind::Shelf => "empty",
+        Kind::Expense => "paid",
+        Kind::Note => "note",
+    }
+}
+
+/// A draw that comes back.
+pub fn came_back() -> &'static str {
+    "back"
+}
+
+/// Between what and how much: `wood glue, 1/4 bottle`.
+pub fn comma(what: &str, more: &str) -> String {
+    if more.is_empty() { what.to_owned() } else { format!("{what}, {more}") }
+}
+
+/// How a lot was come by.
+pub fn origin(origin: Origin) -> &'static str {
+    match origin {
+        Origin::Salvaged => "salvaged",
+        Origin::Bought => "bought",
+        Origin::Supplied => "supplied",
+        Origin::Offcut => "offcut",
+    }
+}
+
+/// What sorting found.
+pub fn good_and_culled(good: &str, culled: &str) -> String {
+    format!("{good} good, {culled} culled")
+}
+
+/// A drive.
+pub fn km(km: &str) -> String {
+    format!("{km} km")
+}
+
+/// Camera time within a stretch.
+pub fn rolling(hours: &str) -> String {
+    format!("rolling {hours}")
+}
+
+/// Hours for another side than the stage's.
+pub fn for_side(side: &str) -> String {
+    format!("for the {side}")
+}
+
+/// A stretch without an end.
+pub fn clock_running() -> &'static str {
+    "clock running"
+}
+
+/// A clock that stands.
+pub fn clock_paused() -> &'static str {
+    "clock paused"
+}
+
+/// Some of it is counted elsewhere.
+pub fn overlaps() -> &'static str {
+    "overlaps later hours, counted once"
+}
+
+/// The end lies before the start.
+pub fn ends_before_start() -> &'static str {
+    "ends before it begins: no hours"
+}
+
+/// A figure can't be said.
+pub fn no_figure() -> &'static str {
+    "no figure"
+}
+
+/// Nobody has a rate for it: hours stand alone.
+pub fn no_rate() -> &'static str {
+    "no rate on that day"
+}
+
+/// Under a struck line.
+pub fn struck_out(when: &str) -> String {
+    format!("struck out {when}")
+}
+
+/// The key on a struck line.
+pub fn put_back() -> &'static str {
+    "put back"
+}
+
+/// What was put right last.
+pub fn start_moved(from: &str) -> String {
+    format!("start moved from {from}")
+}
+
+/// What was put right last.
+pub fn end_moved(from: &str) -> String {
+    format!("end moved from {from}")
+}
+
+/// What was put right last.
+pub fn corrected(when: &str) -> String {
+    format!("corrected {when}")
+}
+
+/// The triangle, read aloud.
+pub fn version_name(version: usize) -> String {
+    format!("version {version}")
+}
+
+/// Changed in two places at once.
+pub fn two_versions() -> &'static str {
+    "two versions: one must be picked"
+}
+
+/// Under a line whose body isn't known here.
+pub fn written_newer() -> &'static str {
+    "written by a newer Benchslate"
+}
+
+/// Under a line that can't be read.
+pub fn cant_be_read() -> &'static str {
+    "can’t be read; kept as it is"
+}
+
+/// Somebody or something that isn't there any more.
+pub fn gone() -> &'static str {
+    "struck out since"
+}
+
+/// Whoever bears it, where its name isn't there.
+pub fn no_home() -> &'static str {
+    "no home yet"
+}
+
+/// A label of a fact or a field.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Label {
+    Amount,
+    Back,
+    Begun,
+    Breaks,
+    Camera,
+    Culled,
+    Day,
+    Delivery,
+    Discount,
+    Due,
+    Ended,
+    Fee,
+    For,
+    ForBuild,
+    Freight,
+    From,
+    Good,
+    Km,
+    Length,
+    Low,
+    Name,
+    NewPrice,
+    Note,
+    Of,
+    Paid,
+    Pieces,
+    Quantity,
+    Rates,
+    Role,
+    Rough,
+    Seen,
+    SideOf,
+    Stage,
+    Tax,
+    Text,
+    Value,
+    Waste,
+    What,
+    Whence,
+    Who,
+    Word,
+    Yield,
+}
+
+/// A label of a fact or a field.
+pub fn label(label: Label) -> &'static str {
+    match label {
+        Label::Amount => "Amount",
+        Label::Back => "Tax can be got back",
+        Label::Begun => "Begun",
+        Label::Breaks => "Breaks",
+        Label::Camera => "Camera",
+        Label::Culled => "Culled",
+        Label::Day => "Day",
+        Label::Delivery => "Delivery, new",
+        Label::Discount => "Discount",
+        Label::Due => "Due",
+        Label::Ended => "Ended",
+        Label::Fee => "Fee",
+        Label::For => "For",
+        Label::ForBuild => "Got for",
+        Label::Freight => "Freight",
+        Label::From => "From",
+        Label::Good => "Good",
+        Label::Km => "Kilometres",
+        Label::Length => "How long",
+        Label::Low => "Low under",
+        Label::Name => "Name",
+        Label::NewPrice => "Price new",
+        Label::Note => "Note",
+        Label::Of => "Of",
+        Label::Paid => "Paid",
+        Label::Pieces => "Pieces",
+        Label::Quantity => "How much",
+        Label::Rates => "Rates",
+        Label::Role => "Counts as",
+        Label::Rough => "As it came",
+        Label::Seen => "Seen at",
+        Label::SideOf => "Side",
+        Label::Stage => "Stage",
+        Label::Tax => "Tax",
+        Label::Text => "Words",
+        Label::Value => "Choice",
+        Label::Waste => "Waste, new",
+        Label::What => "What",
+        Label::Whence => "From where",
+        Label::Who => "Who",
+        Label::Word => "Called",
+        Label::Yield => "Expected yield",
+    }
+}
+
+/// Which choice a setting is.
+pub fn setting(key: SettingKey) -> &'static str {
+    match key {
+        SettingKey::Currency => "currency",
+        SettingKey::Zone => "time zone",
+        SettingKey::Units => "units",
+        SettingKey::WeekStart => "first day of the week",
+        SettingKey::KmRate => "rate a kilometre",
+        SettingKey::TaxRate => "sales tax",
+        SettingKey::ShopName => "name of the shop",
+    }
+}
+
+/// What a stage counts as.
+pub fn role(role: Role) -> &'static str {
+    match role {
+        Role::Haul => "hauling",
+        Role::Reclaim => "reclaiming",
+        Role::GlueUp => "glue-up",
+        Role::Finish => "a coat",
+        Role::Shoot => "shooting",
+        Role::Edit => "cutting the film",
+        Role::Admin => "office",
+    }
+}
+
+/// Hundredths.
+pub fn per_cent(figure: &str) -> String {
+    format!("{figure} %")
+}
+
+/// A rate and from when.
+pub fn rate_from(figure: &str, day: Option<&str>) -> String {
+    day.map_or_else(|| format!("{figure} an hour"), |day| format!("{figure} an hour from {day}"))
+}
+
+/// Is or isn't.
+pub fn yes_no(yes: bool) -> &'static str {
+    if yes { "yes" } else { "no" }
+}
+
+/// So many breaks.
+pub fn breaks(count: usize) -> String {
+    if count == 1 { "1 break".to_owned() } else { format!("{count} breaks") }
+}
+
+/// What an entry says, read aloud.
+pub fn entry_name(kind: &str) -> String {
+    format!("Entry: {kind}")
+}
+
+/// An entry that isn't there.
+pub fn no_entry() -> &'static str {
+    "No such entry"
+}
+
+/// Under it.
+pub fn no_entry_why() -> &'static str {
+    "It was never on this device, or its address was cut short."
+}
+
+/// Over the versions.
+pub fn history() -> &'static str {
+    "Every version"
+}
+
+/// A version: begun.
+pub fn v_written() -> &'static str {
+    "written"
+}
+
+/// A version: added to, nothing put right.
+pub fn v_went_on() -> &'static str {
+    "went on"
+}
+
+/// A version: put right.
+pub fn v_corrected() -> &'static str {
+    "corrected"
+}
+
+/// A version: struck out.
+pub fn v_struck() -> &'static str {
+    "struck out"
+}
+
+/// A version: brought back.
+pub fn v_back() -> &'static str {
+    "put back"
+}
+
+/// A version that isn't known here.
+pub fn v_newer() -> &'static str {
+    "newer"
+}
+
+/// Who wrote a version.
+pub fn this_device() -> &'static str {
+    "on this device"
+}
+
+/// Who wrote a version. `end`: the last signs of the device's id.
+pub fn other_device(end: &str) -> String {
+    format!("on another device, {end}")
+}
+
+/// What a version changed.
+pub fn changed(what: &str, before: &str, after: &str) -> String {
+    match (before.is_empty(), after.is_empty()) {
+        (true, _) => format!("{what}: {after}"),
+        (_, true) => format!("{what}: {before} taken out"),
+        _ => format!("{what}: {after}, was {before}"),
+    }
+}
+
+/// Two versions stand.
+pub fn two_title() -> &'static str {
+    "Two versions of this entry"
+}
+
+/// What it means.
+pub fn two_text() -> &'static str {
+    "It was changed on two devices. The later one counts until one of them is picked; both stay in the history."
+}
+
+/// The key under a version.
+pub fn this_one() -> &'static str {
+    "This one"
+}
+
+/// Under it.
+pub fn counts_now() -> &'static str {
+    "counts now"
+}
+
+/// A newer version wrote it.
+pub fn newer_title() -> &'static str {
+    "Written by a newer Benchslate"
+}
+
+/// What that means.
+pub fn newer_text() -> &'static str {
+    "It is kept whole and counts for nothing here. It can be struck out, not corrected: a newer version can."
+}
+
+/// It can't be read.
+pub fn unreadable_title() -> &'static str {
+    "This entry can’t be read"
+}
+
+/// What that means.
+pub fn unreadable_text() -> &'static str {
+    "The line is kept as it was written and counts for nothing. It can be struck out."
+}
+
+/// Keys of an entry.
+pub fn strike_out() -> &'static str {
+    "Strike out"
+}
+
+/// Under it.
+pub fn stays_on_view() -> &'static str {
+    "stays on view"
+}
+
+/// Keys of an entry.
+pub fn bring_back() -> &'static str {
+    "Put back"
+}
+
+/// Keys of an entry.
+pub fn correct() -> &'static str {
+    "Correct"
+}
+
+/// Keys of an entry.
+pub fn keep_correction() -> &'static str {
+    "Keep it so"
+}
+
+/// Keys of a draw.
+pub fn some_back() -> &'static str {
+    "Some back"
+}
+
+/// Under it.
+pub fn to_the_shelf() -> &'static str {
+    "to the shelf"
+}
+
+/// Keys of a lot.
+pub fn the_lot() -> &'static str {
+    "The lot"
+}
+
+/// Under it.
+pub fn board_and_saving() -> &'static str {
+    "board, saving"
+}
+
+/// Keys of a person.
+pub fn the_person() -> &'static str {
+    "The person"
+}
+
+/// Under it.
+pub fn rates_there() -> &'static str {
+    "rates"
+}
+
+/// Keys of a setting.
+pub fn the_choices() -> &'static str {
+    "Choices"
+}
+
+/// Under it.
+pub fn changed_there() -> &'static str {
+    "changed there"
+}
+
+/// A mark.
+pub fn mark_corrected() -> &'static str {
+    "corrected"
+}
+
+/// A mark.
+pub fn mark_struck() -> &'static str {
+    "struck out"
+}
+
+/// A mark.
+pub fn mark_back() -> &'static str {
+    "put back"
+}
+
+/// A mark.
+pub fn mark_picked() -> &'static str {
+    "one version picked"
+}
+
+/// Beside a form that is half filled.
+pub fn correcting() -> &'static str {
+    "correcting"
+}
+
+/// Which side.
+pub fn sides() -> [(Side, &'static str); 3] {
+    [(Side::Piece, "piece"), (Side::Film, "film"), (Side::Both, "both")]
+}
+
+/// Whoever bears it, without a name.
+pub fn bearer_lost(bearer: Bearer) -> &'static str {
+    match bearer {
+        Bearer::Build(_) => "a build struck out since",
+        Bearer::Lot(_) => "a lot struck out since",
+        Bearer::Shop => super::common::the_shop(),
+    }
+}
+
+/// The end lies before the start, by the field.
+pub fn end_before_start(from: &str) -> String {
+    format!(
+        "That is before {from}, when it began. Hours past midnight: type how long, on the day they began. Kept as typed."
+    )
+}
+
+/// A name is missing, by the field.
+pub fn name_missing() -> &'static str {
+    "No name yet. One word is enough."
+}
+
+/// Words are missing, by the field.
+pub fn words_missing() -> &'static str {
+    "Nothing written yet. A word is enough."
+}
+
+/// Too many signs, by the field.
+pub fn too_long(most: usize) -> String {
+    format!("Longer than this field: {most} letters fit. Kept as typed.")
+}
+
+/// A choice is missing, by the field.
+pub fn not_chosen() -> &'static str {
+    "Not chosen yet."
+}
+
+/// A share beyond the whole, by the field.
+pub fn over_the_whole() -> &'static str {
+    "More than all of it: 0 to 100 %. Kept as typed."
+}
+
+/// Not a single one, by the field.
+pub fn one_at_least() -> &'static str {
+    "One at least. Kept as typed."
+}
+
+/// It names something that was struck out.
+pub fn names_gone() -> &'static str {
+    "names something struck out since"
+}

@@ -1,0 +1,71 @@
+//! Notes, and what has no home yet.
+
+/// The head of the form.
+pub fn title() -> &'static str {
+    "Note"
+}
+
+/// Its field.
+pub fn text() -> &'static str {
+    "What is it about?"
+}
+
+/// Where it goes.
+pub fn home() -> &'static str {
+    "Where it goes"
+}
+
+/// The choice without a home.
+pub fn no_home() -> &'static str {
+    "no home yet"
+}
+
+/// The keys, read aloud.
+pub fn keys() -> &'static str {
+    "Note keys"
+}
+
+/// The filled key.
+pub fn keep() -> &'static str {
+    "Keep note"
+}
+
+/// The list.
+pub fn homeless() -> &'static str {
+    "No home yet"
+}
+
+/// How many wait.
+pub fn waiting(count: usize) -> String {
+    if count == 1 { "1 note waits".to_owned() } else { format!("{count} notes wait") }
+}
+
+/// None waits.
+pub fn none_waits() -> &'static str {
+    "Everything has a home. A note that is taken down in a hurry waits here until it gets one."
+}
+
+/// Homes for a note, read aloud.
+pub fn homes_of(note: &str) -> String {
+    format!("A home for “{note}”")
+}
+
+/// Another home than those offered.
+pub fn other() -> &'static str {
+    "other"
+}
+
+/// Under it.
+pub fn or_correct() -> &'static str {
+    "or correct"
+}
+
+/// A mark: it has a home now.
+pub fn mark_home(home: &str) -> String {
+    format!("for {home}")
+}
+
+/// A key to a new note.
+pub fn new_note() -> &'static str {
+    "New note"
+}
