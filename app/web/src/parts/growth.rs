@@ -26,7 +26,7 @@ pub struct Level {
     pub opened: Option<usize>,
 }
 
-/// `on_fold` gets the level tapped; `on_piece` a level and the piece tapped in it (the rows below offer the same).
+/// `on_fold` gets the level tapped; `on_piece` the last level and the piece tapped in it (the rows below offer the same).
 #[component]
 pub fn Growth(
     levels: Vec<Level>,
@@ -53,6 +53,8 @@ fn bar(
     on_fold: Callback<usize>,
     on_piece: Option<Callback<(usize, usize)>>,
 ) -> AnyView {
+    // Above the last, a tap anywhere on a level folds back to it.
+    let on_piece = on_piece.filter(|_| last);
     let tap = move |piece: usize| on_piece.map(|on_piece| move || on_piece.run((at, piece)));
     let pieces = level
         .pieces

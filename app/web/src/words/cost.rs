@@ -82,11 +82,6 @@ pub fn of_hours(hours: &str) -> String {
     format!("of {hours}")
 }
 
-/// No entry tells of income yet.
-pub fn no_income() -> &'static str {
-    "no income entry"
-}
-
 /// The third of the leading three.
 pub fn salvage_saved() -> &'static str {
     "Salvage saved"
@@ -192,6 +187,11 @@ pub fn own_hours() -> &'static str {
 /// Own hours in drawn stock.
 pub fn in_the_timber() -> &'static str {
     "In the timber"
+}
+
+/// All that a lot cost.
+pub fn whole_lot() -> &'static str {
+    "The whole lot"
 }
 
 /// A pool of a lot.

@@ -52,9 +52,8 @@ impl<'a> Say<'a> {
         let plain = match rule {
             Rule::Stage { stage, .. } => return self.stage(*stage),
             Rule::Drawn { source, .. } => return words::capital(&gaps::name(self.shop(), *source)),
-            Rule::LotMoney { lot: it } | Rule::LotNotDrawn { lot: it } | Rule::LotCost { lot: it } => {
-                return words::capital(&lot(it));
-            }
+            Rule::LotMoney { lot: it } | Rule::LotNotDrawn { lot: it } => return words::capital(&lot(it)),
+            Rule::LotCost { .. } => words::whole_lot(),
             Rule::Draw { entry } => return self.draw_name(*entry),
             Rule::Kind { kind, .. } => words::kind(*kind),
             Rule::Rest { kind, .. } => words::rest_of(*kind),
@@ -86,9 +85,7 @@ impl<'a> Say<'a> {
         match rule {
             Rule::Draw { entry } => self.draw_name(*entry),
             Rule::Drawn { source, .. } => gaps::name(self.shop(), *source),
-            Rule::LotMoney { lot } | Rule::LotNotDrawn { lot } | Rule::LotCost { lot } => {
-                gaps::name(self.shop(), Source::Lot(*lot))
-            }
+            Rule::LotMoney { lot } | Rule::LotNotDrawn { lot } => gaps::name(self.shop(), Source::Lot(*lot)),
             _ => words::lower(&self.name(rule)),
         }
     }
