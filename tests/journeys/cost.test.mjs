@@ -1,7 +1,7 @@
 // The cost: true cost by kind, Spent, Used up and the bridge; every figure opens down to the entries, and the parts
 // add up to the last cent.
 import assert from "node:assert/strict";
-import { BUILD, addLot, logHours, setRate, sheetOf, startBuild } from "./lib/acts.mjs";
+import { BUILD, addLot, logHours, openBuild, setRate, sheetOf, startBuild } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
 
 /** Uses stock from its own sheet, by what is typed. */
@@ -90,8 +90,7 @@ journey("one tap from a build to its true cost", async ({ thumb }) => {
   await startBuild(thumb);
   await setRate(thumb, "30");
   await logHours(thumb, "1 h", "mill");
-  await thumb.place("Builds");
-  await thumb.tap(new RegExp(`^${BUILD}`));
+  await openBuild(thumb);
   const before = thumb.taps;
   await thumb.tap("Cost", `Sheets of ${BUILD}`);
   await thumb.key(/^True cost.*30\.00/).waitFor();

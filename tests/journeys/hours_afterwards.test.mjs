@@ -1,5 +1,5 @@
 // Hours afterwards: "2 h 15 milling yesterday", in the words of whoever types it.
-import { BUILD, logHours, startBuild } from "./lib/acts.mjs";
+import { BUILD, logHours, openBuild, startBuild } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
 
 journey("two and a quarter hours of milling yesterday", async ({ thumb }) => {
@@ -52,8 +52,7 @@ journey("hours that overlap are kept, counted once, and said so", async ({ thumb
   await thumb.kept("shoot 1 h 00, Me");
   await thumb.kept("overlaps other hours, counted once");
   // Rules, 6: sand 13 to 15, shoot 14:30 to 15:30 is 1.5 h and 1 h.
-  await thumb.place("Builds");
-  await thumb.tap(new RegExp(`^${BUILD}`));
+  await openBuild(thumb);
   await thumb.sees("2 h 30");
   await thumb.key(/sand.*1 h 30/).waitFor();
 });

@@ -1,7 +1,7 @@
 // The journal of a build: newest first, by day; find as you type; correct, strike out, bring back; history on view;
 // notes, and what has no home yet.
 import assert from "node:assert/strict";
-import { BUILD, logHours, startBuild, startStage } from "./lib/acts.mjs";
+import { BUILD, logHours, openBuild, startBuild, startStage } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
 import { until } from "./lib/thumb.mjs";
 
@@ -10,8 +10,7 @@ async function written({ thumb }) {
   await startBuild(thumb);
   await logHours(thumb, "2 h 15", "mill", { day: "yesterday" });
   await logHours(thumb, "1 h 30", "sand");
-  await thumb.place("Builds");
-  await thumb.tap(new RegExp(`^${BUILD}`));
+  await openBuild(thumb);
   await thumb.sheet(`Journal, ${BUILD}`);
 }
 
@@ -78,8 +77,7 @@ journey("a note from the running clock is of its build", async ({ thumb }) => {
   await thumb.type("What is it about?", "Third board has a shake");
   await thumb.tap("Keep note");
   await thumb.kept("note Third board has a shake");
-  await thumb.place("Builds");
-  await thumb.tap(new RegExp(`^${BUILD}`));
+  await openBuild(thumb);
   await thumb.key(/note Third board has a shake/).waitFor();
 });
 
@@ -113,8 +111,7 @@ journey("two corrections of one entry on two phones: both are seen, one tap pick
     await of.thumb.sees(/brought in, and kept/);
   };
   const correct = async (of, length) => {
-    await of.thumb.place("Builds");
-    await of.thumb.tap(new RegExp(`^${BUILD}`));
+    await openBuild(of.thumb);
     await of.thumb.tap(/mill/);
     await of.thumb.tap("Correct");
     await of.thumb.type("How long", length);
@@ -128,8 +125,7 @@ journey("two corrections of one entry on two phones: both are seen, one tap pick
   await partner.page.clock.fastForward("00:10:00");
   await correct(partner, "4 h");
   await bringIn(walk, await file(partner));
-  await thumb.place("Builds");
-  await thumb.tap(new RegExp(`^${BUILD}`));
+  await openBuild(thumb);
   await thumb.sees("two versions: one must be picked");
   await thumb.tap(/mill/);
   await thumb.sees("Two versions of this entry");

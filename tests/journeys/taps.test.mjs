@@ -1,6 +1,6 @@
 // Taps, counted: never more than the table says. Typing and its digits are not taps; the keys before and after are.
 import assert from "node:assert/strict";
-import { BUILD, addLot, logHours, setRate, startBuild, startStage } from "./lib/acts.mjs";
+import { BUILD, addLot, logHours, openBuild, setRate, startBuild, startStage } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
 
 const SALVAGED = { "what, or from where": "gymnasium maple", "rough quantity": "120", paid: "36", "usable, as you expect": "80" };
@@ -59,8 +59,7 @@ async function withHours(walk) {
   await startBuild(thumb);
   await setRate(thumb, "26");
   await logHours(thumb, "2 h", "mill");
-  await thumb.place("Builds");
-  await thumb.tap(new RegExp(`^${BUILD}`));
+  await openBuild(thumb);
 }
 async function withSalvage(walk) {
   const { thumb } = walk;

@@ -1,6 +1,6 @@
 // Stock used: the usual draw, a count, a share of a tin, a length with marks that add, a return, found empty.
 import assert from "node:assert/strict";
-import { addLot, startBuild, startStage } from "./lib/acts.mjs";
+import { addLot, openBuild, startBuild, startStage } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
 
 const DISCS = { what: "discs", "how much": "16 discs", "price, before tax": "11.36" };
@@ -96,8 +96,7 @@ journey("some of it comes back at what it cost", async ({ thumb }) => {
   await thumb.tap("6", "Number pad");
   await thumb.tap("Use 6 discs");
   await thumb.kept(/used 6 discs/);
-  await thumb.place("Builds");
-  await thumb.tap(/^Gym-floor trays/);
+  await openBuild(thumb);
   await thumb.tap(/used discs/);
   await thumb.tap(/^Some back/);
   await thumb.tap("2", "Number pad");
@@ -132,8 +131,7 @@ journey("a thing is found empty in one tap", async ({ thumb }) => {
 
 journey("money paid directly", async ({ thumb }) => {
   await startBuild(thumb);
-  await thumb.place("Builds");
-  await thumb.tap(/^Gym-floor trays/);
+  await openBuild(thumb);
   await thumb.tap("money", "Journal keys");
   await thumb.type("What for", "Hire of a drum sander");
   await thumb.type("Paid", "60");

@@ -50,9 +50,15 @@ export async function setRate(thumb, figure, person = "Me") {
   await thumb.kept(person);
 }
 
+/** The journal of a build, from the list of builds. */
+export async function openBuild(thumb, title = BUILD) {
+  await thumb.place("Builds");
+  await thumb.tap(new RegExp(title), "Builds, latest first");
+  await thumb.sheet(`Journal, ${title}`);
+}
+
 /** A sheet of the one build there is. */
 export async function sheetOf(thumb, tab, title = BUILD) {
-  await thumb.place("Builds");
-  await thumb.tap(new RegExp(`^${title}`));
-  await thumb.tap(tab, `Sheets of ${title}`);
+  await openBuild(thumb, title);
+  if (tab !== "Journal") await thumb.tap(tab, `Sheets of ${title}`);
 }

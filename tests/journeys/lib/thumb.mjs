@@ -30,7 +30,8 @@ export class Thumb {
   /** A named part of the sheet. */
   part(name) {
     const { page } = this;
-    return page.getByRole("region", named(name)).or(page.getByRole("group", named(name))).or(page.getByRole("navigation", named(name)));
+    const [first, ...rest] = ["region", "group", "navigation", "list"].map((role) => page.getByRole(role, named(name)));
+    return rest.reduce((one, other) => one.or(other), first);
   }
 
   field(label) {

@@ -121,11 +121,6 @@ impl Seconds {
     pub(crate) fn plus(self, more: Seconds) -> Seconds {
         Seconds(self.0.saturating_add(more.0))
     }
-
-    /// The difference. Saturates.
-    pub(crate) fn minus(self, less: Seconds) -> Seconds {
-        Seconds(self.0.saturating_sub(less.0))
-    }
 }
 
 #[cfg(test)]

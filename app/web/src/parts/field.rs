@@ -11,7 +11,6 @@ pub enum Typing {
     Decimal,
     Search,
     Date,
-    Time,
     /// None: a pad of ours stands in the hand. Keys of a real keyboard still work.
     Pad,
 }
@@ -19,7 +18,7 @@ pub enum Typing {
 impl Typing {
     fn mode(self) -> &'static str {
         match self {
-            Typing::Words | Typing::Date | Typing::Time => "text",
+            Typing::Words | Typing::Date => "text",
             Typing::Decimal => "decimal",
             Typing::Search => "search",
             Typing::Pad => "none",
@@ -29,7 +28,6 @@ impl Typing {
     fn input(self) -> &'static str {
         match self {
             Typing::Date => "date",
-            Typing::Time => "time",
             Typing::Search => "search",
             Typing::Words | Typing::Decimal | Typing::Pad => "text",
         }

@@ -14,7 +14,6 @@ pub enum Hatch {
     Labour,
     Tools,
     Overhead,
-    OneOff,
     /// Red: culled, dearer, lost.
     Loss,
     /// The piece's side.
@@ -43,7 +42,6 @@ impl Hatch {
             Hatch::Labour => "labour",
             Hatch::Tools => "tools",
             Hatch::Overhead => "overhead",
-            Hatch::OneOff => "one-off",
             Hatch::Loss => "loss",
             Hatch::Piece => "piece",
             Hatch::Film => "film",
@@ -63,7 +61,6 @@ impl Hatch {
             Hatch::Labour => &["url(#h-labour)"],
             Hatch::Tools => &["url(#h-tools)"],
             Hatch::Overhead => &["url(#h-overhead)"],
-            Hatch::OneOff => &["url(#h-one-off)"],
             Hatch::Loss => &["url(#h-loss)"],
             Hatch::Film => &["url(#h-film)"],
             Hatch::Both => &["url(#h-bought)", "url(#h-film)"],

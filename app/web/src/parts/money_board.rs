@@ -54,41 +54,6 @@ pub fn MoneyBoard(amounts: Amounts, text: MoneyText) -> impl IntoView {
     }
 }
 
-/// A case of "worth it?".
-#[derive(Clone, Default)]
-pub struct WorthCase {
-    /// "badly", "usually", "well".
-    pub label: String,
-    /// The case taken as the likely one: second pen.
-    pub usual: bool,
-    pub amounts: Amounts,
-    /// `215.63`, or `−32.09`.
-    pub outcome: String,
-}
-
-/// Cases as boards of one scale, each with a thick mark at its own price of new.
-#[component]
-pub fn WorthIt(
-    #[prop(into)] name: String,
-    #[prop(into)] caption: String,
-    cases: Vec<WorthCase>,
-) -> impl IntoView {
-    let scale = positive(cases.iter().map(|case| case.amounts.longest()).fold(0.0, f64::max));
-    let rows = cases.into_iter().map(|case| worth_row(case, scale)).collect_view();
-    view! { <div class="worth" role="img" aria-label=name><span class="caption">{caption}</span>{rows}</div> }
-}
-
-fn worth_row(case: WorthCase, scale: f64) -> impl IntoView {
-    let loss = case.amounts.paid() > case.amounts.instead;
-    let saved = (!loss).then(|| case.outcome.clone());
-    let end = format!("calc({} * (100% - 4.5rem))", case.amounts.longest() / scale);
-    let lost = loss.then(|| view! { <span class="loss" style:inset-inline-start=end>{case.outcome}</span> });
-    view! {
-        <span class:usual=case.usual>{case.label}</span>
-        <div class="track" class:usual=case.usual>{bars(case.amounts, scale, saved)}{lost}</div>
-    }
-}
-
 fn bars(amounts: Amounts, scale: f64, saved: Option<String>) -> impl IntoView {
     let part = |kind: Hatch, amount: f64| {
         (amount > 0.0).then(|| {

@@ -29,20 +29,8 @@ pub enum Look {
     Day,
     /// `Fri 20 Nov 2026`.
     DayYear,
-    /// `20 November 2026`.
-    Long,
-    /// `November 2026`.
-    Month,
-    /// `Fri`.
-    Weekday,
     /// `08:05` or `8:05 a.m.`.
     Time,
-}
-
-/// An amount of money from decimal text such as `2994.01`, with the currency's own sign and digits.
-pub fn money(decimal: &str, currency: &str, language: &str) -> String {
-    let options = [("style", "currency"), ("currency", currency), ("currencyDisplay", "narrowSymbol")];
-    number_text(decimal, language, &options, None)
 }
 
 /// A figure from decimal text with as many digits behind the mark as it has, grouped.
@@ -76,11 +64,6 @@ pub fn currency_name(code: &str, language: &str) -> String {
     names.and_then(|it| it.say(&code.into())).unwrap_or_else(|| code.to_owned())
 }
 
-/// The mark between whole and part, as the reader's locale writes it.
-pub fn decimal_mark(language: &str) -> char {
-    number("1.5", language).chars().find(|it| !it.is_numeric()).unwrap_or('.')
-}
-
 /// Whether the reader's clock counts to twelve.
 fn counts_to_twelve(language: &str) -> bool {
     let ask = || {
@@ -110,9 +93,6 @@ fn options_of(look: Look) -> &'static [(&'static str, &'static str)] {
     match look {
         Look::Day => &[("weekday", "short"), ("day", "numeric"), ("month", "short")],
         Look::DayYear => &[("weekday", "short"), ("day", "numeric"), ("month", "short"), ("year", "numeric")],
-        Look::Long => &[("day", "numeric"), ("month", "long"), ("year", "numeric")],
-        Look::Month => &[("month", "long"), ("year", "numeric")],
-        Look::Weekday => &[("weekday", "short")],
         Look::Time => &[("minute", "2-digit")],
     }
 }

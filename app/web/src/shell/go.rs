@@ -7,7 +7,9 @@ use std::rc::Rc;
 
 /// A handle that can be copied into any event.
 #[derive(Clone, Copy)]
-pub struct Go(StoredValue<Rc<dyn Fn(&str, NavigateOptions)>, LocalStorage>);
+pub struct Go(StoredValue<Navigate, LocalStorage>);
+
+type Navigate = Rc<dyn Fn(&str, NavigateOptions)>;
 
 impl Go {
     /// Inside the router only.

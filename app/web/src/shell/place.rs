@@ -161,30 +161,6 @@ impl Place {
             _ => return None,
         })
     }
-
-    /// Which of the five cells of the title block it belongs to: Bench, Builds, Stock, Plan, Shop.
-    pub fn cell(&self) -> usize {
-        match self {
-            Place::Bench | Place::Stages | Place::NewStage | Place::WorkFor | Place::Minute(_) => 0,
-            Place::Builds
-            | Place::NewBuild
-            | Place::Build(..)
-            | Place::Opened(..)
-            | Place::Entry(_)
-            | Place::Hours
-            | Place::Note
-            | Place::Homeless
-            | Place::Expense => 1,
-            Place::Stock
-            | Place::NewLot
-            | Place::Lot(_)
-            | Place::Sort(_)
-            | Place::Use(_)
-            | Place::Return(_) => 2,
-            Place::Plan => 3,
-            Place::Shop | Place::Person(_) | Place::Choices | Place::BringIn => 4,
-        }
-    }
 }
 
 impl Tab {

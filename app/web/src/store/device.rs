@@ -16,10 +16,6 @@ const NOT_SAFE: &str = "benchslate.not-safe";
 pub enum Small {
     /// Light or dark.
     Theme,
-    /// The hand that holds the phone.
-    Hand,
-    /// The address that was last looked at.
-    Place,
     /// When the journal was last saved as a file, and how many lines it had.
     BackedUp,
 }
@@ -28,8 +24,6 @@ impl Small {
     fn key(self) -> &'static str {
         match self {
             Self::Theme => "benchslate.theme",
-            Self::Hand => "benchslate.hand",
-            Self::Place => "benchslate.place",
             Self::BackedUp => "benchslate.backed-up",
         }
     }

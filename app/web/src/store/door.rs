@@ -105,11 +105,6 @@ impl Door {
         Ok(Act::new(tx))
     }
 
-    /// Closes the connection; transactions that have begun still run to their end.
-    pub(super) fn close(&self) {
-        self.db.close();
-    }
-
     fn listening(db: IdbDatabase, hear: Rc<dyn Fn(Sign)>) -> Self {
         let (closing, heard) = (db.clone(), hear.clone());
         let superseded =

@@ -26,11 +26,11 @@ mod value;
 
 use std::rc::Rc;
 
-pub use failure::{At, Failure};
+pub use failure::Failure;
 use held::Held;
 pub use ids::{fresh_id, fresh_id_text};
 use revisions::Outcome;
-pub use revisions::{AppendError, Appended, Clash, NewRow, Row};
+pub use revisions::{AppendError, Appended, NewRow, Row};
 use tabs::Word;
 pub use tally::Tally;
 
@@ -108,14 +108,6 @@ impl Store {
     /// As [`Failure`] says. A damaged row is left out here and named by [`Self::self_check`].
     pub async fn rows_above(&self, seq: u64, limit: u32) -> Result<Vec<Row>, Failure> {
         self.0.through(async |door| revisions::above(door, seq, limit).await).await
-    }
-
-    /// How many rows there are.
-    ///
-    /// # Errors
-    /// As [`Failure`] says.
-    pub async fn count(&self) -> Result<u64, Failure> {
-        self.0.through(async |door| revisions::count(door).await).await
     }
 
     /// What the first screen shows, as it was last written with an append.

@@ -154,11 +154,6 @@ pub(super) async fn sound_and_damaged(
     Ok((sound, damaged))
 }
 
-/// How many rows there are.
-pub(super) async fn count(door: &Door) -> Result<u64, Failure> {
-    counted(door, REVISIONS).await
-}
-
 /// How many lines were put aside.
 pub(super) async fn quarantine_count(door: &Door) -> Result<u64, Failure> {
     counted(door, QUARANTINE).await

@@ -91,11 +91,6 @@ pub fn the_shop() -> &'static str {
     "The shop"
 }
 
-/// A place that comes with a later version.
-pub fn later() -> &'static str {
-    "Not drawn yet"
-}
-
 /// None of the choices.
 pub fn none() -> &'static str {
     "none"

@@ -74,13 +74,6 @@ pub fn room(used: &str) -> String {
     text
 }
 
-/// Under the drawing.
-pub fn journal(used: &str) -> String {
-    let mut text = String::from("journal ");
-    text.push_str(used);
-    text
-}
-
 /// Decides the act once more.
 pub fn try_again() -> &'static str {
     "Try again"

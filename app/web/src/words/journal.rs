@@ -5,7 +5,7 @@ use benchslate_core::{
     costing::DaySum,
     journal::{
         Kind,
-        kinds::{Bearer, Origin, Role, SettingKey, Side},
+        kinds::{Bearer, Origin, Role, SettingKey},
     },
     measure::Money,
 };
@@ -38,11 +38,6 @@ pub fn find_hint() -> &'static str {
 /// Nothing holds what was asked for.
 pub fn nothing_found(typed: &str) -> String {
     format!("No line says “{typed}”. Whole days and names are found too.")
-}
-
-/// How many lines hold it.
-pub fn found(count: usize) -> String {
-    if count == 1 { "1 line found".to_owned() } else { format!("{count} lines found") }
 }
 
 /// The row that shows more.
@@ -167,11 +162,6 @@ pub fn ends_before_start() -> &'static str {
 /// A figure can't be said.
 pub fn no_figure() -> &'static str {
     "no figure"
-}
-
-/// Nobody has a rate for it: hours stand alone.
-pub fn no_rate() -> &'static str {
-    "no rate on that day"
 }
 
 /// Under a struck line.
@@ -363,11 +353,6 @@ pub fn rate_from(figure: &str, day: Option<&str>) -> String {
 /// Is or isn't.
 pub fn yes_no(yes: bool) -> &'static str {
     if yes { "yes" } else { "no" }
-}
-
-/// So many breaks.
-pub fn breaks(count: usize) -> String {
-    if count == 1 { "1 break".to_owned() } else { format!("{count} breaks") }
 }
 
 /// What an entry says, read aloud.
@@ -567,11 +552,6 @@ pub fn mark_picked() -> &'static str {
 /// Beside a form that is half filled.
 pub fn correcting() -> &'static str {
     "correcting"
-}
-
-/// Which side.
-pub fn sides() -> [(Side, &'static str); 3] {
-    [(Side::Piece, "piece"), (Side::Film, "film"), (Side::Both, "both")]
 }
 
 /// Whoever bears it, without a name.

@@ -203,7 +203,7 @@ pub fn clashed(count: u64) -> String {
 
 /// What stands past the lower edge.
 pub fn below() -> &'static str {
-    "set once, look, what is kept here"
+    "look, what is kept here"
 }
 
 /// The keys, read aloud.
@@ -410,6 +410,27 @@ pub fn set_to(what: &str, value: &str) -> String {
     text.push_str(": ");
     text.push_str(value);
     text
+}
+
+/// A mark of several: the first, and how many more.
+pub fn set_and_more(first: &str, more: usize) -> String {
+    let mut text = String::from(first);
+    if more > 0 {
+        text.push_str(" and ");
+        text.push_str(&more.to_string());
+        text.push_str(" more");
+    }
+    text
+}
+
+/// What stands past the lower edge of a person.
+pub fn rates_below() -> &'static str {
+    "rates"
+}
+
+/// What stands past the lower edge of the choices.
+pub fn choices_below() -> &'static str {
+    "week, name, vehicle, tax, zone"
 }
 
 /// What a mark calls a choice.

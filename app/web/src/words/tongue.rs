@@ -2,7 +2,7 @@
 
 use crate::platform::intl::{self, Look};
 use benchslate_core::{
-    journal::{On, Shop, kinds::SettingKey},
+    journal::{Shop, kinds::SettingKey},
     measure::{Day, Instant, Money, Quantity, Seconds, Shown, currency},
 };
 
@@ -81,11 +81,6 @@ impl Tongue {
     /// The day of a moment: `Fri 20 Nov`.
     pub fn day_of(&self, at: Instant) -> String {
         intl::instant(at.0.saturating_mul(1000), &self.zone, &self.language, Look::Day)
-    }
-
-    /// The time where one was given, nothing for a whole day.
-    pub fn time_on(&self, on: On) -> String {
-        on.instant().map(|at| self.time(at)).unwrap_or_default()
     }
 
     /// `1 h 55`; `0 h 40`.

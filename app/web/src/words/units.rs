@@ -93,6 +93,8 @@ pub fn figure(tongue: &Tongue, quantity: Quantity, unit: Unit) -> String {
     let finest = match unit {
         Unit::Inch => 32,
         _ if is_pack(unit) => 8,
+        // A board is a few thousandths of one.
+        Unit::CubicMetre => return tongue.number(&quantity.shown_to(4)),
         _ => return tongue.quantity(quantity),
     };
     let near: Nearest = marks::nearest(quantity, finest);

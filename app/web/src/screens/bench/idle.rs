@@ -11,7 +11,7 @@ use crate::{
         slate::NextSlate,
         stretch::{EarlierAt, Stretch, StretchText},
     },
-    screens::trouble::Troubles,
+    screens::trouble::{TroubleKeys, Troubles},
     shell::{Desk, Go, Place, frame::Places, mark::LastMarkHere},
     words::bench as words,
 };
@@ -52,6 +52,7 @@ pub fn Idle() -> impl IntoView {
             <Below>
                 <LastMarkHere/>
                 <Hand name=words::keys().to_owned() kind=HandKind::Dense>
+                    <TroubleKeys/>
                     <Next bench/>
                     <OrStart bench/>
                 </Hand>

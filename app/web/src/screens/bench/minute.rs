@@ -153,12 +153,8 @@ fn keep(desk: Desk, go: Go, form: Form, entry: Id) {
     let now = desk.at_tap();
     let zone = desk.now_read(|view| view.shop.zone.clone());
     let end = stretch.to.map_or(now, |to| to.instant);
-    let begun = put(
-        form,
-        BEGUN,
-        |time| afterwards::begun(&zone, from, end.max(now), time),
-        |typed| hours::still_to_come(typed),
-    );
+    let begun =
+        put(form, BEGUN, |time| afterwards::begun(&zone, from, end.max(now), time), hours::still_to_come);
     let start = begun.unwrap_or(from);
     let said = desk.now_read(|view| view.tongue.time(start));
     let ended = put(

@@ -6,10 +6,10 @@ use crate::{
         key::{Key, KeyKind, KeyLink},
         seg::Seg,
         sheet::{Above, Below, Hand, HandKind, Head, Keys, Sheet},
-        slate::RunningSlate,
+        slate::{RunningSlate, SlimSlate},
         stretch::Stretch,
     },
-    screens::trouble::Troubles,
+    screens::trouble::{TroubleKeys, Troubles},
     shell::{Desk, Go, Place, frame::Places, mark::LastMarkHere},
     words::bench as words,
 };
@@ -22,18 +22,16 @@ pub fn Running() -> impl IntoView {
     let desk = Desk::here();
     let go: Go = expect_context();
     let bench = Memo::new(move |_| desk.bench());
+    let troubled = Memo::new(move |_| desk.trouble.with(Option::is_some));
     view! {
         <Sheet>
             <Head title=super::title(desk, bench) note=super::today(desk) on_tap=Callback::new(move |()| go.to(&Place::WorkFor))/>
-            <Above>
-                <Slate bench/>
-                <Troubles/>
-            </Above>
+            <Above>{move || above(bench, troubled.get())}</Above>
             <Below>
                 <LastMarkHere/>
                 <Hand name=words::keys().to_owned() kind=HandKind::Dense>
                     <AskedAbout bench/>
-                    <Acts bench/>
+                    {move || acts(bench, troubled.get())}
                     <Main bench/>
                     <super::stages::Likely bench lead=Signal::stored(words::change_over_to().to_owned())/>
                 </Hand>
@@ -41,6 +39,42 @@ pub fn Running() -> impl IntoView {
             </Below>
         </Sheet>
     }
+}
+
+/// A message needs the slate's room: the clock runs on in a slim one under it.
+fn above(bench: Memo<Option<Bench>>, troubled: bool) -> AnyView {
+    if troubled {
+        view! { <Troubles/><Slim bench/> }.into_any()
+    } else {
+        view! { <Slate bench/><Troubles/> }.into_any()
+    }
+}
+
+/// What the message asks for goes before camera and stock.
+pub fn acts(bench: Memo<Option<Bench>>, troubled: bool) -> AnyView {
+    if troubled { view! { <TroubleKeys/> }.into_any() } else { view! { <Acts bench/> }.into_any() }
+}
+
+#[component]
+fn Slim(bench: Memo<Option<Bench>>) -> impl IntoView {
+    let desk = Desk::here();
+    let clock = Memo::new(move |_| only(bench));
+    let of = move |say: fn(&BenchClock) -> String| {
+        Signal::derive(move || clock.read().as_ref().map(say).unwrap_or_default())
+    };
+    let digits = Memo::new(move |_| {
+        let now = desk.now();
+        clock.read().as_ref().map(|clock| say::clock(desk, clock, now)).unwrap_or_default()
+    });
+    view! {
+        <SlimSlate
+            name=words::clock_running().to_owned()
+            stage=of(|clock| clock.stage.name.clone())
+            who=of(say::who_for)
+            clock=digits
+        />
+    }
+    .into_any()
 }
 
 /// The clock of a bench with one; the last begun of more.

@@ -1,6 +1,6 @@
 //! Two clocks in one band. The keys act on one of them, and say whose they are.
 
-use super::{asked::AskedAbout, running::Acts, say, taps};
+use super::{asked::AskedAbout, running::acts, say, taps};
 use crate::{
     parts::{
         key::{Key, KeyKind},
@@ -41,7 +41,7 @@ pub fn Two() -> impl IntoView {
                 <LastMarkHere/>
                 <Hand name=words::keys().to_owned() kind=HandKind::Dense>
                     <AskedAbout bench/>
-                    <Acts bench/>
+                    {move || acts(bench, desk.trouble.with(Option::is_some))}
                     <Main bench acting/>
                     <super::stages::Likely bench lead acting=Some(acting)/>
                 </Hand>

@@ -1,6 +1,6 @@
 //! Set once for the whole shop. A tap on one of a few is kept at once; what is typed is kept by the key.
 
-use super::set::{cell, km_rate, tax, week_start};
+use super::set::{self, cell, km_rate, tax, week_start};
 use crate::{
     parts::{
         field::{Cells, Field, Typing},
@@ -50,7 +50,7 @@ pub fn ChoicesSheet() -> impl IntoView {
             <Head title=words::choices().to_owned() note=words::for_the_shop().to_owned()/>
             <Above>
                 <Troubles/>
-                <Read name=words::choices().to_owned()>
+                <Read name=words::choices().to_owned() below=words::choices_below().to_owned()>
                     {currencies(desk, form)}
                     <Group title=words::units_set().to_owned()/>
                     {units(desk)}
@@ -150,7 +150,7 @@ fn units(desk: Desk) -> AnyView {
         choose(desk, SettingKey::Units, words::units_set(), code.to_owned(), words::units(inches).to_owned());
     };
     let choices = [true, false].map(|inches| Choice::plain(words::units(inches))).to_vec();
-    set(words::units_set(), choices, chosen, Callback::new(choose))
+    one_of(words::units_set(), choices, chosen, Callback::new(choose))
 }
 
 fn weeks(desk: Desk) -> AnyView {
@@ -165,10 +165,10 @@ fn weeks(desk: Desk) -> AnyView {
         }
     };
     let choices = WEEKS.map(|day| Choice::plain(words::weekday(day))).to_vec();
-    set(words::week_begins(), choices, chosen, Callback::new(choose))
+    one_of(words::week_begins(), choices, chosen, Callback::new(choose))
 }
 
-fn set(name: &'static str, choices: Vec<Choice>, chosen: Signal<usize>, choose: Callback<usize>) -> AnyView {
+fn one_of(name: &'static str, choices: Vec<Choice>, chosen: Signal<usize>, choose: Callback<usize>) -> AnyView {
     view! {
         <Seg
             name=name.to_owned()
@@ -216,19 +216,21 @@ fn typed(desk: Desk, form: Form) -> AnyView {
 
 /// Keeps what was typed, all in one act.
 fn keep(desk: Desk, form: Form) {
-    let Some(settings) = read(desk, form) else { return };
-    if settings.is_empty() {
-        return form.wrong("name", words::nothing_typed().to_owned());
+    let settings = read(desk, form);
+    if settings.as_ref().is_some_and(Vec::is_empty) {
+        form.wrong("name", words::nothing_typed().to_owned());
     }
+    let Some(settings) = settings.filter(|settings| !settings.is_empty()) else { return set::to_the_wrong() };
     let rates = settings.iter().any(|it| it.0 == SettingKey::KmRate);
-    let said: Vec<String> = settings.iter().map(|it| words::set_to(label(it.0), &it.2)).collect();
+    let first = settings.first().map(|it| words::set_to(label(it.0), &it.3)).unwrap_or_default();
+    let said = words::set_and_more(&first, settings.len().saturating_sub(1));
     desk.act_then(
         move |hand| {
             let mut changes = if rates { first_amount::settings(hand) } else { Vec::new() };
-            changes.extend(settings.iter().map(|(key, from, value)| write(hand, *key, *from, value.clone())));
+            changes.extend(settings.iter().map(|(key, from, value, _)| write(hand, *key, *from, value.clone())));
             changes
         },
-        move |_| marked(said.join("; ")),
+        move |_| marked(said.clone()),
         move |done| {
             if done.is_ok() {
                 form.done(desk);
@@ -237,7 +239,8 @@ fn keep(desk: Desk, form: Form) {
     );
 }
 
-type Chosen = (SettingKey, Option<Day>, String);
+/// Which, from when, its value as it is stored, and as it is said.
+type Chosen = (SettingKey, Option<Day>, String, String);
 
 /// None: something is wrong, and said by its field.
 fn read(desk: Desk, form: Form) -> Option<Vec<Chosen>> {
@@ -252,20 +255,22 @@ fn read(desk: Desk, form: Form) -> Option<Vec<Chosen>> {
     if let Some(wrong) = words::bad_name(&name).filter(|_| !name.is_empty()) {
         form.wrong("name", wrong.to_owned());
     } else if !name.is_empty() {
-        settings.push((SettingKey::ShopName, None, name));
+        settings.push((SettingKey::ShopName, None, name.clone(), name));
     }
     let from = form.read("from", |text| day::typed_near(text, today));
     if let Some(rate) = form.read("km", number::amount) {
-        settings.push((SettingKey::KmRate, from.or(there.then_some(today)), Dec(rate).plain()));
+        let value = Dec(rate).plain();
+        settings.push((SettingKey::KmRate, from.or(there.then_some(today)), value.clone(), value));
     }
     if let Some(share) = form.read("tax", number::percent) {
-        settings.push((SettingKey::TaxRate, None, Dec(share).plain()));
+        let said = words::percent(&Dec(share).hundredths());
+        settings.push((SettingKey::TaxRate, None, Dec(share).plain(), said));
     }
     let zone = form.now("zone").trim().to_owned();
     if !zone.is_empty() && clock::offset_changes(&zone).is_none() {
         form.wrong("zone", words::no_such_zone().to_owned());
     } else if !zone.is_empty() {
-        settings.push((SettingKey::Zone, None, zone));
+        settings.push((SettingKey::Zone, None, zone.clone(), zone));
     }
     (!form.is_wrong()).then_some(settings)
 }

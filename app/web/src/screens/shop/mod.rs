@@ -9,7 +9,7 @@ mod people;
 mod person;
 mod set;
 
-pub use backup::{day as backed_up_on, save as save_backup};
+pub use backup::save as save_backup;
 pub use bring_in::BringInSheet;
 pub use choices::ChoicesSheet;
 pub use person::PersonSheet;

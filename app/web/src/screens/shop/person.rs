@@ -52,7 +52,7 @@ pub fn PersonSheet(of: Option<Id>) -> impl IntoView {
             <Head title=title/>
             <Above>
                 <Troubles/>
-                <Read name=title>
+                <Read name=title below=words::rates_below().to_owned()>
                     <div class="form">{fields(desk, form, now)}</div>
                     {first_amount::offer(desk)}
                     {move || rates(desk, entry, now)}
@@ -173,7 +173,7 @@ fn take_off(desk: Desk, entry: Id, rate: Rate) {
 }
 
 fn keep(desk: Desk, go: Go, form: Form, entry: Id) {
-    let Some(typed) = read(desk, form, entry) else { return };
+    let Some(typed) = read(desk, form, entry) else { return super::set::to_the_wrong() };
     let rated = typed.rate.is_some();
     desk.act_then(
         move |hand| {

@@ -5,6 +5,7 @@ use crate::{
         field::{Field, Typing},
         sum_row::{Group, Leads, SumRow, SumText},
     },
+    platform::idle,
     screens::{first_amount, stock::form::Form},
     shell::{Desk, Place, desk::View},
     words::shop as words,
@@ -13,7 +14,8 @@ use benchslate_core::{
     journal::kinds::SettingKey,
     measure::{Day, Dec},
 };
-use leptos::prelude::*;
+use leptos::{prelude::*, task::spawn_local};
+use wasm_bindgen::JsCast;
 
 /// Vehicle, tax, what the shop goes by.
 #[component]
@@ -67,6 +69,19 @@ pub fn week_start(view: &View) -> u8 {
         let first = super::choices::guess().map(|region| region.first_day());
         first.map_or(1, |first| first.after_monday().saturating_add(1))
     })
+}
+
+/// Goes to the first field that something is wrong with, once its sentence stands there.
+pub fn to_the_wrong() {
+    spawn_local(async {
+        idle::turn().await;
+        let document = web_sys::window().and_then(|window| window.document());
+        let wrong = document.and_then(|it| it.query_selector("[aria-invalid=true]").ok().flatten());
+        if let Some(field) = wrong.and_then(|it| it.dyn_into::<web_sys::HtmlElement>().ok()) {
+            // Refused only where it is gone again.
+            let _ = field.focus();
+        }
+    });
 }
 
 /// A field in a cell. While nothing is typed it says what stands; `unit` stands beside what is typed.

@@ -181,7 +181,7 @@ pub fn NoJournalSheet(trouble: Failure) -> impl IntoView {
             <Head title=words::name().to_owned()/>
             <Above>
                 <Message title=words::title(trouble).to_owned() lines=Signal::stored(lines) kind=MessageKind::Lost/>
-                <Read name=words::name().to_owned()>{()}</Read>
+                <Read name=words::name().to_owned()>""</Read>
             </Above>
             <Below>
                 <Hand name=words::keys().to_owned()><Keys class="tall">{reload(desk)}</Keys></Hand>

@@ -146,12 +146,6 @@ impl Desk {
         Id(crate::store::fresh_id())
     }
 
-    /// Whether an act is held that could not be kept.
-    pub fn holds(self) -> bool {
-        self.version.track();
-        self.inside.with_value(|inside| inside.held.is_some())
-    }
-
     fn put(self, job: Job) {
         let idle = self.inside.try_update_value(|inside| {
             inside.queue.push_back(job);

@@ -1,6 +1,6 @@
 //! The one small record that the first screen is painted from, and the last mark in it.
 
-use benchslate_core::{journal::Id, measure::Instant, timing::bench::Bench};
+use benchslate_core::{journal::Id, timing::bench::Bench};
 use serde::{Deserialize, Serialize};
 
 /// Words of a mark: made once, when it is written.
@@ -30,12 +30,6 @@ pub struct LastMark {
     /// Whether it is on the disk.
     #[serde(skip)]
     pub safety: Safety,
-}
-
-impl LastMark {
-    pub(super) fn instant(&self) -> Instant {
-        Instant(self.at)
-    }
 }
 
 /// Whether the last act is on the disk.

@@ -255,15 +255,20 @@ fn by_size(desk: Desk, form: Form, origin: Origin) -> AnyView {
     let choices = vec![Choice::plain(words::as_it_is()), Choice::plain(words::as_sold())];
     let chosen = Signal::derive(move || usize::from(plan::on(form, plan::SOLD)));
     let choose = move |at: usize| form.set(plan::SOLD, if at == 1 { "1" } else { "" });
+    let sold = inches.then(|| {
+        view! {
+        <Seg
+                name=words::sizes_are().to_owned()
+                kind=SegKind::Modes
+                choices=Signal::stored(choices)
+                chosen
+                on_choose=Callback::new(choose)
+            />
+        }
+    });
     view! {
         <Group title=words::by_size().to_owned()/>
-        <Seg
-            name=words::sizes_are().to_owned()
-            kind=SegKind::Modes
-            choices=Signal::stored(choices)
-            chosen
-            on_choose=Callback::new(choose)
-        />
+        {sold}
         <Cells>
             {Cell::words(plan::THICK, words::thick()).of(section).draw(form)}
             {Cell::words(plan::WIDE, words::wide()).of(section).draw(form)}
@@ -271,7 +276,7 @@ fn by_size(desk: Desk, form: Form, origin: Origin) -> AnyView {
             {Cell::number(plan::BOARDS, words::boards()).draw(form)}
         </Cells>
         {move || both_measures(desk, form)}
-        {(origin == Origin::Salvaged)
+        {(origin == Origin::Salvaged && inches)
             .then(|| switch(form, plan::NEW_NOMINAL, words::new_nominal().to_owned(), words::new_nominal_note()))}
     }
     .into_any()

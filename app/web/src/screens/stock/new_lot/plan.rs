@@ -15,7 +15,7 @@ use benchslate_core::{
     measure::{
         Dec, Dimension, Instant, Quantity, Refusal, Unit, Why,
         board::{Seasoning, Size},
-        day,
+        convert, day,
         marks::{self, Hint},
         number,
     },
@@ -224,6 +224,9 @@ impl Reader<'_> {
             }
         };
         let boards = boards?;
+        if !inches {
+            return self.in_cubic_metres(size.true_volume(boards));
+        }
         let (basis, rough, other) = if on(self.form, SOLD) {
             let wood = size.dressed(Seasoning::Dry).and_then(|dressed| dressed.true_volume(boards));
             (Basis::Nominal, size.board_measure(boards), wood)
@@ -236,6 +239,16 @@ impl Reader<'_> {
             return None;
         };
         Some(Came { rough, unit: Unit::BoardFoot, word: None, basis: Some(basis), other })
+    }
+
+    /// Metric yards sell what is there: no nominal measure beside it.
+    fn in_cubic_metres(&self, board_feet: Option<Quantity>) -> Option<Came> {
+        let rough = board_feet.and_then(|it| convert(it, Unit::BoardFoot, Unit::CubicMetre));
+        let Some(rough) = rough.filter(|it| !it.is_zero()) else {
+            self.wrong(THICK, words::nothing_came());
+            return None;
+        };
+        Some(Came { rough, unit: Unit::CubicMetre, word: None, basis: Some(Basis::Actual), other: None })
     }
 
     fn missing<T>(&self, field: &'static str) -> Option<T> {

@@ -101,7 +101,7 @@ fn One(thing: Thing, form: Form, chooses: RwSignal<bool>, bearer: RwSignal<Optio
         slots.with_value(|slots| slots.get(chosen.get()).copied()).unwrap_or(Slot::Amount)
     });
     let thing = StoredValue::new(thing);
-    let into = Memo::new(move |_| bearer.get().or_else(|| desk.bench().and_then(|bench| bench.bearer)));
+    let into = Memo::new(move |_| bearer.get().or_else(|| thing.with_value(|thing| likely(desk, thing))));
     let amount = Memo::new(move |_| {
         desk.read(|view| thing.with_value(|thing| slots::amount(view, thing, said, slot.get())))
     });
@@ -145,6 +145,22 @@ fn One(thing: Thing, form: Form, chooses: RwSignal<bool>, bearer: RwSignal<Optio
         </Sheet>
     }
     .into_any()
+}
+
+/// What the bench works for; stock never goes into itself, so after hours on a lot it is the build worked on last.
+fn likely(desk: Desk, thing: &Thing) -> Option<Bearer> {
+    let bench = desk.bench().and_then(|bench| bench.bearer);
+    if bench != Some(Bearer::Lot(thing.id())) {
+        return bench;
+    }
+    desk.read(|view| {
+        let is_build =
+            |bearer: &Bearer| matches!(bearer, Bearer::Build(id) if view.shop.builds.contains_key(id));
+        let worked = view.shop.stretches.iter().rev().map(|stretch| stretch.bearer).find(is_build);
+        let newest =
+            || view.shop.builds.iter().max_by_key(|(_, build)| build.order).map(|(id, _)| Bearer::Build(*id));
+        worked.or_else(newest).or(Some(Bearer::Shop))
+    })
 }
 
 /// The key says by the field what is missing, and goes to the field.
