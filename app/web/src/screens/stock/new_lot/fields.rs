@@ -257,7 +257,7 @@ fn by_size(desk: Desk, form: Form, origin: Origin) -> AnyView {
     let choose = move |at: usize| form.set(plan::SOLD, if at == 1 { "1" } else { "" });
     let sold = inches.then(|| {
         view! {
-        <Seg
+            <Seg
                 name=words::sizes_are().to_owned()
                 kind=SegKind::Modes
                 choices=Signal::stored(choices)

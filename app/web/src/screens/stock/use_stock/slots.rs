@@ -340,6 +340,8 @@ fn kept(
         wrong(slot, &words::unit_does_not_fit(&kept_in))
     };
     let in_stock = in_stock.ok_or_else(does_not_fit)?;
+    // What was measured is kept in the unit of the stock; what was typed as it was typed.
+    let (quantity, unit) = if size.is_some() { (in_stock, thing.unit) } else { (quantity, unit) };
     Ok(Amount { quantity: quantity.into(), unit, in_stock, said, size })
 }
 
