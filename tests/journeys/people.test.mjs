@@ -1,5 +1,5 @@
 // People with dated rates, paid or unpaid.
-import { BUILD, logHours, setRate, sheetOf, startBuild } from "./lib/acts.mjs";
+import { BUILD, addPerson, logHours, setRate, sheetOf, startBuild } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
 
 journey("a rate makes hours a cost; without one the cost says which is missing", async ({ thumb }) => {
@@ -17,12 +17,8 @@ journey("hours follow the rate of their day", async ({ thumb }) => {
   await setRate(thumb, "26");
   await logHours(thumb, "1 h", "mill", { day: "yesterday" });
   await logHours(thumb, "1 h", "sand");
-  await thumb.place("Shop");
-  await thumb.tap(/^Me\b/);
-  await thumb.type("An hour", "30");
-  await thumb.tap("today");
-  await thumb.tap("Keep");
-  await thumb.kept("Me");
+  await setRate(thumb, "30", { from: "2026-11-20" });
+  await thumb.sees(/since Fri,? Nov 20.*26\.00/);
   await sheetOf(thumb, "Cost");
   await thumb.key(/^Labour\s*56\.00/).waitFor();
 });
@@ -30,14 +26,7 @@ journey("hours follow the rate of their day", async ({ thumb }) => {
 journey("a helper who is paid is money out; own time is not", async ({ thumb }) => {
   await startBuild(thumb);
   await setRate(thumb, "26");
-  await thumb.place("Shop");
-  await thumb.tap(/^Add a person/);
-  await thumb.type("Name", "Tobin");
-  await thumb.tap("money out", "Wages");
-  await thumb.type("An hour", "20");
-  await thumb.tap("the beginning");
-  await thumb.tap("Keep");
-  await thumb.kept("Tobin");
+  await addPerson(thumb, "Tobin", { rate: "20", paid: true });
   await thumb.place("Bench");
   await thumb.tap(/^hours/i);
   await thumb.type("How long", "3 h");

@@ -139,7 +139,7 @@ journey("a journal taken away in mid-session is said, and nothing more is confir
     asked.onblocked = () => failed(new Error("blocked"));
     asked.onsuccess = () => done();
   }));
-  await page.getByRole("alert").filter({ hasText: "The journal was taken away" }).waitFor();
+  await page.getByRole("alert").filter({ hasText: "Not safe yet" }).waitFor();
   await thumb.tap("Stop");
   assert.equal(await thumb.mark().filter({ has: page.getByText("kept", { exact: true }) }).filter({ hasText: "0 h 00" }).count(), 0);
 });

@@ -1,6 +1,6 @@
 // Taps, counted: never more than the table says. Typing and its digits are not taps; the keys before and after are.
 import assert from "node:assert/strict";
-import { BUILD, addLot, logHours, openBuild, setRate, startBuild, startStage } from "./lib/acts.mjs";
+import { BUILD, addLot, addPerson, logHours, openBuild, setRate, startBuild, startStage } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
 
 const SALVAGED = { "what, or from where": "gymnasium maple", "rough quantity": "120", paid: "36", "usable, as you expect": "80" };
@@ -12,11 +12,7 @@ async function running({ thumb }, stage = "sand") {
 async function withPartner(walk) {
   const { thumb } = walk;
   await startBuild(thumb);
-  await thumb.place("Shop");
-  await thumb.tap(/^Add a person/);
-  await thumb.type("Name", "Tobin");
-  await thumb.tap("Keep");
-  await thumb.kept("Tobin");
+  await addPerson(thumb, "Tobin");
   await thumb.place("Bench");
   await startStage(thumb, "sand");
 }

@@ -1,17 +1,13 @@
 // Me, partner, both: together with one stretch each, or each with a clock.
 import assert from "node:assert/strict";
-import { startBuild, startStage } from "./lib/acts.mjs";
+import { addPerson, startBuild, startStage } from "./lib/acts.mjs";
 import { stretches } from "./lib/disk.mjs";
 import { journey } from "./lib/journey.mjs";
 
 /** A build, and Tobin beside me; sand runs. */
 async function two(thumb) {
   await startBuild(thumb);
-  await thumb.place("Shop");
-  await thumb.tap(/^Add a person/);
-  await thumb.type("Name", "Tobin");
-  await thumb.tap("Keep");
-  await thumb.kept("Tobin");
+  await addPerson(thumb, "Tobin");
   await thumb.place("Bench");
   await startStage(thumb, "sand");
 }

@@ -40,14 +40,25 @@ export async function addLot(thumb, { use = "timber", origin = "bought", ticks =
   await thumb.kept("lot");
 }
 
-/** A rate for whoever holds the phone. */
-export async function setRate(thumb, figure, person = "Me") {
+/** A rate for somebody who is there, from the beginning or from a day. */
+export async function setRate(thumb, figure, { person = "Me", from = "" } = {}) {
   await thumb.place("Shop");
   await thumb.tap(new RegExp(`^${person}\\b`));
   await thumb.type("An hour", figure);
-  await thumb.tap("the beginning");
+  await thumb.type("From day", from);
   await thumb.tap("Keep");
-  await thumb.kept(person);
+  await thumb.key(new RegExp(`^${person} .*${figure}`)).waitFor();
+}
+
+/** Somebody more at the benches; `paid`: wages are money out. */
+export async function addPerson(thumb, name, { rate = "", paid = false } = {}) {
+  await thumb.place("Shop");
+  await thumb.tap(/^Add a person/);
+  await thumb.type("Name", name);
+  if (paid) await thumb.tap(/^paid/, "Wages");
+  await thumb.type("An hour", rate);
+  await thumb.tap("Keep");
+  await thumb.key(new RegExp(`^${name} `)).waitFor();
 }
 
 /** The journal of a build, from the list of builds. */

@@ -1,16 +1,12 @@
 // A shop with something on every sheet, made by hand in a minute: for journeys that look at all sheets.
-import { BUILD, addLot, logHours, setRate, startBuild, startStage } from "./acts.mjs";
+import { addPerson, BUILD, addLot, logHours, setRate, startBuild, startStage } from "./acts.mjs";
 import { lines } from "./disk.mjs";
 
 /** Makes it, and gives the addresses of all its sheets, `{ at, name }`. */
 export async function fullShop({ page, thumb, go }) {
   await startBuild(thumb);
   await setRate(thumb, "26");
-  await thumb.place("Shop");
-  await thumb.tap(/^Add a person/);
-  await thumb.type("Name", "Tobin");
-  await thumb.tap("Keep");
-  await thumb.kept("Tobin");
+  await addPerson(thumb, "Tobin");
   await addLot(thumb, { origin: "salvaged" }, {
     "what, or from where": "gymnasium maple", "rough quantity": "120", paid: "36", "usable, as you expect": "80", "same thing new, a bd ft": "7",
   });
