@@ -6,7 +6,7 @@ use crate::{
         field::Cells,
         key::{Key, KeyKind},
         message::Message,
-        seg::{Choice, Seg, SegKind},
+        seg::{Choice, Seg},
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
     },
     screens::{hours::fields, journal::facts, stock::form::Form, trouble::Troubles},
@@ -66,6 +66,7 @@ pub fn MinuteSheet(entry: Id) -> impl IntoView {
             <Below>
                 <LastMarkHere/>
                 <Hand name=words::keys().to_owned()>
+                    {move || stretch.get().filter(|it| it.to.is_none()).map(|it| side(desk, entry, it.side))}
                     <Keys class="tall">
                         <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
                         <Key class="wide" label=words::keep_these().to_owned() kind=KeyKind::Filled on_tap=keep/>
@@ -118,7 +119,18 @@ fn typed(desk: Desk, form: Form, entry: Id, it: &Stretch) -> AnyView {
         }
         .into_any()
     };
-    let side = SIDES.iter().position(|side| *side == it.side).unwrap_or(0);
+    view! {
+        <Cells>
+            {field(BEGUN, words::begun(), begun)}
+            {field(ENDED, words::ended(), ended)}
+        </Cells>
+    }
+    .into_any()
+}
+
+/// What a running stretch is for: written at the tap.
+fn side(desk: Desk, entry: Id, side: Side) -> AnyView {
+    let at = SIDES.iter().position(|it| *it == side).unwrap_or(0);
     let choose = move |at: usize| {
         let clock =
             desk.bench().and_then(|bench| bench.clocks.into_iter().find(|clock| clock.entry == entry));
@@ -126,22 +138,15 @@ fn typed(desk: Desk, form: Form, entry: Id, it: &Stretch) -> AnyView {
             taps::side(desk, &clock, *side);
         }
     };
-    let runs = it.to.is_none();
     view! {
-        <Cells>
-            {field(BEGUN, words::begun(), begun)}
-            {field(ENDED, words::ended(), ended)}
-        </Cells>
-        {runs.then(|| view! {
-            <p class="label">{words::for_what()}</p>
+        <Keys class="minute-side" lead=words::for_what().to_owned()>
             <Seg
                 name=words::for_what().to_owned()
-                kind=SegKind::Modes
                 choices=Signal::stored(SIDES.map(|side| Choice::plain(common::side(side))).to_vec())
-                chosen=Signal::stored(side)
+                chosen=Signal::stored(at)
                 on_choose=Callback::new(choose)
             />
-        })}
+        </Keys>
     }
     .into_any()
 }

@@ -108,7 +108,8 @@ fn rows(books: &Books, view: &View) -> Vec<Row> {
 fn row(books: &Books, view: &View, running: &[Clock], number: usize, id: Id) -> Option<Row> {
     let build = view.shop.builds.get(&id)?;
     let cost = books.build_cost(id).true_cost;
-    let kinds: Vec<(Hatch, f64)> = cost.parts.iter().filter_map(kind).collect();
+    let kinds: Vec<(Hatch, f64)> =
+        cost.parts.iter().filter_map(kind).filter(|(_, size)| *size > 0.0).collect();
     let figure = cost.money().filter(|_| !cost.parts.is_empty()).map(|money| view.tongue.money(money));
     // What no version keeps yet is missing everywhere alike: the list says only what this build lacks.
     let missing: Vec<&Gap> = cost.gaps.iter().filter(|gap| !matches!(gap, Gap::NotKept { .. })).collect();

@@ -41,6 +41,9 @@ pub fn EntrySheet(entry: Id) -> impl IntoView {
         if correcting.get() {
             return Some(words::correcting().to_owned());
         }
+        if standing.get().is_some_and(|it| matches!(it.state, State::Struck { .. })) {
+            return Some(words::v_struck().to_owned());
+        }
         desk.read(|view| {
             let body = view.journal.last_body(entry)?;
             Some(view.tongue.day(body.on().day(&view.shop.zone)))
@@ -62,7 +65,7 @@ pub fn EntrySheet(entry: Id) -> impl IntoView {
                 </Read>
             </Above>
             <Below>
-                <LastMarkHere/>
+                {move || (!correcting.get()).then(|| view! { <LastMarkHere/> }.into_any())}
                 <Hand name=words::keys().to_owned()>
                     {move || match (standing.get(), correcting.get()) {
                         (None, _) => leave(),
@@ -191,27 +194,36 @@ fn keys(desk: Desk, form: Form, entry: Id, standing: Standing) -> AnyView {
     let go: Go = expect_context();
     let struck = matches!(standing.state, State::Struck { .. });
     let body = desk.read(|view| view.journal.last_body(entry).cloned());
-    let strike = move |()| if struck { bring_back(desk, entry) } else { strike_out(desk, entry) };
-    let can_come_back = body.is_some();
-    let label = if struck { words::bring_back() } else { words::strike_out() };
-    let note = (!struck).then(|| words::stays_on_view().to_owned());
     let correct = body.as_ref().filter(|_| standing.state == State::Stands).and_then(|body| {
         desk.read(|view| correct::fill(view, body).is_some())
             .then(|| Callback::new(move |()| begin(desk, form, entry)))
     });
     let beside = body.as_ref().filter(|_| !struck).and_then(|body| beside(entry, body));
     view! {
-        <Keys class="tall">
+        <Keys class="mid">
             <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
-            {(!struck || can_come_back).then(|| view! {
-                <Key label=label.to_owned() note=Signal::stored(note) on_tap=Callback::new(strike)/>
-            })}
             {beside.map(|(label, note, place)| view! {
                 <KeyLink label=label.to_owned() note=note.to_owned() href=place.href()/>
-            })}
+            }.into_any())}
+            {(!struck).then(|| view! {
+                <Key
+                    label=words::strike_out().to_owned()
+                    note=words::stays_on_view().to_owned()
+                    on_tap=Callback::new(move |()| strike_out(desk, entry))
+                />
+            }.into_any())}
+        </Keys>
+        <Keys class="tall">
+            {(struck && body.is_some()).then(|| view! {
+                <Key
+                    label=words::bring_back().to_owned()
+                    kind=KeyKind::Filled
+                    on_tap=Callback::new(move |()| bring_back(desk, entry))
+                />
+            }.into_any())}
             {correct.map(|tap| view! {
                 <Key label=words::correct().to_owned() kind=KeyKind::Filled on_tap=tap/>
-            })}
+            }.into_any())}
         </Keys>
     }
     .into_any()

@@ -13,7 +13,7 @@ use benchslate_core::{
         listing::{self, Listed, State},
         shop::Odd,
     },
-    measure::{Instant, Unit},
+    measure::{Day, Instant, Unit},
 };
 
 /// A line of the journal, said.
@@ -38,7 +38,7 @@ pub struct Line {
 }
 
 /// A line in full.
-pub fn line(view: &View, amounts: &Amounts, at: Listed) -> Line {
+pub fn line(view: &View, amounts: &Amounts, at: Listed, today: Day) -> Line {
     let said = said(view, at.entry);
     let amount = amounts.of(at.entry);
     let mut line = Line {
@@ -56,7 +56,7 @@ pub fn line(view: &View, amounts: &Amounts, at: Listed) -> Line {
         line.version = standing.version;
         line.struck = matches!(standing.state, State::Struck { .. });
         match standing.state {
-            State::Struck { at } => under.push(words::struck_out(&moment(view, at))),
+            State::Struck { at } => under.push(words::struck_out(&near(view, at, today))),
             State::Newer => under.push(words::written_newer().to_owned()),
             State::Unreadable => under.push(words::cant_be_read().to_owned()),
             State::Stands => {}
@@ -65,7 +65,7 @@ pub fn line(view: &View, amounts: &Amounts, at: Listed) -> Line {
             under.push(words::two_versions().to_owned());
         }
         if standing.version > 1 && !line.struck {
-            under.extend(put_right(view, at.entry));
+            under.extend(put_right(view, at.entry, today));
         }
     }
     under.extend(said.under);
@@ -97,6 +97,11 @@ pub fn found_by(view: &View, amounts: &Amounts, at: Listed, day: &str) -> String
 }
 
 /// A moment: its time, with its day where that isn't today.
+fn near(view: &View, at: Instant, today: Day) -> String {
+    if view.shop.zone.day(at) == today { view.tongue.time(at) } else { moment(view, at) }
+}
+
+/// A moment: its day and time.
 pub fn moment(view: &View, at: Instant) -> String {
     words::comma(&view.tongue.day_of(at), &view.tongue.time(at))
 }
@@ -227,7 +232,7 @@ fn odd_words(odd: &Odd) -> Option<String> {
 }
 
 /// What was put right last.
-fn put_right(view: &View, entry: Id) -> Option<String> {
+fn put_right(view: &View, entry: Id, today: Day) -> Option<String> {
     let history = view.journal.history(entry);
     let bodies: Vec<(&Body, i64)> = history
         .iter()
@@ -250,5 +255,5 @@ fn put_right(view: &View, entry: Id) -> Option<String> {
             return Some(words::end_moved(&time(to)));
         }
     }
-    Some(words::corrected(&moment(view, Instant(at.div_euclid(1000)))))
+    Some(words::corrected(&near(view, Instant(at.div_euclid(1000)), today)))
 }

@@ -27,6 +27,7 @@ use benchslate_core::{
         kinds::Bearer,
         listing::{self, Listed},
     },
+    measure::Day,
 };
 use leptos::prelude::*;
 
@@ -148,8 +149,8 @@ fn drawn_of(desk: Desk, build: Id, typed: RwSignal<String>, most: RwSignal<usize
                     of.filter(|(_, text)| wanted.finds(text)).map(|(at, _)| *at).collect()
                 })
             };
-            let year = view.shop.zone.day(books.as_of).year();
-            draw(view, &amounts, lines, &held, most.get(), year)
+            let today = view.shop.zone.day(books.as_of);
+            draw(view, &amounts, lines, &held, most.get(), today)
         })
     })
 }
@@ -160,7 +161,7 @@ fn draw(
     all: &[Listed],
     held: &[Listed],
     most: usize,
-    year: i32,
+    today: Day,
 ) -> Drawn {
     let shown = held.get(..most).unwrap_or(held);
     let days = listing::days(shown)
@@ -168,9 +169,13 @@ fn draw(
             // A day's sum is that of the whole day, also where some of its lines aren't shown.
             let whole = all.iter().filter(|at| at.day == day).map(|at| at.entry);
             DrawnDay {
-                day: if day.year() == year { view.tongue.day(day) } else { view.tongue.day_year(day) },
+                day: if day.year() == today.year() {
+                    view.tongue.day(day)
+                } else {
+                    view.tongue.day_year(day)
+                },
                 sum: words::day_sum(view.tongue, &amounts.sum(whole)),
-                lines: lines.iter().map(|at| line::line(view, amounts, *at)).collect(),
+                lines: lines.iter().map(|at| line::line(view, amounts, *at, today)).collect(),
             }
         })
         .collect();
