@@ -168,7 +168,12 @@ fn weeks(desk: Desk) -> AnyView {
     one_of(words::week_begins(), choices, chosen, Callback::new(choose))
 }
 
-fn one_of(name: &'static str, choices: Vec<Choice>, chosen: Signal<usize>, choose: Callback<usize>) -> AnyView {
+fn one_of(
+    name: &'static str,
+    choices: Vec<Choice>,
+    chosen: Signal<usize>,
+    choose: Callback<usize>,
+) -> AnyView {
     view! {
         <Seg
             name=name.to_owned()
@@ -227,7 +232,8 @@ fn keep(desk: Desk, form: Form) {
     desk.act_then(
         move |hand| {
             let mut changes = if rates { first_amount::settings(hand) } else { Vec::new() };
-            changes.extend(settings.iter().map(|(key, from, value, _)| write(hand, *key, *from, value.clone())));
+            changes
+                .extend(settings.iter().map(|(key, from, value, _)| write(hand, *key, *from, value.clone())));
             changes
         },
         move |_| marked(said.clone()),
