@@ -1,12 +1,10 @@
 // Every sheet, in light and in dark: no rule of the accessibility checker broken; and at 320 wide, and at twice the
 // lettering, nothing scrolls sideways.
 import assert from "node:assert/strict";
-import axe from "@axe-core/playwright";
+import { AxeBuilder } from "@axe-core/playwright";
 import { fullShop, standing } from "./lib/full.mjs";
 import { startBuild } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
-
-const { AxeBuilder } = axe;
 
 /** What is broken on the sheet that is on view, a line each. */
 async function broken(page, at) {

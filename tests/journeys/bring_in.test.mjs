@@ -40,6 +40,7 @@ journey("a journal goes out as a file and comes in on another phone, line for li
   await other.thumb.tap(/^Take it/);
   await other.thumb.sees(/brought in, and kept/);
   assert.deepEqual((await lines(other.page)).sort(), [...kept].sort());
+  await other.page.clock.fastForward("03:00:00");
   await other.go("bench");
   await other.thumb.sheet(new RegExp(BUILD));
   await other.thumb.sees(/^Sand, Me 1 h 55/);
@@ -77,9 +78,9 @@ journey("what two phones wrote apart comes together, whichever is brought in", a
 });
 
 for (const [what, broken, says] of [
-  ["cut off in the middle", (text) => text.slice(0, -40), /line \d/],
-  ["with a line of another kind in it", (text) => text.replace("\n", "\nthis is no journal\n"), /line 2/],
-  ["that is a picture", () => "\u0089PNG\r\n\u001a\n\u0000\u0000", /line 1|no text|not text/],
+  ["cut off in the middle", (text) => text.slice(0, -40), /line \d/i],
+  ["with a line of another kind in it", (text) => text.replace("\n", "\nthis is no journal\n"), /line 2/i],
+  ["that is a picture", () => "\u0089PNG\r\n\u001a\n\u0000\u0000", /line 1|no text|not text/i],
 ]) {
   journey(`a file ${what} changes nothing and says where it is broken`, async (walk) => {
     const { page, thumb, go } = walk;

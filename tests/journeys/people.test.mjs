@@ -27,14 +27,9 @@ journey("a helper who is paid is money out; own time is not", async ({ thumb }) 
   await startBuild(thumb);
   await setRate(thumb, "26");
   await addPerson(thumb, "Tobin", { rate: "20", paid: true });
-  await thumb.place("Bench");
-  await thumb.tap(/^hours/i);
-  await thumb.type("How long", "3 h");
-  await thumb.choose("Stage", "sand");
-  await thumb.choose("Who", "Tobin");
-  await thumb.tap("Keep hours");
+  await logHours(thumb, "3 h", "sand", { who: "Tobin" });
   await thumb.kept("sand 3 h 00, Tobin");
-  await logHours(thumb, "1 h", "mill");
+  await logHours(thumb, "1 h", "mill", { who: "Me" });
   await sheetOf(thumb, "Cost");
   await thumb.sees(`Spent 60.00, used up 60.00`);
   await thumb.key(/^True cost.*86\.00/).waitFor();

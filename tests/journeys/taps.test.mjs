@@ -182,7 +182,7 @@ const TABLE = [
     await walk.thumb.tap(/^\W*mill/i);
     await walk.thumb.sheet(/^Mill/);
   }, async ({ thumb }) => {
-    await thumb.tap(/^Fold back to labour/);
+    await thumb.tap(/^Fold back/, "Cost keys");
     await thumb.sheet(/^Labour/);
   }],
   ["undo", 1, running, ({ thumb }) => thumb.undo()],

@@ -20,7 +20,7 @@ pub fn App() -> impl IntoView {
 fn Sheets() -> impl IntoView {
     let go = Go::provide();
     frame::number_keys(go);
-    provide_context(screens::UpdateWaits(update::waiting()));
+    provide_context(screens::UpdateWaits { waits: update::waiting(), later: RwSignal::new(false) });
     provide_context(screens::About(RwSignal::new(None)));
     let query = use_query_map();
     let place = Memo::new(move |_| Place::of(query.read().get("at").as_deref().unwrap_or_default()));

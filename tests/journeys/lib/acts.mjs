@@ -18,12 +18,13 @@ export async function startStage(thumb, stage) {
 }
 
 /** Hours logged afterwards, from the bench: how long, at which stage. */
-export async function logHours(thumb, length, stage, { day = "today" } = {}) {
+export async function logHours(thumb, length, stage, { day = "today", who = "" } = {}) {
   await thumb.place("Bench");
   await thumb.tap(/^hours/i);
   if (day !== "today") await thumb.tap(day, "Which day");
   await thumb.type("How long", length);
   await thumb.choose("Stage", stage);
+  if (who) await thumb.choose("Who", who);
   await thumb.tap("Keep hours");
   await thumb.kept(stage);
 }

@@ -10,6 +10,8 @@ pub mod asked;
 pub mod bench;
 pub mod clocks;
 pub mod likely;
+#[cfg(test)]
+mod listings;
 pub mod worked;
 
 pub use acts::Hand;

@@ -17,7 +17,12 @@ use leptos::prelude::*;
 
 /// Whether a newer version of the program waits; provided as context.
 #[derive(Clone, Copy)]
-pub struct UpdateWaits(pub ReadSignal<bool>);
+pub struct UpdateWaits {
+    /// One waits.
+    pub waits: ReadSignal<bool>,
+    /// Not now, was said; until the page is loaded again.
+    pub later: RwSignal<bool>,
+}
 
 /// What the next form is opened for, where a sheet says so; provided as context.
 #[derive(Clone, Copy)]

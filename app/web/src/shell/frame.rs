@@ -20,10 +20,11 @@ pub fn Places(
     of_build: MaybeProp<(Id, Option<Tab>)>,
 ) -> impl IntoView {
     let desk = Desk::here();
-    let running = Signal::derive(move || {
-        let now = desk.minute();
-        // On the bench itself the slate shows it.
-        (cell != 0).then(|| desk.bench().and_then(|bench| running(desk, &bench, now))).flatten()
+    // On the bench itself the slate shows it. Looked at anew by change, and read by the second.
+    let bench = Memo::new(move |_| (cell != 0).then(|| desk.bench()).flatten());
+    let running = Memo::new(move |_| {
+        let now = desk.now();
+        bench.read().as_ref().and_then(|bench| running(desk, bench, now))
     });
     let sheets = Signal::derive(move || of_build.get().map(|(id, tab)| own_sheets(desk, id, tab)));
     view! {

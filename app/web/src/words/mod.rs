@@ -6,6 +6,7 @@ pub mod bench;
 pub mod builds;
 pub mod cautions;
 pub mod common;
+pub mod correcting;
 pub mod cost;
 pub mod exchange;
 pub mod expense;

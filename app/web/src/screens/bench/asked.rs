@@ -37,7 +37,7 @@ pub fn AskedAbout(bench: Memo<Option<Bench>>) -> impl IntoView {
 }
 
 fn question(desk: Desk, bench: Memo<Option<Bench>>) -> Option<Question> {
-    let now = desk.minute();
+    let now = desk.now();
     let bench = bench.read();
     let shown: &[BenchClock] = bench.as_ref().map(|bench| bench.clocks.as_slice())?;
     desk.read(|view| {

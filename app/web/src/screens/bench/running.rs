@@ -9,7 +9,7 @@ use crate::{
         slate::{RunningSlate, SlimSlate},
         stretch::Stretch,
     },
-    screens::trouble::{TroubleKeys, Troubles},
+    screens::trouble::{TroubleKeys, Troubles, offered},
     shell::{Desk, Go, Place, frame::Places, mark::LastMarkHere},
     words::bench as words,
 };
@@ -26,7 +26,7 @@ pub fn Running() -> impl IntoView {
     view! {
         <Sheet>
             <Head title=super::title(desk, bench) note=super::today(desk) on_tap=Callback::new(move |()| go.to(&Place::WorkFor))/>
-            <Above>{move || above(bench, troubled.get())}</Above>
+            <Above>{move || above(bench, troubled.get() || offered())}</Above>
             <Below>
                 <LastMarkHere/>
                 <Hand name=words::keys().to_owned() kind=HandKind::Dense>

@@ -70,7 +70,8 @@ struct Cost {
     href: String,
     hour: Side,
     saved: Side,
-    spent_and_used: String,
+    /// None where no money was in it at all.
+    spent_and_used: Option<String>,
     bridge: String,
     kinds: Vec<Kind>,
     remarks: Remarks,
@@ -179,16 +180,20 @@ fn salvage_saved(cost: &BuildCost, build: Id) -> Side {
 }
 
 /// Both as they stand in the bridge.
-fn spent_and_used(say: Say, cost: &BuildCost) -> String {
+fn spent_and_used(say: Say, cost: &BuildCost) -> Option<String> {
     let path = Path { steps: vec![Rule::FromUsedUp.step(), Rule::UsedUp.step()] };
-    let levels = present::open(&cost.bridge, &path, say.view.tongue.minor()).unwrap_or_default();
-    let Some(used) = levels.last() else { return words::used_up().to_owned() };
+    let levels = present::open(&cost.bridge, &path, say.view.tongue.minor())?;
+    let used = levels.last()?;
+    let mut terms = used.statement.parts.iter().filter_map(Part::statement);
+    if terms.all(|term| term.parts.is_empty()) {
+        return None;
+    }
     let text = |shown, statement: Option<&Statement>| {
         let value = statement.and_then(|it| it.value);
         say.figure(shown, value).unwrap_or_else(|| words::not_known().to_owned())
     };
     let spent = text(used.parts.first().copied().flatten(), cost.spent());
-    words::spent_and_used(&spent, &text(used.shown, Some(used.statement)))
+    Some(words::spent_and_used(&spent, &text(used.shown, Some(used.statement))))
 }
 
 fn kinds(say: Say, whole: &Level, at: At) -> Vec<Kind> {
@@ -239,6 +244,10 @@ fn whole(cost: Cost) -> AnyView {
     };
     let layers: Vec<Layer> = cost.kinds.into_iter().map(layer).collect();
     let core = (!layers.is_empty()).then(|| view! { <CoreColumn layers total=cost.figure/> });
+    let to = cost.bridge;
+    let bridge = cost.spent_and_used.map(|label| {
+        view! { <RowLink label end=words::bridge().to_owned() ruled=true leads=Leads::To(to)/> }
+    });
     view! {
         <div class="cost-two">
             <div>
@@ -247,7 +256,7 @@ fn whole(cost: Cost) -> AnyView {
                     {side(words::hour_earned(), cost.hour)}
                     {side(words::salvage_saved(), cost.saved)}
                 </Leading>
-                <RowLink label=cost.spent_and_used end=words::bridge().to_owned() ruled=true leads=Leads::To(cost.bridge)/>
+                {bridge}
             </div>
             <div>{core}{figures::remarks(cost.remarks)}</div>
         </div>

@@ -85,7 +85,7 @@ fn BackupHand() -> impl IntoView {
     view! {
         <Hand name=words::keys().to_owned()>
             <p class="only-here" class:red=move || failed.get() role="status">{said}</p>
-            <TroubleKeys/>
+            <TroubleKeys backs_up=true/>
             <Keys class="mid">
                 <KeyLink
                     label=exchange::bring_in().to_owned()

@@ -1,7 +1,7 @@
 //! What went wrong with storage, and the offer of a newer version: on the sheet, never in front of it.
 //!
-//! The message stands above, its keys in the hand ([`TroubleKeys`]); on sheets without them a line over the
-//! title block leads there ([`TroubleLine`]). Where there is no journal to show, the whole sheet says why.
+//! On the bench and the shop's sheet the message stands above and its keys in the hand ([`TroubleKeys`]); on
+//! every other sheet a line over the title block leads there ([`TroubleLine`]). Where there is no journal to show, the whole sheet says why.
 
 use crate::{
     parts::{
@@ -17,11 +17,25 @@ use crate::{
 };
 use leptos::{prelude::*, task::spawn_local};
 
-/// Both, where there is one.
+/// Both, where there is one and this is a sheet with room for it.
 #[component]
 pub fn Troubles() -> impl IntoView {
-    let desk = Desk::here();
-    view! { {move || desk.trouble.get().map(|trouble| message(desk, trouble))}<Offer/> }.into_any()
+    let (desk, here) = (Desk::here(), on_view());
+    let trouble = move || desk.trouble.get().filter(|_| here.get()).map(|trouble| message(desk, trouble));
+    let offer = move || (here.get() && offered()).then(|| offer(desk));
+    view! { {trouble}{offer} }.into_any()
+}
+
+/// Whether a newer version is offered now.
+pub fn offered() -> bool {
+    let UpdateWaits { waits, later } = expect_context();
+    waits.get() && !later.get()
+}
+
+/// The sheets that have the message itself.
+fn on_view() -> Signal<bool> {
+    let place = expect_context::<Memo<Place>>();
+    Signal::derive(move || matches!(place.get(), Place::Bench | Place::Shop))
 }
 
 fn message(desk: Desk, trouble: Failure) -> AnyView {
@@ -45,45 +59,44 @@ fn fills(desk: Desk) -> AnyView {
 }
 
 /// A newer version: later, or take it.
-#[component]
-fn Offer() -> impl IntoView {
-    let desk = Desk::here();
-    let UpdateWaits(waits) = expect_context();
-    let later = RwSignal::new(false);
-    let offer = move || {
-        (waits.get() && !later.get()).then(|| {
-            view! {
-                <Message
-                    title=update_words::title().to_owned()
-                    lines=Signal::stored(vec![update_words::text().to_owned()])
-                >
-                    <Keys class="low">
-                        <Key label=update_words::later().to_owned() on_tap=Callback::new(move |()| later.set(true))/>
-                        <Key label=update_words::take().to_owned() on_tap=Callback::new(move |()| update::take(desk))/>
-                    </Keys>
-                </Message>
-            }
-            .into_any()
-        })
-    };
-    offer.into_any()
+fn offer(desk: Desk) -> AnyView {
+    let UpdateWaits { later, .. } = expect_context();
+    view! {
+        <Message
+            title=update_words::title().to_owned()
+            lines=Signal::stored(vec![update_words::text().to_owned()])
+        >
+            <Keys class="low">
+                <Key label=update_words::later().to_owned() on_tap=Callback::new(move |()| later.set(true))/>
+                <Key label=update_words::take().to_owned() on_tap=Callback::new(move |()| update::take(desk))/>
+            </Keys>
+        </Message>
+    }
+    .into_any()
 }
 
 /// The keys that the message names, a row in the hand; nothing while all is well.
 #[component]
-pub fn TroubleKeys() -> impl IntoView {
+pub fn TroubleKeys(
+    /// The sheet has its own key for the backup.
+    #[prop(optional)]
+    backs_up: bool,
+) -> impl IntoView {
     let desk = Desk::here();
-    (move || desk.trouble.get().map(|trouble| keys(desk, trouble))).into_any()
+    (move || desk.trouble.get().map(|trouble| keys(desk, trouble, backs_up))).into_any()
 }
 
-fn keys(desk: Desk, trouble: Failure) -> AnyView {
-    let keys = match trouble {
-        Failure::Full | Failure::Refused => vec![back_up(desk), again(desk)],
-        Failure::Gone | Failure::Newer { .. } | Failure::Missing => vec![back_up(desk), reload(desk)],
-        Failure::Blocked => vec![reload(desk)],
-        Failure::Damaged { .. } => vec![back_up(desk), accept(desk)],
+fn keys(desk: Desk, trouble: Failure, backs_up: bool) -> AnyView {
+    let key = match trouble {
+        Failure::Full | Failure::Refused => again(desk),
+        Failure::Gone | Failure::Newer { .. } | Failure::Missing | Failure::Blocked => reload(desk),
+        Failure::Damaged { .. } => accept(desk),
     };
-    view! { <div role="group" aria-label=words::keys()><Keys class="mid">{keys}</Keys></div> }.into_any()
+    let back_up = (!backs_up).then(|| back_up(desk));
+    view! {
+        <div class="trouble-keys" role="group" aria-label=words::keys()><Keys class="mid">{back_up}{key}</Keys></div>
+    }
+    .into_any()
 }
 
 fn back_up(desk: Desk) -> AnyView {
@@ -138,17 +151,21 @@ fn accept(desk: Desk) -> AnyView {
             desk.trouble.set(store.mend_check().await.err());
         });
     };
-    view! { <Key class="half-more" label=words::accept().to_owned() on_tap=Callback::new(accept)/> }
+    view! { <Key
+            class="half-more"
+            label=words::accept().to_owned()
+            kind=KeyKind::Filled
+            on_tap=Callback::new(accept)
+        /> }
         .into_any()
 }
 
 /// One line over the title block, on every sheet that has neither message nor keys of its own.
 #[component]
 pub fn TroubleLine() -> impl IntoView {
-    let (desk, place) = (Desk::here(), expect_context::<Memo<Place>>());
+    let (desk, here) = (Desk::here(), on_view());
     let line = move || {
-        let own = matches!(place.get(), Place::Bench | Place::Shop);
-        desk.trouble.get().filter(|_| !own).map(|trouble| {
+        desk.trouble.get().filter(|_| !here.get()).map(|trouble| {
             view! {
                 <a class="trouble-line" href=Place::Bench.href()>
                     <b aria-hidden="true">"!"</b>

@@ -1,0 +1,43 @@
+//! Why a correction of an entry can't be kept as it was typed.
+
+/// The end lies before the start, by the field.
+pub fn end_before_start(from: &str) -> String {
+    format!(
+        "That is before {from}, when it began. Hours past midnight: type how long, on the day they began. Kept as typed."
+    )
+}
+
+/// A name is missing, by the field.
+pub fn name_missing() -> &'static str {
+    "No name yet. One word is enough."
+}
+
+/// Words are missing, by the field.
+pub fn words_missing() -> &'static str {
+    "Nothing written yet. A word is enough."
+}
+
+/// Too many signs, by the field.
+pub fn too_long(most: usize) -> String {
+    format!("Longer than this field: {most} letters fit. Kept as typed.")
+}
+
+/// A choice is missing, by the field.
+pub fn not_chosen() -> &'static str {
+    "Not chosen yet."
+}
+
+/// A share beyond the whole, by the field.
+pub fn over_the_whole() -> &'static str {
+    "More than all of it: 0 to 100 %. Kept as typed."
+}
+
+/// Not a single one, by the field.
+pub fn one_at_least() -> &'static str {
+    "One at least. Kept as typed."
+}
+
+/// It names something that was struck out.
+pub fn names_gone() -> &'static str {
+    "names something struck out since"
+}
