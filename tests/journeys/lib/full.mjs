@@ -42,6 +42,16 @@ function sheets(text) {
   ];
 }
 
+/** Turns to another sheet without loading the page again, as a link on the sheet does. */
+export async function turnTo(page, at) {
+  await page.evaluate(async (to) => {
+    history.pushState(null, "", `./?at=${to}`);
+    dispatchEvent(new PopStateEvent("popstate", { state: null }));
+    for (let frame = 0; frame < 3; frame += 1) await new Promise((drawn) => requestAnimationFrame(drawn));
+  }, at);
+  await standing(page);
+}
+
 /** Waits until a sheet stands as it will stay. */
 export async function standing(page) {
   await page.getByRole("heading", { level: 1 }).filter({ hasText: /\S/ }).waitFor();
