@@ -152,12 +152,12 @@ fn accept(desk: Desk) -> AnyView {
         });
     };
     view! { <Key
-            class="half-more"
-            label=words::accept().to_owned()
-            kind=KeyKind::Filled
-            on_tap=Callback::new(accept)
-        /> }
-        .into_any()
+        class="half-more"
+        label=words::accept().to_owned()
+        kind=KeyKind::Filled
+        on_tap=Callback::new(accept)
+    /> }
+    .into_any()
 }
 
 /// One line over the title block, on every sheet that has neither message nor keys of its own.
