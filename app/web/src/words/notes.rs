@@ -69,3 +69,16 @@ pub fn mark_home(home: &str) -> String {
 pub fn new_note() -> &'static str {
     "New note"
 }
+
+/// A note in a mark: its beginning.
+pub fn beginning(text: &str) -> String {
+    let mut beginning: String = text.chars().take(MOST_IN_MARK).collect();
+    if beginning.len() < text.len() {
+        beginning.truncate(beginning.trim_end().len());
+        beginning.push('…');
+    }
+    beginning
+}
+
+/// Letters of a note that a mark has room for.
+const MOST_IN_MARK: usize = 36;

@@ -310,5 +310,10 @@ fn pick(desk: Desk, entry: Id, revision: Id) {
 
 fn marked(view: &View, entry: Id, done: &str) -> Marked {
     let second = Some(done.to_owned());
-    Marked::from(Mark { kind: line::kind(view, entry), what: line::what(view, entry), second })
+    Marked::from(Mark { kind: line::kind(view, entry), what: short(line::what(view, entry)), second })
+}
+
+/// As much of it as a mark has room for.
+fn short(what: String) -> String {
+    crate::words::notes::beginning(&what)
 }

@@ -212,7 +212,7 @@ fn drawn_line(desk: Desk, it: Line) -> AnyView {
 
 /// Brings a struck entry back as it was.
 pub fn bring_back(desk: Desk, entry: Id) {
-    let (kind, what) = desk.now_read(|view| (line::kind(view, entry), line::what(view, entry)));
+    let (kind, what) = desk.now_read(|view| (line::kind(view, entry), crate::words::notes::beginning(&line::what(view, entry))));
     desk.act(
         move |hand| Change::bring_back(hand.journal, entry).into_iter().collect(),
         move |_| {

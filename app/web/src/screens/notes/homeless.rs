@@ -160,7 +160,7 @@ fn give(desk: Desk, entry: Id, bearer: Bearer) {
         },
         move |after| {
             let what = match after.journal.body(entry) {
-                Some(Body::Note(note)) => note.text.clone(),
+                Some(Body::Note(note)) => words::beginning(&note.text),
                 _ => String::new(),
             };
             let second = Some(words::mark_home(&facts::bearer(&after.view(), bearer)));

@@ -102,7 +102,7 @@ fn keep(desk: Desk, go: Go, form: Form, home: &str) {
             let home =
                 bearer.map_or_else(|| words::no_home().to_owned(), |at| facts::bearer(&after.view(), at));
             let kind = journal::kind(benchslate_core::journal::Kind::Note).to_owned();
-            Marked::from(Mark { kind, what: said.clone(), second: Some(home) })
+            Marked::from(Mark { kind, what: words::beginning(&said), second: Some(home) })
         },
         move |done| {
             if done.is_ok() {
