@@ -34,7 +34,7 @@ test("a newer version is offered, and taken only on a tap; drafts in all windows
     const others = new Thumb(other);
     await page.bringToFront();
     await page.evaluate(() => navigator.serviceWorker.getRegistration().then((it) => it.update()).then(() => {}));
-    await page.getByRole("status").filter({ hasText: "A newer Benchslate is here" }).waitFor();
+    await page.getByRole("status").filter({ hasText: "A newer version" }).waitFor();
 
     // Not forced: a reload and a new window stay with the old one.
     await page.reload();
@@ -47,11 +47,11 @@ test("a newer version is offered, and taken only on a tap; drafts in all windows
     await third.close();
 
     await others.type("What is it?", TYPED);
-    await thumb.tap("Use the newer one");
+    await thumb.tap("Take it");
     for (const window of [page, other]) await until("the newer version in both windows", async () => (await version(window)) === next.version);
     await thumb.clock("sand");
     await until("the draft", async () => (await others.field("What is it?").inputValue()) === TYPED);
-    assert.equal(await page.getByText("A newer Benchslate is here").count(), 0);
+    assert.equal(await page.getByText("A newer version").count(), 0);
     assert.deepEqual(await page.evaluate(() => caches.keys()), [`benchslate-${next.version}`], "the old one is not kept");
     await thumb.tap("Stop");
     await thumb.kept("0 h");
