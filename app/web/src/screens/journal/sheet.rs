@@ -13,7 +13,7 @@ use crate::{
     screens::{About, trouble::Troubles},
     shell::{
         Desk, Go, Place, Tab,
-        desk::{Mark, Marked},
+        desk::{Mark, Marked, View},
         frame::Places,
         mark::LastMarkHere,
     },
@@ -129,40 +129,40 @@ fn drawn_of(desk: Desk, build: Id, typed: RwSignal<String>, most: RwSignal<usize
         let lines = desk.read(|view| listing::listing(view.journal, view.shop, about));
         (turn.get_value(), lines)
     });
+    let amounts = Memo::new(move |_| desk.books(|books, _| books.amounts(about)));
     Memo::new(move |_| {
         let wanted = Wanted::read(&typed.read());
-        desk.books(|books, view| {
-            let amounts = books.amounts(about);
-            let (_, lines) = &*listed.read();
-            let day = |at: &Listed| view.tongue.day(at.day);
-            let held: Vec<Listed> = if wanted.is_empty() {
-                lines.clone()
-            } else {
-                texts.update_value(|texts| {
-                    texts.get_or_insert_with(|| {
-                        let text = |at: &Listed| line::found_by(view, &amounts, *at, &day(at));
-                        lines.iter().map(text).collect()
-                    });
-                });
-                texts.with_value(|texts| {
-                    let of = lines.iter().zip(texts.iter().flatten());
-                    of.filter(|(_, text)| wanted.finds(text)).map(|(at, _)| *at).collect()
-                })
-            };
-            let today = view.shop.zone.day(books.as_of);
+        let (listed, amounts) = (listed.read(), amounts.read());
+        let today = desk.minute();
+        desk.read(|view| {
+            let lines = &listed.1;
+            let today = view.shop.zone.day(today);
+            if wanted.is_empty() {
+                return draw(view, &amounts, lines, lines, most.get(), today);
+            }
+            texts.update_value(|texts| {
+                texts.get_or_insert_with(|| all_texts(view, &amounts, lines));
+            });
+            let held: Vec<Listed> = texts.with_value(|texts| {
+                let of = lines.iter().zip(texts.iter().flatten());
+                of.filter(|(_, text)| wanted.finds(text)).map(|(at, _)| *at).collect()
+            });
             draw(view, &amounts, lines, &held, most.get(), today)
         })
     })
 }
 
-fn draw(
-    view: &crate::shell::desk::View,
-    amounts: &Amounts,
-    all: &[Listed],
-    held: &[Listed],
-    most: usize,
-    today: Day,
-) -> Drawn {
+/// The words by which each line is found. A day's name is asked of the browser once.
+fn all_texts(view: &View, amounts: &Amounts, lines: &[Listed]) -> Vec<String> {
+    let mut texts = Vec::with_capacity(lines.len());
+    for (day, of_day) in listing::days(lines) {
+        let day = view.tongue.day(day);
+        texts.extend(of_day.iter().map(|at| line::found_by(view, amounts, *at, &day)));
+    }
+    texts
+}
+
+fn draw(view: &View, amounts: &Amounts, all: &[Listed], held: &[Listed], most: usize, today: Day) -> Drawn {
     let shown = held.get(..most).unwrap_or(held);
     let days = listing::days(shown)
         .map(|(day, lines)| {
@@ -212,7 +212,8 @@ fn drawn_line(desk: Desk, it: Line) -> AnyView {
 
 /// Brings a struck entry back as it was.
 pub fn bring_back(desk: Desk, entry: Id) {
-    let (kind, what) = desk.now_read(|view| (line::kind(view, entry), crate::words::notes::beginning(&line::what(view, entry))));
+    let (kind, what) = desk
+        .now_read(|view| (line::kind(view, entry), crate::words::notes::beginning(&line::what(view, entry))));
     desk.act(
         move |hand| Change::bring_back(hand.journal, entry).into_iter().collect(),
         move |_| {
