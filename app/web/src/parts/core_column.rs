@@ -52,6 +52,9 @@ pub fn CoreColumn(layers: Vec<Layer>, #[prop(into)] total: String) -> impl IntoV
 /// Heights in per cent of the column, each at least six px of a column of 44 px a row.
 fn drawn_heights(shares: &[f64]) -> Vec<f64> {
     let whole: f64 = shares.iter().filter(|share| **share > 0.0).sum();
+    if whole <= 0.0 {
+        return vec![0.0; shares.len()];
+    }
     let least = LEAST_PX / (ROW_PX * rows_f64(shares.len())) * 100.0;
     let mut heights: Vec<f64> =
         shares.iter().map(|share| if *share > 0.0 { share / whole * 100.0 } else { 0.0 }).collect();
@@ -121,5 +124,6 @@ mod tests {
     #[test]
     fn a_kind_that_cost_nothing_has_no_layer() {
         assert_eq!(drawn_heights(&[1.0, 0.0]), [100.0, 0.0]);
+        assert_eq!(drawn_heights(&[0.0, 0.0]), [0.0, 0.0]);
     }
 }

@@ -87,7 +87,13 @@ fn look(books: &Books, view: &View, build: Id) -> Option<Spent> {
     let mut to_true = figures::rows(say, whole, At { of: build, path: &top });
     to_true.retain(|row| !row.sign.is_empty());
     let to_used = figures::rows(say, used, At { of: build, path: &path });
-    let texts = [figure(used), figure(whole)];
+    // A sum whose other terms all lack something is no nought.
+    let all = if cost.true_cost.value.is_some() {
+        figure(whole)
+    } else {
+        figures::missing(&cost.true_cost).to_owned()
+    };
+    let texts = [figure(used), all];
     Some(Spent {
         title,
         drawing: drawing(say, &cost, &to_used, &texts),
