@@ -425,7 +425,7 @@ pub fn set_and_more(first: &str, more: usize) -> String {
 
 /// What stands past the lower edge of a person.
 pub fn rates_below() -> &'static str {
-    "rates"
+    "wages, rates"
 }
 
 /// What stands past the lower edge of the choices.
