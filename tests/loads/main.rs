@@ -2,4 +2,5 @@
 
 mod crashers;
 mod folder;
+mod linear;
 mod stored;

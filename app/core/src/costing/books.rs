@@ -83,8 +83,7 @@ impl Books {
 
     /// What the fold found odd about an entry.
     pub(crate) fn odd(&self, entry: Id) -> impl Iterator<Item = Flag> + '_ {
-        let odd = self.shop.odd.get(&entry).into_iter().flatten();
-        odd.map(move |odd| Flag::Odd { entry, odd: *odd })
+        self.shop.odd_flags(entry)
     }
 }
 
@@ -156,6 +155,12 @@ impl Facts {
     /// Where a stage stands in the picker; one that isn't there stands last.
     pub(crate) fn stage_place(&self, stage: Id) -> u8 {
         self.stages.get(&stage).map_or(u8::MAX, |(_, place)| *place)
+    }
+
+    /// What the fold found odd about an entry.
+    pub(crate) fn odd_flags(&self, entry: Id) -> impl Iterator<Item = Flag> + '_ {
+        let odd = self.odd.get(&entry).into_iter().flatten();
+        odd.map(move |odd| Flag::Odd { entry, odd: *odd })
     }
 
     pub(crate) fn hauls(&self, stage: Id) -> bool {

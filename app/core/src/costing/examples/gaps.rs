@@ -141,3 +141,18 @@ fn no_own_hours_cost_nothing_even_where_a_rate_a_kilometre_is_missing() {
     assert_eq!(saving.at_rate.money().map(|it| it.shown(2)).as_deref(), Some("65.00"));
     assert!(saving.at_rate.gaps.contains(&Gap::NoKmRate));
 }
+
+#[test]
+fn what_is_odd_in_a_lot_is_said_beside_what_was_drawn_of_it() {
+    let it = fixture(
+        "build bench
+        lot oak salvaged 4 paid 4 yield 7
+        sort oak good 3 culled -1 as s
+        draw 2 oak for bench",
+    );
+    let flags = it.books().build_cost(it.id("bench")).true_cost.flags;
+    let of = |name: &str| {
+        flags.iter().any(|flag| matches!(flag, Flag::Odd { entry, .. } if *entry == it.id(name)))
+    };
+    assert!(of("oak") && of("s"), "{flags:?}");
+}

@@ -108,8 +108,11 @@ fn haul_hours_are_fetched_and_other_hours_reclaimed() {
 #[test]
 fn culls_found_late_lower_what_is_usable() {
     let history = format!("{SORTED_HALF}{SORTED_ALL}\n sort oak good 0 culled 10");
-    // A cull of timber that was neither: nothing was unsorted, so U stays at what is good.
-    unit(&history, "93", "3.8817");
+    // 361.00 ÷ 83.
+    unit(&history, "83", "4.3494");
+    // Sound boards beyond what was gathered mean that more was there.
+    let more = format!("{SORTED_HALF}{SORTED_ALL}\n sort oak good 7 culled 3");
+    unit(&more, "100", "3.6100");
 }
 
 #[test]

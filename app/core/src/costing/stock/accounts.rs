@@ -60,6 +60,7 @@ struct All<'a> {
     last: Day,
     stock: Stock,
     found: FxHashMap<Id, Found>,
+    odd_sorts: FxHashMap<Id, Vec<Flag>>,
     emptied: FxHashMap<Id, Vec<Order>>,
     pooled: BTreeMap<Id, Vec<&'a Lot>>,
     yields: FxHashMap<&'a str, Vec<Ratio>>,
@@ -76,6 +77,7 @@ impl<'a> All<'a> {
             last,
             stock: Stock { rows, ..Stock::default() },
             found: FxHashMap::default(),
+            odd_sorts: FxHashMap::default(),
             emptied: FxHashMap::default(),
             pooled: BTreeMap::new(),
             yields: FxHashMap::default(),
@@ -101,9 +103,11 @@ impl<'a> All<'a> {
     /// Sorts, empty shelves, and the yields of each place that lots came from.
     fn look(&mut self) {
         for sort in self.shop.sorts.iter().filter(|sort| sort.order.day <= self.last) {
-            let found = self.found.entry(sort.lot).or_default();
-            found.good = found.good.plus(sort.good);
-            found.culled = found.culled.plus(sort.culled);
+            let rough = self.shop.lots.get(&sort.lot).and_then(|lot| lot.rough);
+            self.found.entry(sort.lot).or_default().add(sort, rough);
+            for flag in self.facts.odd_flags(sort.entry()) {
+                self.odd_sorts.entry(sort.lot).or_default().push(flag);
+            }
         }
         for emptied in self.shop.emptied.iter().filter(|emptied| emptied.order.day <= self.last) {
             match rows::account(self.shop, emptied.of) {
@@ -222,6 +226,8 @@ impl<'a> All<'a> {
         let drawn = drawn.fold(Quantity::ZERO, |sum, row| sum.plus(row.net()));
         let found = self.found.get(&id).copied().unwrap_or_default();
         let mut account = named_lot::open(lot, &lines, found, drawn, self.history(lot, found));
+        account.flags.extend(lines.iter().flat_map(|line| self.facts.odd_flags(line.entry)));
+        account.flags.extend(self.odd_sorts.get(&id).into_iter().flatten());
         named_lot::share_out(&mut account, &mut self.stock.rows, &of_lot);
         self.stock.lots.insert(id, account);
         self.put_back(Source::Lot(id), of_lot);
@@ -229,15 +235,17 @@ impl<'a> All<'a> {
 
     /// Median yield of the other sorted lots from the same place.
     fn history(&self, lot: &Lot, found: Found) -> Option<(Ratio, usize)> {
-        let mut yields = self.yields.get(lot.whence.as_deref()?.trim())?.clone();
-        if let Some(own) = yield_of(found)
-            && let Some(at) = yields.iter().position(|it| *it == own)
-        {
-            yields.remove(at);
-        }
-        let upper = yields.get(yields.len().checked_div(2)?)?;
-        let lower = yields.get(yields.len().saturating_sub(1).checked_div(2)?)?;
-        Some((middle(*lower, *upper)?, yields.len()))
+        let yields = self.yields.get(lot.whence.as_deref()?.trim())?;
+        // Its own yield is passed over; of equal ones it is no matter which.
+        let own = yield_of(found).and_then(|own| yields.binary_search(&own).ok());
+        let others = yields.len().saturating_sub(usize::from(own.is_some()));
+        let other = |at: usize| {
+            let passed = own.is_some_and(|own| at >= own);
+            yields.get(at.saturating_add(usize::from(passed)))
+        };
+        let upper = other(others.checked_div(2)?)?;
+        let lower = other(others.saturating_sub(1).checked_div(2)?)?;
+        Some((middle(*lower, *upper)?, others))
     }
 
     fn never_received(&mut self, source: Source, draws: &[usize]) {

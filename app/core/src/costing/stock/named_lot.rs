@@ -12,7 +12,7 @@ use crate::{
     costing::{CostKind, Flag, Gap, Parts},
     journal::{
         kinds::{Origin, Source},
-        shop::Lot,
+        shop::{Lot, Sort},
     },
     measure::{Quantity, Ratio, fixed},
 };
@@ -39,6 +39,20 @@ pub(crate) struct Found {
     pub good: Quantity,
     pub culled: Quantity,
     pub empty: bool,
+}
+
+impl Found {
+    /// One more sorting. A mere cull of more than was left unsorted throws out what had been found good;
+    /// good timber beyond what was gathered means that more was there.
+    pub(crate) fn add(&mut self, sort: &Sort, rough: Option<Quantity>) {
+        if let (Some(rough), true) = (rough, sort.good.is_zero()) {
+            let unsorted = rough.minus(self.good).minus(self.culled).max(Quantity::ZERO);
+            let late = sort.culled.minus(unsorted).max(Quantity::ZERO);
+            self.good = self.good.minus(late.min(self.good));
+        }
+        self.good = self.good.plus(sort.good);
+        self.culled = self.culled.plus(sort.culled);
+    }
 }
 
 /// The cost of a lot, where it went, and how much is left.
