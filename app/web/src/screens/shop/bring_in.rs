@@ -68,7 +68,7 @@ pub fn BringInSheet() -> impl IntoView {
                 </Read>
             </Above>
             <Below>
-                <Hand name=words::title().to_owned()>{move || keys(desk, file, input)}</Hand>
+                <Hand name=shop::keys().to_owned()>{move || keys(desk, file, input)}</Hand>
                 <Places cell=4/>
             </Below>
         </Sheet>

@@ -62,7 +62,7 @@ pub fn ChoicesSheet() -> impl IntoView {
             </Above>
             <Below>
                 <LastMarkHere/>
-                <Hand name=words::choices().to_owned()>
+                <Hand name=words::keys().to_owned()>
                     <Keys class="tall">
                         <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
                         <Key class="wide" label=words::keep().to_owned() kind=KeyKind::Filled on_tap=keep/>
