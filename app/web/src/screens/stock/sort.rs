@@ -60,7 +60,6 @@ pub fn SortSheet(lot: Id) -> impl IntoView {
     let name = Memo::new(move |_| desk.read(|view| Thing::of(view.shop, lot).map(|thing| thing.name)));
     let looks = Memo::new(move |_| look(desk, lot, form));
     let keep = Callback::new(move |()| keep(desk, go, lot, form));
-    pad::focus(GOOD);
     let title =
         move || name.get().map_or_else(|| words::not_there().to_owned(), |name| words::sort_title(&name));
     view! {
@@ -68,7 +67,13 @@ pub fn SortSheet(lot: Id) -> impl IntoView {
             <Head title=Signal::derive(title) tight=true on_tap=Callback::new(move |()| chooses.set(true))/>
             <Above>
                 <Read name=Signal::derive(title)>
-                    {move || if chooses.get() { others(desk, go, chooses) } else { body(looks, form, current) }}
+                    {move || if chooses.get() {
+                            others(desk, go, chooses)
+                        } else if name.get().is_none() {
+                            view! { <p class="note">{words::not_there()}</p> }.into_any()
+                        } else {
+                            body(looks, form, current)
+                        }}
                 </Read>
             </Above>
             <Below>
@@ -105,6 +110,7 @@ fn others(desk: Desk, go: Go, chooses: RwSignal<bool>) -> AnyView {
 }
 
 fn body(looks: Memo<Option<Look>>, form: Form, current: RwSignal<&'static str>) -> AnyView {
+    pad::focus(GOOD);
     let board = move || looks.get().map(board);
     let unit = Signal::derive(move || {
         looks.read().as_ref().map(|look| look.unit.clone()).filter(|it| !it.is_empty())
