@@ -35,8 +35,12 @@ pub fn CostSheet(of: Id) -> impl IntoView {
     let build = of;
     let desk = Desk::here();
     let cost = Memo::new(move |_| desk.books(|books, view| look(books, view, build)));
-    let title =
-        Signal::derive(move || cost.read().as_ref().map(|cost| cost.title.clone()).unwrap_or_default());
+    let title = Signal::derive(move || match cost.read().as_ref() {
+        Some(cost) => cost.title.clone(),
+        // Until the journal is read there may well be such a build.
+        None if desk.phase.get() == Phase::Ready => words::no_build().to_owned(),
+        None => String::new(),
+    });
     let below = Signal::derive(move || cost.read().as_ref().map(below));
     let empty = Memo::new(move |_| cost.read().as_ref().is_some_and(|cost| cost.empty));
     let all = move || match cost.get() {

@@ -13,11 +13,11 @@ use crate::{
     screens::{About, trouble::Troubles},
     shell::{
         Desk, Go, Place, Tab,
-        desk::{Mark, Marked, View},
+        desk::{Mark, Marked, Phase, View},
         frame::Places,
         mark::LastMarkHere,
     },
-    words::journal as words,
+    words::{cost, journal as words},
 };
 use benchslate_core::{
     costing::Amounts,
@@ -63,17 +63,25 @@ pub fn JournalSheet(of: Id) -> impl IntoView {
     let title = Memo::new(move |_| {
         desk.read(|view| view.shop.builds.get(&build).map(|it| it.title.clone()).unwrap_or_default())
     });
+    // Until the journal is read there may well be such a build.
+    let lost = Memo::new(move |_| {
+        desk.phase.get() == Phase::Ready && !desk.read(|view| view.shop.builds.contains_key(&build))
+    });
+    let head = Signal::derive(move || {
+        if lost.get() { cost::no_build().to_owned() } else { words::journal_of(&title.get()) }
+    });
     let below = Memo::new(move |_| drawn.with(|drawn| drawn.days.last().map(|day| words::down_to(&day.day))));
     view! {
         <Sheet>
             <Head
-                title=Signal::derive(move || words::journal_of(&title.get()))
+                title=head
                 note=words::newest_first().to_owned()
                 tight=true
             />
             <Above>
                 <Troubles/>
-                <Read name=Signal::derive(move || words::journal_of(&title.get())) below=below>
+                <Read name=head below=below>
+                    {move || lost.get().then(|| view! { <p class="lead">{cost::no_build_why()}</p> })}
                     {days(desk, drawn)}
                     {move || rest(drawn, typed, most)}
                 </Read>
