@@ -163,9 +163,12 @@ mod tests {
     use super::*;
     use crate::timing::clocks::tests::{ANA, BO, Bench, clock};
 
-    /// Stretches as `person from-to pause-pause`, and minutes that each is worth.
+    /// Person, from, to, and pauses.
+    type Logged<'a> = (Id, &'a str, &'a str, &'a [(&'a str, &'a str)]);
+
+    /// Stretches, and the minutes that each is worth.
     #[track_caller]
-    fn check(stretches: &[(Id, &str, &str, &[(&str, &str)])], want: &[i64]) {
+    fn check(stretches: &[Logged], want: &[i64]) {
         let mut bench = Bench::new();
         for (person, from, to, pauses) in stretches {
             bench.log(*person, from, to, pauses);
