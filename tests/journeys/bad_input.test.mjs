@@ -130,6 +130,6 @@ journey("an address of an entry that is not here says so", async ({ page, thumb,
   for (const at of [`entry.${nobody}`, `minute.${nobody}`, `build.${nobody}.cost`, `build.${nobody}.journal`, `lot.${nobody}`, `sort.${nobody}`, `use.${nobody}`, `return.${nobody}`, `opened.${nobody}.labour`]) {
     await go(at);
     await page.getByRole("heading", { level: 1 }).filter({ hasText: /\w/ }).waitFor();
-    await page.getByText(/[Nn]o such|not here|never|not on this|nothing to use|not there/i).first().waitFor();
+    await page.getByText(/[Nn]o such|not here|never|not on this|nothing to use|not there|any more/i).first().waitFor();
   }
 });
