@@ -162,11 +162,6 @@ const TABLE = [
     await thumb.tap("Cost", `Sheets of ${BUILD}`);
     await thumb.key(/^True cost.*52\.00/).waitFor();
   }],
-  ["spent and used up, one more", 2, withHours, async ({ thumb }) => {
-    await thumb.tap("Cost", `Sheets of ${BUILD}`);
-    await thumb.tap(/^Spent /);
-    await thumb.sheet("Spent, used up, true cost");
-  }],
   ["open a figure down to its lines", 3, async (walk) => {
     await withHours(walk);
     await walk.thumb.tap("Cost", `Sheets of ${BUILD}`);

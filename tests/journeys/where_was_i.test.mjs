@@ -30,7 +30,7 @@ journey("twenty days later the bench says what was done and starts the likely st
 
 journey("a build on which nothing was done says so", async ({ thumb }) => {
   await startBuild(thumb, "Stool");
-  await thumb.sheet("Where was I: Stool");
+  await thumb.sheet("Stool");
   await thumb.sees(/^Nothing yet\./);
   await thumb.part("What comes next").getByRole("button", { name: /^Start / }).waitFor();
 });

@@ -1,6 +1,6 @@
 // What the thumb does in the rounds: one act after the other, as fast as the page takes them.
 
-const STAGES = /^(design|mill|cut|joinery|glue-up|flatten|assemble|sand|finish)\b/;
+const STAGES = /^(Start |buy and haul|reclaim|set up|clean up|flatten|design|mill|cut|joinery|glue-up|flatten|assemble|sand|finish)\b/;
 
 /** From nothing to the bench of a first build. */
 export async function begin(page) {
