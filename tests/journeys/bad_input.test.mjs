@@ -127,9 +127,15 @@ journey("an address that is no place is the bench", async ({ thumb, go }) => {
 journey("an address of an entry that is not here says so", async ({ page, thumb, go }) => {
   await startBuild(thumb);
   const nobody = "01939f3c-2000-7000-8000-000000000000";
-  for (const at of [`entry.${nobody}`, `minute.${nobody}`, `build.${nobody}.cost`, `build.${nobody}.journal`, `lot.${nobody}`, `sort.${nobody}`, `use.${nobody}`, `return.${nobody}`, `opened.${nobody}.labour`]) {
-    await go(at);
+  const said = {
+    entry: "No such entry", minute: "No such stretch", lot: "Not on this shelf: struck out, or never here.", sort: "Not on this shelf: struck out, or never here.",
+    use: "Nothing to use yet", return: "This draw is struck out or not there.", person: "No such person", "build.cost": "No such build", "build.journal": "No such build",
+    "opened.true": "Nothing to open here any more",
+  };
+  for (const [kind, words] of Object.entries(said)) {
+    await go(kind.replace(/^\w+/, (name) => `${name}.${nobody}`));
     await page.getByRole("heading", { level: 1 }).filter({ hasText: /\w/ }).waitFor();
-    await page.getByText(/[Nn]o such|not here|never|not on this|nothing to use|not there|any more/i).first().waitFor();
+    await page.getByText(words).first().waitFor();
+    assert.equal(await page.getByRole("button", { name: /^Keep|^Put it back/ }).count(), 0, `${kind}: nothing to keep`);
   }
 });

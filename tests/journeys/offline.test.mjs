@@ -37,7 +37,7 @@ for (const base of ["/", "/deep/folder/"]) {
       const addresses = [
         ...PLACES,
         ...SHEETS.map((tab) => `build.${build}.${tab}`),
-        `entry.${build}`, `minute.${stretch}`, `entry.${stretch}`, `opened.${build}.labour`,
+        `entry.${build}`, `minute.${stretch}`, `entry.${stretch}`, `opened.${build}.true.labour`,
       ];
       browser = await begin(profile.folder, server.url);
       for (const at of addresses) {

@@ -57,6 +57,19 @@ async function withHours(walk) {
   await logHours(thumb, "2 h", "mill");
   await openBuild(thumb);
 }
+/** Hours, and money paid: without any the row to the bridge would say nothing. */
+async function withMoney(walk) {
+  await withHours(walk);
+  const { thumb } = walk;
+  await thumb.tap("Journal", `Sheets of ${BUILD}`);
+  await thumb.tap("money", "Journal keys");
+  await thumb.type("What for", "Hire of a drum sander");
+  await thumb.type("Paid", "60");
+  await thumb.tap(/^Keep/);
+  await thumb.kept("60.00");
+  await openBuild(thumb);
+}
+
 async function withSalvage(walk) {
   const { thumb } = walk;
   await startBuild(thumb);
@@ -161,6 +174,11 @@ const TABLE = [
   ["true cost from a build", 1, withHours, async ({ thumb }) => {
     await thumb.tap("Cost", `Sheets of ${BUILD}`);
     await thumb.key(/^True cost.*52\.00/).waitFor();
+  }],
+  ["spent and used up, one more", 2, withMoney, async ({ thumb }) => {
+    await thumb.tap("Cost", `Sheets of ${BUILD}`);
+    await thumb.tap(/^Spent /);
+    await thumb.sheet("Spent, used up, true cost");
   }],
   ["open a figure down to its lines", 3, async (walk) => {
     await withHours(walk);

@@ -30,11 +30,12 @@ export async function fullShop({ page, thumb, go }) {
 function sheets(text) {
   const all = text.map((line) => JSON.parse(line));
   const of = (kind) => all.find((line) => line.kind === kind).entry;
+  const clock = all.findLast((line) => line.kind === "stretch" && line.body.from).entry;
   const build = of("build");
   const tabs = ["journal", "cost", "spent", "time", "film"].map((tab) => `build.${build}.${tab}`);
   return [
-    "bench", "stages", "work-for", "new-stage", `minute.${of("stretch")}`,
-    "builds", "new-build", ...tabs, `opened.${build}.true-cost`, `opened.${build}.true-cost.labour`,
+    "bench", "stages", "work-for", "new-stage", `minute.${clock}`, `minute.${of("stretch")}`,
+    "builds", "new-build", ...tabs, `opened.${build}.true`, `opened.${build}.true.labour`,
     `entry.${of("stretch")}`, `entry.${of("draw")}`, `entry.${of("lot")}`, `entry.${of("note")}`,
     "hours", "note", "no-home-yet", "expense",
     "stock", "new-lot", `lot.${of("lot")}`, `lot.${of("item")}`, `sort.${of("lot")}`, "use", `use.${of("lot")}`, `return.${of("draw")}`,

@@ -4,6 +4,7 @@ pub mod bench;
 pub mod builds;
 pub mod cost;
 pub mod first_amount;
+pub mod form_keys;
 pub mod hours;
 pub mod journal;
 pub mod notes;

@@ -26,7 +26,7 @@ pub fn text(failure: Failure) -> &'static str {
         }
         Failure::Blocked => "An older Benchslate is open in it, and this one waits. Nothing was touched.",
         Failure::Gone => {
-            "The browser closed it in mid-session. What you just wrote is put aside and goes in when this page is loaded again; all before it is safe."
+            "The browser closed it in mid-session. What you just wrote is put aside and goes in when this page is loaded again. What is still there of the rest shows then."
         }
         Failure::Newer { .. } => "This page is older than the journal on this phone. Nothing was touched.",
         Failure::Damaged { .. } => {

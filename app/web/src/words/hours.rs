@@ -150,6 +150,16 @@ pub fn begun_day(day: &str) -> String {
     format!("begun {day}")
 }
 
+/// Hours that were logged as an amount.
+pub fn only_an_amount() -> &'static str {
+    "No begin and no end"
+}
+
+/// Under it.
+pub fn only_an_amount_why() -> &'static str {
+    "Only how long it took was logged. From and to can be typed where the entry is corrected."
+}
+
 /// An entry that is no stretch.
 pub fn no_stretch() -> &'static str {
     "No such stretch"

@@ -437,3 +437,13 @@ pub fn choices_below() -> &'static str {
 pub fn set() -> &'static str {
     "set"
 }
+
+/// An address of somebody who is not there.
+pub fn nobody() -> &'static str {
+    "No such person"
+}
+
+/// Under it.
+pub fn nobody_why() -> &'static str {
+    "Struck out, or never on this device. The shop lists who works here."
+}

@@ -6,12 +6,6 @@ use benchslate_core::{
     measure::{Dec, Quantity, Unit},
 };
 
-/// `4 discs`, `1/4 tin`, `19 3/8 in walnut`.
-pub fn so_much_of(tongue: &Tongue, quantity: Dec, unit: Unit, word: Option<&str>, name: &str) -> String {
-    let amount = so_much(tongue, quantity, unit, word);
-    if word.is_some() { amount } else { format!("{amount} {name}") }
-}
-
 /// `4 discs`, `1/4 tin`, `19 3/8 in`.
 pub fn so_much(tongue: &Tongue, quantity: Dec, unit: Unit, word: Option<&str>) -> String {
     units::amount_short(tongue, Quantity::from_decimal(quantity.0).unwrap_or_default(), unit, word)

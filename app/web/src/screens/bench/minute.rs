@@ -4,11 +4,11 @@ use super::taps;
 use crate::{
     parts::{
         field::Cells,
-        key::{Key, KeyKind},
         message::Message,
         seg::{Choice, Seg},
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
     },
+    screens::form_keys::{form_keys, leave_key},
     screens::{hours::fields, journal::facts, stock::form::Form, trouble::Troubles},
     shell::{
         Desk, Go,
@@ -59,7 +59,7 @@ pub fn MinuteSheet(entry: Id) -> impl IntoView {
                 <Read name=words::begun_and_ended().to_owned()>
                     {move || match stretch.get() {
                         Some(it) => typed(desk, form, entry, &it),
-                        None => nothing(desk),
+                        None => nothing(desk, entry),
                     }}
                 </Read>
             </Above>
@@ -67,10 +67,7 @@ pub fn MinuteSheet(entry: Id) -> impl IntoView {
                 <LastMarkHere/>
                 <Hand name=words::keys().to_owned()>
                     {move || stretch.get().filter(|it| it.to.is_none()).map(|it| side(desk, entry, it.side))}
-                    <Keys class="tall">
-                        <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
-                        <Key class="wide" label=words::keep_these().to_owned() kind=KeyKind::Filled on_tap=keep/>
-                    </Keys>
+                    {move || if stretch.read().is_some() { form_keys(go, words::keep_these(), keep) } else { leave_key(go) }}
                 </Hand>
                 <Places cell=0/>
             </Below>
@@ -91,10 +88,17 @@ fn who(view: &View, it: &Stretch) -> String {
     hours::mark(&person, &hours::begun_day(&view.tongue.day_of(from.instant)))
 }
 
-fn nothing(desk: Desk) -> AnyView {
+/// No such stretch, or one of which only an amount of hours is known.
+fn nothing(desk: Desk, entry: Id) -> AnyView {
     let ready = desk.phase.get() == Phase::Ready;
-    let lines = Signal::stored(vec![hours::no_stretch_why().to_owned()]);
-    ready.then(|| view! { <Message title=hours::no_stretch().to_owned() lines/> }).into_any()
+    let amount = desk.read(|view| matches!(view.journal.body(entry), Some(Body::Stretch(_))));
+    let (title, why) = if amount {
+        (hours::only_an_amount(), hours::only_an_amount_why())
+    } else {
+        (hours::no_stretch(), hours::no_stretch_why())
+    };
+    let lines = Signal::stored(vec![why.to_owned()]);
+    ready.then(|| view! { <Message title=title.to_owned() lines/> }).into_any()
 }
 
 fn typed(desk: Desk, form: Form, entry: Id, it: &Stretch) -> AnyView {

@@ -19,11 +19,10 @@ use crate::{
     parts::{
         first_run::{FirstRun, FirstRunWords},
         key::{KeyKind, KeyLink},
-        message::{Message, MessageKind},
         sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
     },
-    shell::{Desk, Place, desk::Phase, frame::Places},
-    words::{bench as words, common, failure},
+    shell::{Desk, Place, frame::Places},
+    words::{bench as words, common},
 };
 use benchslate_core::{journal::kinds::SettingKey, timing::bench::Bench};
 use leptos::prelude::*;
@@ -32,17 +31,13 @@ use leptos::prelude::*;
 #[component]
 pub fn BenchSheet() -> impl IntoView {
     let desk = Desk::here();
-    let shows = Memo::new(move |_| match desk.phase.get() {
-        Phase::Failed(trouble) => Shows::Failed(trouble),
-        Phase::Opening | Phase::Ready => match desk.is_empty() {
-            None => Shows::Nothing,
-            Some(true) => Shows::FirstRun,
-            Some(false) => Shows::Bench(desk.bench().map_or(0, |bench| bench.clocks.len().min(2))),
-        },
+    let shows = Memo::new(move |_| match desk.is_empty() {
+        None => Shows::Nothing,
+        Some(true) => Shows::FirstRun,
+        Some(false) => Shows::Bench(desk.bench().map_or(0, |bench| bench.clocks.len().min(2))),
     });
     move || match shows.get() {
         Shows::Nothing => view! { <Blank/> }.into_any(),
-        Shows::Failed(trouble) => view! { <NoStore trouble/> }.into_any(),
         Shows::FirstRun => view! { <First/> }.into_any(),
         Shows::Bench(0) => view! { <idle::Idle/> }.into_any(),
         Shows::Bench(1) => view! { <running::Running/> }.into_any(),
@@ -53,7 +48,6 @@ pub fn BenchSheet() -> impl IntoView {
 #[derive(Clone, Copy, PartialEq)]
 enum Shows {
     Nothing,
-    Failed(crate::store::Failure),
     FirstRun,
     /// With none, one or two clocks.
     Bench(usize),
@@ -63,25 +57,6 @@ enum Shows {
 #[component]
 fn Blank() -> impl IntoView {
     view! { <Sheet><Above><div class="read" aria-busy="true"></div></Above><Below><Places cell=0/></Below></Sheet> }
-}
-
-#[component]
-fn NoStore(trouble: crate::store::Failure) -> impl IntoView {
-    view! {
-        <Sheet>
-            <Head title=failure::name().to_owned()/>
-            <Above>
-                <Read name=failure::name().to_owned()>
-                    <Message
-                        title=failure::title(trouble).to_owned()
-                        lines=Signal::stored(vec![failure::text(trouble).to_owned()])
-                        kind=MessageKind::Lost
-                    />
-                </Read>
-            </Above>
-            <Below><Places cell=0/></Below>
-        </Sheet>
-    }
 }
 
 #[component]

@@ -27,9 +27,8 @@ pub fn UsualKey(bench: Memo<Option<Bench>>) -> impl IntoView {
     };
     move || {
         usual.get().map(|usual| {
-            let label = amount(desk, &usual);
-            let note = cost(desk, &usual).map(|cost| desk.read(|view| view.tongue.money(cost)));
-            view! { <Key label note=Signal::stored(note) on_tap=Callback::new(tap)/> }
+            let (label, note) = said(desk, &usual);
+            view! { <Key class="half-more" label note=note on_tap=Callback::new(tap)/> }
         })
     }
 }
@@ -59,9 +58,19 @@ fn draw(desk: Desk, usual: Usual, bearer: Bearer, stage: Id) {
     );
 }
 
-fn amount(desk: Desk, usual: &Usual) -> String {
+/// How much, and under it what it would cost. Where the maker has no word of their own for one of it, the name
+/// of the thing stands under it too.
+fn said(desk: Desk, usual: &Usual) -> (String, Option<String>) {
+    let cost = cost(desk, usual);
     desk.read(|view| {
-        words::so_much_of(view.tongue, usual.quantity, usual.unit, usual.word.as_deref(), &usual.name)
+        let label = words::so_much(view.tongue, usual.quantity, usual.unit, usual.word.as_deref());
+        let cost = cost.map(|cost| view.tongue.money(cost));
+        let note = match (&usual.word, cost) {
+            (None, Some(cost)) => Some(words::used_for(&usual.name, &cost)),
+            (None, None) => Some(usual.name.clone()),
+            (Some(_), cost) => cost,
+        };
+        (label, note)
     })
 }
 

@@ -3,16 +3,16 @@
 use crate::{
     parts::{
         field::Field,
-        key::{Key, KeyKind},
-        sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
+        sheet::{Above, Below, Hand, Head, Read, Sheet},
     },
+    screens::form_keys::form_keys,
     shell::{
         Desk, Go, Place,
         desk::{Mark, Marked},
         frame::Places,
     },
     store::persist,
-    words::{builds as words, common},
+    words::builds as words,
 };
 use benchslate_core::journal::{
     Change, Id, On,
@@ -59,10 +59,7 @@ pub fn NewBuildSheet() -> impl IntoView {
             </Above>
             <Below>
                 <Hand name=words::keys().to_owned()>
-                    <Keys class="tall">
-                        <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
-                        <Key class="wide" label=words::start_it().to_owned() kind=KeyKind::Filled on_tap=start/>
-                    </Keys>
+                    {form_keys(go, words::start_it(), start)}
                 </Hand>
                 <Places cell=1/>
             </Below>

@@ -1,10 +1,8 @@
 //! A stage of the maker's own: a name, and what its hours are for.
 
 use crate::{
-    parts::{
-        key::{Key, KeyKind},
-        sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
-    },
+    parts::sheet::{Above, Below, Hand, Head, Read, Sheet},
+    screens::form_keys::form_keys,
     screens::{hours::fields, stock::form::Form, trouble::Troubles},
     shell::{
         Desk, Go,
@@ -44,10 +42,7 @@ pub fn NewStageSheet() -> impl IntoView {
             </Above>
             <Below>
                 <Hand name=words::keys().to_owned()>
-                    <Keys class="tall">
-                        <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
-                        <Key class="wide" label=words::keep_stage().to_owned() kind=KeyKind::Filled on_tap=keep/>
-                    </Keys>
+                    {form_keys(go, words::keep_stage(), keep)}
                 </Hand>
                 <Places cell=0/>
             </Below>

@@ -4,17 +4,15 @@ pub mod choices;
 pub mod fields;
 
 use crate::{
-    parts::{
-        key::{Key, KeyKind},
-        sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
-    },
+    parts::sheet::{Above, Below, Hand, Head, Read, Sheet},
+    screens::form_keys::form_keys,
     screens::{stock::form::Form, trouble::Troubles},
     shell::{
         Desk, Go,
         desk::{After, Mark, Marked},
         frame::Places,
     },
-    words::{common, hours as words},
+    words::hours as words,
 };
 use benchslate_core::{
     journal::{Body, Change, Id},
@@ -41,10 +39,7 @@ pub fn HoursSheet() -> impl IntoView {
             </Above>
             <Below>
                 <Hand name=words::keys().to_owned()>
-                    <Keys class="tall">
-                        <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
-                        <Key class="wide" label=words::keep().to_owned() kind=KeyKind::Filled on_tap=keep/>
-                    </Keys>
+                    {form_keys(go, words::keep(), keep)}
                 </Hand>
                 <Places cell=1/>
             </Below>

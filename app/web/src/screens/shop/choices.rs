@@ -4,12 +4,12 @@ use super::set::{self, cell, km_rate, tax, week_start};
 use crate::{
     parts::{
         field::{Cells, Field, Typing},
-        key::{Key, KeyKind},
         seg::{Choice, Seg, SegKind},
-        sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
+        sheet::{Above, Below, Hand, Head, Read, Sheet},
         sum_row::{Group, Leads, SumRow, SumText},
     },
     platform::{clock, intl},
+    screens::form_keys::form_keys,
     screens::{first_amount, stock::form::Form, trouble::Troubles},
     shell::{
         Desk, Go,
@@ -17,7 +17,7 @@ use crate::{
         frame::Places,
         mark::LastMarkHere,
     },
-    words::{common, shop as words},
+    words::shop as words,
 };
 use benchslate_core::{
     journal::{
@@ -63,10 +63,7 @@ pub fn ChoicesSheet() -> impl IntoView {
             <Below>
                 <LastMarkHere/>
                 <Hand name=words::keys().to_owned()>
-                    <Keys class="tall">
-                        <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
-                        <Key class="wide" label=words::keep().to_owned() kind=KeyKind::Filled on_tap=keep/>
-                    </Keys>
+                    {form_keys(go, words::keep(), keep)}
                 </Hand>
                 <Places cell=4/>
             </Below>

@@ -4,19 +4,20 @@ use super::people::day;
 use crate::{
     parts::{
         field::{Cells, Typing},
-        key::{Key, KeyKind},
+        message::Message,
         seg::{Choice, Seg, SegKind},
-        sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
+        sheet::{Above, Below, Hand, Head, Read, Sheet},
         sum_row::{Group, Leads, SumRow, SumText},
     },
+    screens::form_keys::{form_keys, leave_key},
     screens::{first_amount, stock::form::Form, trouble::Troubles},
     shell::{
         Desk, Go, Place,
-        desk::{After, Mark, Marked},
+        desk::{After, Mark, Marked, Phase},
         frame::Places,
         mark::LastMarkHere,
     },
-    words::{common, money, shop as words},
+    words::{money, shop as words},
 };
 use benchslate_core::{
     journal::{
@@ -43,8 +44,13 @@ pub fn PersonSheet(of: Option<Id>) -> impl IntoView {
     let entry = of.unwrap_or_else(|| desk.fresh());
     let form = Form::open(desk, draft_of(of));
     let now = Memo::new(move |_| desk.read(|view| stored(view.journal.body(entry))));
+    // An address can name somebody who was struck out, or was never on this phone.
+    let known =
+        Memo::new(move |_| of.is_none() || desk.phase.get() != Phase::Ready || now.with(Option::is_some));
     let title = Signal::derive(move || {
-        now.read().as_ref().map_or_else(|| words::new_person().to_owned(), |person| person.name.clone())
+        let named = now.read().as_ref().map(|person| person.name.clone());
+        let other = if known.get() { words::new_person() } else { words::nobody() };
+        named.unwrap_or_else(|| other.to_owned())
     });
     let keep = Callback::new(move |()| keep(desk, go, form, entry));
     view! {
@@ -53,25 +59,34 @@ pub fn PersonSheet(of: Option<Id>) -> impl IntoView {
             <Above>
                 <Troubles/>
                 <Read name=title below=words::rates_below().to_owned()>
-                    <div class="form">{fields(desk, form, now)}</div>
-                    {first_amount::offer(desk)}
-                    {move || rates(desk, entry, now)}
-                    <p class="note">{words::rates_reach_back()}</p>
+                    {move || if known.get() { form_of(desk, form, entry, now) } else { nobody() }}
                 </Read>
             </Above>
             <Below>
                 <LastMarkHere/>
                 <Hand name=words::person().to_owned()>
-                    <Keys class="tall">
-                        <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
-                        <Key class="wide" label=words::keep().to_owned() kind=KeyKind::Filled on_tap=keep/>
-                    </Keys>
+                    {move || if known.get() { form_keys(go, words::keep(), keep) } else { leave_key(go) }}
                 </Hand>
                 <Places cell=4/>
             </Below>
         </Sheet>
     }
     .into_any()
+}
+
+fn form_of(desk: Desk, form: Form, entry: Id, now: Memo<Option<Person>>) -> AnyView {
+    view! {
+        <div class="form">{fields(desk, form, now)}</div>
+        {first_amount::offer(desk)}
+        {move || rates(desk, entry, now)}
+        <p class="note">{words::rates_reach_back()}</p>
+    }
+    .into_any()
+}
+
+fn nobody() -> AnyView {
+    let lines = Signal::stored(vec![words::nobody_why().to_owned()]);
+    view! { <Message title=words::nobody().to_owned() lines/> }.into_any()
 }
 
 /// A draft for each. Its name lives as long as the page: a few dozen bytes for each sheet that is opened.

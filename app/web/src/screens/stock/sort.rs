@@ -16,9 +16,10 @@ use crate::{
         sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
         sum_row::{Leads, SumRow, SumText},
     },
+    screens::form_keys::leave_key,
     shell::{
         Desk, Go, Place,
-        desk::{Mark, View},
+        desk::{Mark, Phase, View},
         frame::Places,
     },
     words::{cautions, common, stock as words},
@@ -60,8 +61,13 @@ pub fn SortSheet(lot: Id) -> impl IntoView {
     let name = Memo::new(move |_| desk.read(|view| Thing::of(view.shop, lot).map(|thing| thing.name)));
     let looks = Memo::new(move |_| look(desk, lot, form));
     let keep = Callback::new(move |()| keep(desk, go, lot, form));
-    let title =
-        move || name.get().map_or_else(|| words::not_there().to_owned(), |name| words::sort_title(&name));
+    // Until the journal is read there may well be such a lot.
+    let gone = Memo::new(move |_| desk.phase.get() == Phase::Ready && name.with(Option::is_none));
+    let title = move || match name.get() {
+        Some(name) => words::sort_title(&name),
+        None if gone.get() => words::not_there().to_owned(),
+        None => String::new(),
+    };
     view! {
         <Sheet>
             <Head title=Signal::derive(title) tight=true on_tap=Callback::new(move |()| chooses.set(true))/>
@@ -69,7 +75,7 @@ pub fn SortSheet(lot: Id) -> impl IntoView {
                 <Read name=Signal::derive(title)>
                     {move || if chooses.get() {
                             others(desk, go, chooses)
-                        } else if name.get().is_none() {
+                        } else if gone.get() {
                             view! { <p class="note">{words::not_there()}</p> }.into_any()
                         } else {
                             body(looks, form, current)
@@ -78,15 +84,22 @@ pub fn SortSheet(lot: Id) -> impl IntoView {
             </Above>
             <Below>
                 <Hand name=words::shelf_keys().to_owned() kind=HandKind::Tall>
-                    {pad::figures(desk, form, current)}
-                    <Keys>
-                        <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
-                        <Key class="wide" label=words::keep_the_sort().to_owned() kind=KeyKind::Filled on_tap=keep/>
-                    </Keys>
+                    {move || if gone.get() { leave_key(go) } else { keys(desk, go, form, current, keep) }}
                 </Hand>
                 <Places cell=2/>
             </Below>
         </Sheet>
+    }
+    .into_any()
+}
+
+fn keys(desk: Desk, go: Go, form: Form, current: RwSignal<&'static str>, keep: Callback<()>) -> AnyView {
+    view! {
+        {pad::figures(desk, form, current)}
+        <Keys>
+            <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
+            <Key class="wide" label=words::keep_the_sort().to_owned() kind=KeyKind::Filled on_tap=keep/>
+        </Keys>
     }
     .into_any()
 }
