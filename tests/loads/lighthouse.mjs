@@ -16,6 +16,12 @@ for (let run = 1; run <= RUNS; run += 1) {
     onlyCategories: ["performance", "accessibility", "best-practices"],
   });
   await chrome.kill();
+  // A run that could not be scored is no run: a nought in its place would be a lie.
+  const unscored = Object.values(lhr.audits).find((audit) => audit.scoreDisplayMode === "error");
+  if (lhr.runtimeError || lhr.categories.performance.score === null) {
+    console.log(`not measured: ${lhr.runtimeError?.message ?? `${unscored?.id}: ${unscored?.errorMessage}`}`);
+    process.exit(1);
+  }
   const failed = Object.values(lhr.audits).filter((audit) => audit.score === 0 && audit.scoreDisplayMode === "binary");
   runs.push({
     performance: Math.round(100 * lhr.categories.performance.score),

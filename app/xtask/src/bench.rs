@@ -1,7 +1,7 @@
 //! `cargo xtask bench`: the numbers to reach, printed with their conditions. Never a timed test: a slow machine is no
 //! defect of the program. `bench native` and `bench page` run one half.
 //!
-//! A further measurement is a script in `tests/loads` and its name in [`PAGE`], or a `[[bench]]` in `tests/Cargo.toml`.
+//! A further measurement is a script in `tests/loads` and its name in [`PAGE`], or a line in `native`.
 
 use crate::setup::{Need, set_up};
 use crate::shell::{Done, cargo, program, read, root, run};
@@ -41,11 +41,8 @@ fn conditions() {
 }
 
 fn native() -> Done {
-    if !read(&root().join("tests/Cargo.toml"))?.contains("[[bench]]") {
-        println!("native: nothing is measured yet (no [[bench]] in tests/Cargo.toml)");
-        return Ok(());
-    }
-    run(cargo().args(["bench", "--locked", "--package", "benchslate-tests", "--benches"]))
+    let what = ["--package", "benchslate-core", "--example", "scale", "--features", "fixture"];
+    run(cargo().args(["run", "--locked", "--quiet", "--profile", "bench"]).args(what))
 }
 
 fn page() -> Done {
