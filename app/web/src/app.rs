@@ -1,19 +1,20 @@
 //! The program: one document, the place in its address, a sheet for each place.
 
+use crate::dom::prelude::*;
 use crate::{
     parts::hatch::HatchDefs,
     screens,
     shell::{Desk, Go, Place, frame, titled, update},
 };
-use leptos::prelude::*;
 use leptos_router::{components::Router, hooks::use_query_map};
 
 /// Everything.
-#[component]
+#[leptos::component]
 pub fn App() -> impl IntoView {
     let desk = Desk::provide();
     update::keep_before_reload(desk);
-    view! { <HatchDefs/><Router><Sheets/></Router> }
+    // The router wants a child of its own kind; what it gets is drawn as everything else is.
+    leptos::view! { {view! { <HatchDefs/> }}<Router>{view! { <Sheets/> }}</Router> }
 }
 
 #[component]
@@ -29,7 +30,7 @@ fn Sheets() -> impl IntoView {
     let desk = Desk::here();
     let no_journal = Memo::new(move |_| screens::trouble::no_journal(desk));
     move || match no_journal.get() {
-        Some(trouble) => view! { <screens::trouble::NoJournalSheet trouble/> }.into_any(),
+        Some(trouble) => view! { <screens::trouble::NoJournalSheet trouble/> },
         None => screens::sheet(place.get()),
     }
 }

@@ -4,6 +4,7 @@
 //! `words`. Kept by: core's types have no public arithmetic, `tidy`, and review.
 
 mod app;
+mod dom;
 mod parts;
 mod platform;
 mod screens;
@@ -11,7 +12,7 @@ mod shell;
 mod store;
 mod words;
 
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 use wasm_bindgen::JsCast;
 
 fn main() {

@@ -22,14 +22,13 @@ pub fn release() -> Done<PathBuf> {
     Ok(dist())
 }
 
-/// As in `.cargo/config.toml`; and views without their types, a tenth less to download; and no path of this machine
+/// As in `.cargo/config.toml`; and views without their types; no path of this machine
 /// in what is shipped.
 fn rust_flags() -> String {
     let home = std::env::home_dir().unwrap_or_default().join(".cargo");
     let crates = std::env::var_os("CARGO_HOME").map_or(home, PathBuf::from).join("registry/src");
     let flags = [
         "--cfg getrandom_backend=\"wasm_js\"".to_string(),
-        "--cfg erase_components".to_string(),
         format!("--remap-path-prefix={}=crates", crates.display()),
         format!("--remap-path-prefix={}=benchslate", root().display()),
     ];

@@ -4,6 +4,7 @@
 //! [`Rule::HourEarned`] divide. Gaps and flags of the parts are carried up. No words here.
 
 use super::{Flag, Gap, Hours, Rule, Working};
+use crate::measure::InOrder;
 use crate::{journal::Id, measure::Money};
 
 /// What a figure says.
@@ -129,13 +130,13 @@ impl Statement {
 
     pub(crate) fn add_gaps(&mut self, gaps: &[Gap]) {
         self.gaps.extend_from_slice(gaps);
-        self.gaps.sort_unstable();
+        self.gaps.order();
         self.gaps.dedup();
     }
 
     pub(crate) fn add_flags(&mut self, flags: &[Flag]) {
         self.flags.extend_from_slice(flags);
-        self.flags.sort_unstable();
+        self.flags.order();
         self.flags.dedup();
     }
 

@@ -4,6 +4,7 @@
 //! bytes: the greater SHA-256 of the line wins, whatever the order of arrival.
 
 use super::{Body, Content, Id, LineFault, Revision, line};
+use crate::measure::InOrder;
 use sha2::{Digest, Sha256};
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -135,7 +136,7 @@ impl Journal {
     /// All versions of an entry, oldest first.
     pub fn history(&self, entry: Id) -> Vec<&Revision> {
         let mut all: Vec<&Revision> = self.of(entry).collect();
-        all.sort_by_key(|revision| revision.rank());
+        all.order_by_key(|revision| revision.rank());
         all
     }
 
@@ -144,7 +145,7 @@ impl Journal {
         let Some(it) = self.entries.get(&entry) else { return Vec::new() };
         let mut heads: Vec<&Revision> =
             self.of(entry).filter(|revision| !it.replaced.contains(&revision.id)).collect();
-        heads.sort_by_key(|revision| revision.rank());
+        heads.order_by_key(|revision| revision.rank());
         heads
     }
 

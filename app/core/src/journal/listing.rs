@@ -7,6 +7,7 @@ use super::{
     Body, Content, Id, Journal, Shop,
     kinds::{Bearer, Source, Stretch},
 };
+use crate::measure::InOrder;
 use crate::measure::{Day, Instant};
 use std::cmp::Reverse;
 
@@ -169,6 +170,6 @@ fn placed(shop: &Shop, entry: Id, body: &Body) -> Listed {
 }
 
 fn newest_first(mut lines: Vec<Listed>) -> Vec<Listed> {
-    lines.sort_unstable_by_key(|line| Reverse((line.day, line.time, line.entry)));
+    lines.order_by_key(|line| Reverse((line.day, line.time, line.entry)));
     lines
 }

@@ -5,6 +5,7 @@ use super::{
     order::Order,
 };
 use crate::measure::Day;
+use crate::measure::InOrder;
 
 /// Every setting entry, in the order in which they take force.
 #[derive(Clone, Debug, Default)]
@@ -18,7 +19,7 @@ impl Settings {
     }
 
     pub(super) fn settle(&mut self) {
-        self.rows.sort_by(|a, b| (a.0, a.1, &a.2).cmp(&(b.0, b.1, &b.2)));
+        self.rows.order_by(|a, b| (a.0, a.1, &a.2).cmp(&(b.0, b.1, &b.2)));
     }
 
     /// The value in force on a day: the one that took force last; on a tie the one chosen last.

@@ -5,6 +5,7 @@
 //! Nothing here fails or panics: what can't be said is `None`, and sums saturate far beyond
 //! what the limits of a field let in. Not here: money, units, text.
 
+use crate::measure::InOrder;
 use rust_decimal::Decimal;
 
 /// Millionths in one unit.
@@ -50,7 +51,7 @@ pub(crate) fn allocate(total: i128, weights: &[i128]) -> Vec<i128> {
         shares.push((share, rest));
     }
     let mut order: Vec<usize> = (0..shares.len()).collect();
-    order.sort_by_key(|i| std::cmp::Reverse(shares.get(*i).map_or(0, |(_, rest)| *rest)));
+    order.order_by_key(|i| std::cmp::Reverse(shares.get(*i).map_or(0, |(_, rest)| *rest)));
     for i in order {
         if left == 0 {
             break;

@@ -10,6 +10,7 @@
 //! - time: [`day`], [`instant`], [`zone`] (a table that is passed in), [`clock_text`], [`duration`];
 //! - typed text: [`number`], [`marks`], [`duration`], [`clock_text`], [`day`], over the cursor `scan`;
 //!   what isn't taken is a [`refusal`]: why, what would be, and where;
+//! - [`order`]: the one sort;
 //! - shown text: [`show`], so that the parts of a sum add up as they are read.
 //!
 //! Never: another room of `core`. Kept by: tidy, `arrows`.
@@ -37,6 +38,7 @@ pub mod limits;
 pub mod marks;
 pub mod money;
 pub mod number;
+pub mod order;
 pub mod quantity;
 pub mod ratio;
 pub mod refusal;
@@ -52,6 +54,7 @@ pub use dec::Dec;
 pub use fraction::Fraction;
 pub use instant::{Instant, Offset, When};
 pub use money::Money;
+pub use order::InOrder;
 pub use quantity::{Quantity, Seconds};
 pub use ratio::Ratio;
 pub use refusal::{Accepts, Refusal, Why};

@@ -6,6 +6,7 @@
 //! Not here: currency signs and grouping, which the browser adds.
 
 use super::{Money, fixed};
+use crate::measure::InOrder;
 
 /// A figure of money rounded to whole minor units for showing.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -48,7 +49,7 @@ impl Shown {
         if raised > order.len() {
             return self.each_alone(parts);
         }
-        order.sort_by_key(|i| std::cmp::Reverse(rest_of(&floors, *i)));
+        order.order_by_key(|i| std::cmp::Reverse(rest_of(&floors, *i)));
         for i in order.into_iter().take(raised) {
             if let Some((floor, _)) = floors.get_mut(i) {
                 *floor = floor.saturating_add(1);

@@ -1,6 +1,7 @@
 //! Clocks: stretches that have no end yet.
 
 use super::worked;
+use crate::measure::InOrder;
 use crate::{
     journal::{
         Id, Shop,
@@ -39,7 +40,7 @@ pub struct Clock {
 /// later begun is the clock, and the earlier is a stretch that nobody ended.
 pub fn clocks(shop: &Shop, now: Instant) -> Vec<Clock> {
     let mut running: Vec<Clock> = shop.stretches.iter().filter_map(|it| clock(it, now)).collect();
-    running.sort_by_key(|clock| (clock.from, clock.entry));
+    running.order_by_key(|clock| (clock.from, clock.entry));
     let mut latest: Vec<Clock> = Vec::new();
     for clock in running.into_iter().rev() {
         if latest.iter().all(|other| other.person != clock.person) {

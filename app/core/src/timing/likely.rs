@@ -1,5 +1,6 @@
 //! What probably comes next: stages, draws, and where a build was left.
 
+use crate::measure::InOrder;
 use crate::{
     journal::{
         Id, Shop,
@@ -18,7 +19,7 @@ pub const USUAL_OVER: usize = 10;
 pub fn next_stages(shop: &Shop, after: Option<Id>) -> Vec<Id> {
     let mut listed: Vec<(u8, &str, Id)> =
         shop.stages.iter().map(|(id, stage)| (stage.place, stage.name.as_str(), *id)).collect();
-    listed.sort_unstable();
+    listed.order();
     let mut list: Vec<Id> = listed.into_iter().map(|(_, _, id)| id).collect();
     if let Some(at) = after.and_then(|after| list.iter().position(|id| *id == after)) {
         list.rotate_left(at.saturating_add(1));
@@ -26,7 +27,7 @@ pub fn next_stages(shop: &Shop, after: Option<Id>) -> Vec<Id> {
     }
     let Some(after) = after else { return list };
     let followed = followers(shop, after);
-    list.sort_by_key(|id| std::cmp::Reverse(followed.get(id).copied()));
+    list.order_by_key(|id| std::cmp::Reverse(followed.get(id).copied()));
     list
 }
 

@@ -4,6 +4,7 @@
 //! the same start the greater id. Source: our own rule, so that no hour is paid twice and the last word
 //! that was given at the bench counts. Hours logged as an amount overlap nothing.
 
+use crate::measure::InOrder;
 use crate::{
     journal::{
         Id, Shop,
@@ -102,7 +103,7 @@ pub(crate) fn net(span: Interval, pauses: &[Interval], as_of: Instant) -> Vec<(I
     let end = span.to.unwrap_or(as_of).min(as_of);
     let mut breaks: Vec<(Instant, Instant)> =
         pauses.iter().map(|pause| (pause.from, pause.to.unwrap_or(end))).collect();
-    breaks.sort_unstable();
+    breaks.order();
     let mut pieces = Vec::new();
     let mut from = span.from;
     for (stop, go_on) in breaks {
@@ -130,7 +131,7 @@ fn give(pieces: &[Piece], rows: &mut [Worked]) {
         turns.push((piece.from, true, piece.key));
         turns.push((piece.to, false, piece.key));
     }
-    turns.sort_unstable();
+    turns.order();
     let mut open: BTreeSet<Key> = BTreeSet::new();
     let mut since = Instant(i64::MIN);
     for (at, begins, key) in turns {

@@ -1,5 +1,5 @@
 //! The one figure a sheet is about; the leading three of a cost sheet; a ruled row that opens.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 use super::stick_fraction::stick;
 use super::sum_row::Leads;
@@ -95,13 +95,12 @@ pub fn RowLink(
 }
 
 /// A box that is a link, a key or neither.
-pub(super) fn led(class: &'static str, leads: Leads, inner: impl IntoView + 'static) -> AnyView {
+pub(super) fn led(class: &'static str, leads: Leads, inner: impl Draw + 'static) -> AnyView {
     match leads {
-        Leads::Nowhere => view! { <p class=class>{inner}</p> }.into_any(),
-        Leads::To(href) => view! { <a class=class href=href>{inner}</a> }.into_any(),
+        Leads::Nowhere => view! { <p class=class>{inner}</p> },
+        Leads::To(href) => view! { <a class=class href=href>{inner}</a> },
         Leads::Tap(tap) => {
             view! { <button type="button" class=class on:click=move |_| tap.run(())>{inner}</button> }
-                .into_any()
         }
     }
 }

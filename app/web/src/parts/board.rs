@@ -1,5 +1,5 @@
 //! A plank to scale: what was used, what is on the shelf, what was culled, what is still to be sorted.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 use super::dim::Dim;
 use super::hatch::{DashedEdge, Hatch, Hatching};
@@ -43,7 +43,7 @@ pub fn Board(
     #[prop(optional)] broken: bool,
 ) -> impl IntoView {
     let parts =
-        parts.into_iter().filter(|part| part.share > 0.0).map(|part| cut(part, origin)).collect_view();
+        parts.into_iter().filter(|part| part.share > 0.0).map(|part| cut(part, origin)).collect::<Vec<_>>();
     let end = broken.then(|| {
         view! {
             <svg class="broken" viewBox="0 0 10 58" preserveAspectRatio="none" aria-hidden="true">
@@ -72,7 +72,7 @@ pub fn Board(
     }
 }
 
-fn cut(part: BoardPart, origin: Hatch) -> impl IntoView {
+fn cut(part: BoardPart, origin: Hatch) -> AnyView {
     let class = match part.cut {
         Cut::Used => "cut used",
         Cut::Shelf => "cut",

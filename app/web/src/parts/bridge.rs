@@ -1,5 +1,5 @@
 //! The bridge: spent and used up as two bars of one scale, what both hold under itself; then used up within the true cost.
-use leptos::prelude::*;
+use crate::dom::{prelude::*, several};
 
 use super::dim::Dim;
 use super::hatch::{DashedEdge, Hatch, Hatching};
@@ -77,24 +77,20 @@ fn per_cent(share: f64) -> String {
     format!("{share:.3}%")
 }
 
-fn pieces(kinds: &[(Hatch, f64)], whole: f64) -> impl IntoView + use<> {
+fn pieces(kinds: &[(Hatch, f64)], whole: f64) -> AnyView {
     let whole = positive(whole);
-    kinds
-        .iter()
-        .filter(|(_, amount)| *amount > 0.0)
-        .enumerate()
-        .map(|(at, &(kind, amount))| {
-            view! {
-                <span class="piece" class:first=at == 0 style:inline-size=per_cent(amount / whole * 100.0)>
-                    <Hatching kind/>
-                </span>
-            }
-        })
-        .collect_view()
+    let there = kinds.iter().filter(|(_, amount)| *amount > 0.0).enumerate();
+    several(there.map(|(at, &(kind, amount))| {
+        view! {
+            <span class="piece" class:first=at == 0 style:inline-size=per_cent(amount / whole * 100.0)>
+                <Hatching kind/>
+            </span>
+        }
+    }))
 }
 
 /// From the used-up bar (its left end at `from`, its right at the edge) to its place in the true cost, 0 to `to`.
-fn fan(from: f64, to: f64) -> impl IntoView {
+fn fan(from: f64, to: f64) -> AnyView {
     let (from, to) = (from * 1000.0, to * 1000.0);
     view! {
         <svg class="fan" viewBox="0 0 1000 22" preserveAspectRatio="none" aria-hidden="true">

@@ -1,5 +1,5 @@
 //! A build in the list of builds: its number, where it stands, what it cost; at its right a strip of cost by kind.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 use super::answer::led;
 use super::hatch::{DashedEdge, Dashes, Hatch, Hatching};
@@ -28,7 +28,7 @@ pub fn BuildRow(text: BuildText, #[prop(optional)] leads: Leads) -> impl IntoVie
         .into_iter()
         .filter(|(_, share)| *share > 0.0)
         .map(|(kind, share)| view! { <span style:flex-grow=format!("{share:.4}")><Hatching kind/></span> })
-        .collect_view();
+        .collect::<Vec<_>>();
     let inner = view! {
         <span class="nr">{text.number}</span>
         <span class="told">

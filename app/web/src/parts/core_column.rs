@@ -1,6 +1,6 @@
 //! The core: cost by kind to scale in one column, a leader from each layer to its row.
 //! A layer under 6 px is drawn 6, taken from the largest; its row repeats its hatching, so that it can be read.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 use super::hatch::{Hatch, Hatching, Swatch};
 use super::stick_fraction::stick;
@@ -31,10 +31,10 @@ pub fn CoreColumn(layers: Vec<Layer>, #[prop(into)] total: String) -> impl IntoV
         .map(|(layer, height)| {
             view! { <span class="layer" style:block-size=format!("{height:.3}%")><Hatching kind=layer.kind/></span> }
         })
-        .collect_view();
+        .collect::<Vec<_>>();
     let nine = layers.len() > 8;
     let leaders = leaders(&heights);
-    let rows = layers.into_iter().map(row).collect_view();
+    let rows = layers.into_iter().map(row).collect::<Vec<_>>();
     view! {
         <div class="core">
             <div class="vdim" aria-hidden="true">
@@ -73,7 +73,7 @@ const LEAST_PX: f64 = 6.0;
 const ROW_PX: f64 = 44.0;
 
 /// A leader from the middle of each layer to the middle of its row. Heights in thousandths of the column.
-fn leaders(heights: &[f64]) -> impl IntoView + use<> {
+fn leaders(heights: &[f64]) -> AnyView {
     let step = 1000.0 / rows_f64(heights.len());
     let mut top = 0.0;
     let mut paths = Vec::new();
@@ -97,7 +97,7 @@ fn rows_f64(rows: usize) -> f64 {
     u32::try_from(rows.max(1)).map_or(1.0, f64::from)
 }
 
-fn row(layer: Layer) -> impl IntoView {
+fn row(layer: Layer) -> AnyView {
     let opens = !matches!(layer.leads, Leads::Nowhere);
     let lacks = layer.lacks;
     let inner = view! {

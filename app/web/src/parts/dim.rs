@@ -1,5 +1,5 @@
 //! A dimension line: how long, how much, between two extension lines.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 use super::stick_fraction::StickFraction;
 

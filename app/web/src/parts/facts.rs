@@ -1,5 +1,5 @@
 //! A ruled list of what stands where: last done, drying, low.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 use super::stick_fraction::stick;
 
@@ -18,5 +18,5 @@ pub fn Facts(#[prop(into)] facts: Signal<Vec<Fact>>) -> impl IntoView {
         let note = fact.note.map(|note| view! { " "<small>{stick(&note)}</small> });
         view! { <dt>{fact.label}</dt><dd>{stick(&fact.text)}{note}</dd> }
     };
-    view! { <dl class="facts">{move || facts.get().into_iter().map(line).collect_view()}</dl> }
+    view! { <dl class="facts">{move || facts.get().into_iter().map(line).collect::<Vec<_>>()}</dl> }
 }

@@ -1,7 +1,8 @@
 //! Fields: label, well, error. What was typed stays; an error says what stopped and what is accepted.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 use super::stick_fraction::stick;
+use wasm_bindgen::JsCast;
 
 /// Which keyboard a phone shows.
 #[derive(Clone, Copy, Default, PartialEq, Eq)]
@@ -80,8 +81,8 @@ pub fn Field(
                     placeholder=move || hint.get()
                     aria-invalid=move || wrong.get().then_some("true")
                     aria-describedby=move || wrong.get().then(|| described.clone())
-                    on:input:target=move |ev| on_input.run(ev.target().value())
-                    on:keydown=move |ev| if let (Some(enter), "Enter") = (on_enter, ev.key().as_str()) { enter.run(()) }
+                    on:input=move |ev| on_input.run(typed(&ev))
+                    on:keydown=move |ev| if let (Some(enter), true) = (on_enter, is_enter(&ev)) { enter.run(()) }
                     on:focus=move |_| if let Some(focus) = on_focus { focus.run(()) }
                 />
                 {move || adds.get().map(|adds| view! { <span class="adds">{stick(&adds)}</span> })}
@@ -114,7 +115,7 @@ pub fn LongField(
                     prop:value=move || value.get()
                     aria-invalid=move || wrong.get().then_some("true")
                     aria-describedby=move || wrong.get().then(|| described.clone())
-                    on:input:target=move |ev| on_input.run(ev.target().value())
+                    on:input=move |ev| on_input.run(typed(&ev))
                 ></textarea>
             </div>
             <FieldError id=err_id error/>
@@ -140,16 +141,15 @@ pub fn FieldError(#[prop(into)] id: String, #[prop(into)] error: MaybeProp<Strin
 }
 
 /// What a pad has written, drawn: fractions stacked, a hole where the lower part is still missing, a caret.
-fn drawn(value: Signal<String>) -> impl IntoView {
+fn drawn(value: Signal<String>) -> AnyView {
     let text = move || {
         let value = value.get();
         match value.strip_suffix('/').and_then(split_number) {
             Some((whole, over)) => view! {
                 <span>{whole}</span>
                 <span class="fr"><span>{over}</span><span><span class="hole"></span></span></span>
-            }
-            .into_any(),
-            None => stick(&value).into_any(),
+            },
+            None => stick(&value).draw(),
         }
     };
     view! { <span class="drawn" aria-hidden="true">{text}<i class="caret"></i></span> }
@@ -160,4 +160,8 @@ fn split_number(text: &str) -> Option<(String, String)> {
     let over_from = text.rfind(|c: char| !c.is_ascii_digit()).map_or(0, |at| at + 1);
     let (whole, over) = text.split_at_checked(over_from)?;
     (!over.is_empty()).then(|| (whole.trim_end().to_owned(), over.to_owned()))
+}
+
+fn is_enter(event: &web_sys::Event) -> bool {
+    event.dyn_ref::<web_sys::KeyboardEvent>().is_some_and(|event| event.key() == "Enter")
 }

@@ -1,5 +1,5 @@
 //! The first sheet's drawing: a tray in outline, not there yet, its three measures unknown.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 /// The three questions on its dimension lines, and the drawing in one sentence.
 #[derive(Clone, Default)]

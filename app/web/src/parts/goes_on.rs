@@ -1,5 +1,5 @@
 //! The long-break line: a drawing that goes on past the edge, with what is below in words.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 /// "5 more lines to the true cost". `Read` shows it by itself while there is more below.
 #[component]

@@ -1,5 +1,5 @@
 //! An opened figure: each level a bar to full width, the opened piece edged and fanned out to the next.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 use super::hatch::{Hatch, Hatching};
 use super::tally::Tally;
@@ -42,7 +42,7 @@ pub fn Growth(
             let fan = (at < last).then(|| edge.map(fan)).flatten();
             view! { {bar(at, level, edge, at == last, on_fold, on_piece)}{fan} }
         })
-        .collect_view()
+        .collect::<Vec<_>>()
 }
 
 fn bar(
@@ -61,7 +61,7 @@ fn bar(
         .into_iter()
         .enumerate()
         .map(|(piece, it)| piece_view(it, last, tap(piece)))
-        .collect_view();
+        .collect::<Vec<_>>();
     let edge = edge.map(|(from, to)| {
         view! {
             <span
@@ -76,15 +76,14 @@ fn bar(
         <span class="bar" aria-hidden="true">{pieces}{edge}</span>
     };
     if last {
-        return view! { <div class="level last">{inner}</div> }.into_any();
+        return view! { <div class="level last">{inner}</div> };
     }
     view! {
         <button type="button" class="level" aria-label=level.fold_name on:click=move |_| on_fold.run(at)>{inner}</button>
     }
-    .into_any()
 }
 
-fn piece_view(piece: Piece, last: bool, tap: Option<impl Fn() + 'static>) -> impl IntoView {
+fn piece_view(piece: Piece, last: bool, tap: Option<impl Fn() + 'static>) -> AnyView {
     let name = piece.text.map(|text| view! { <span class="nm">{text}</span> });
     let hatch = (!last || name.is_none()).then(|| view! { <Hatching kind=piece.kind/> });
     view! {
@@ -104,7 +103,7 @@ fn extent(pieces: &[Piece], at: usize) -> Option<(f64, f64)> {
     pieces.get(at).map(|piece| (from, from + piece.share))
 }
 
-fn fan((from, to): (f64, f64)) -> impl IntoView {
+fn fan((from, to): (f64, f64)) -> AnyView {
     let (from, to) = (from * 1000.0, to * 1000.0);
     view! {
         <svg class="fan" viewBox="0 0 1000 22" preserveAspectRatio="none" aria-hidden="true">

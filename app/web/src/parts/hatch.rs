@@ -1,6 +1,6 @@
 //! Section hatching by kind: one sprite of patterns, placed once, and areas filled from it.
 //! Hatching tells what a thing is made of; it always stands with its word.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 /// What an area is made of.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -77,7 +77,7 @@ pub fn Hatching(kind: Hatch) -> impl IntoView {
         .patterns()
         .iter()
         .map(|fill| view! { <rect width="100%" height="100%" fill=*fill></rect> })
-        .collect_view();
+        .collect::<Vec<_>>();
     view! {
         <svg class="hatching" aria-hidden="true">
             <rect class=format!("wash {}", kind.class()) width="100%" height="100%"></rect>
@@ -119,12 +119,12 @@ pub fn HatchDefs() -> impl IntoView {
         .iter()
         .map(|&(id, width, height, parts)| {
             let parts =
-                parts.iter().map(|&(class, d)| view! { <path class=class d=d></path> }).collect_view();
+                parts.iter().map(|&(class, d)| view! { <path class=class d=d></path> }).collect::<Vec<_>>();
             view! {
                 <pattern id=id width=width height=height patternUnits="userSpaceOnUse">{parts}</pattern>
             }
         })
-        .collect_view();
+        .collect::<Vec<_>>();
     view! { <svg class="hatch-defs" aria-hidden="true"><defs>{patterns}</defs></svg> }
 }
 

@@ -1,5 +1,5 @@
 //! A line of the journal: time | red rule | kind in the second pen | amount.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 use super::stick_fraction::stick;
 use super::sum_row::Leads;
@@ -55,30 +55,29 @@ pub fn JournalLine(
     };
     let inner = line(text, standing);
     let line = match leads {
-        Leads::Nowhere => view! { <p class="ln">{inner}</p> }.into_any(),
-        Leads::To(href) => view! { <a class="ln" href=href>{inner}</a> }.into_any(),
+        Leads::Nowhere => view! { <p class="ln">{inner}</p> },
+        Leads::To(href) => view! { <a class="ln" href=href>{inner}</a> },
         Leads::Tap(tap) => view! {
             <button type="button" class="ln" on:click=move |_| tap.run(())>{inner}</button>
-        }
-        .into_any(),
+        },
     };
     view! { <li class="line" class:out=struck>{line}{back}</li> }
 }
 
-fn line(text: LineText, standing: Standing) -> impl IntoView {
+fn line(text: LineText, standing: Standing) -> AnyView {
     let second = text.second.map(|second| view! { " "<small>{stick(&second)}</small> });
     let words = view! { <b>{text.kind}</b>" "{stick(&text.what)} };
     let words = match standing {
-        Standing::AsWritten => words.into_any(),
-        Standing::Struck { .. } => view! { <s class="struck">{words}</s> }.into_any(),
-        Standing::Corrected { version, name } => view! { {words}" "{delta(version, name)} }.into_any(),
+        Standing::AsWritten => words.draw(),
+        Standing::Struck { .. } => view! { <s class="struck">{words}</s> },
+        Standing::Corrected { version, name } => view! { {words}" "{delta(version, name)} },
     };
     let amount =
         (!text.amount.is_empty()).then(|| view! { <span class="amount">{stick(&text.amount)}</span> });
     view! { <time>{text.time}</time><span class="what">{words}{second}</span>{amount} }
 }
 
-fn delta(version: String, name: String) -> impl IntoView {
+fn delta(version: String, name: String) -> AnyView {
     view! {
         <span class="delta" role="img" aria-label=name>
             <svg viewBox="0 0 20 18" aria-hidden="true"><path d="M10 1.5L19 17H1z"/></svg>
@@ -87,6 +86,6 @@ fn delta(version: String, name: String) -> impl IntoView {
     }
 }
 
-fn put_back_key(word: String, on_put_back: Callback<()>) -> impl IntoView {
+fn put_back_key(word: String, on_put_back: Callback<()>) -> AnyView {
     view! { <button type="button" class="back open" on:click=move |_| on_put_back.run(())>{word}</button> }
 }

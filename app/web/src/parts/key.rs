@@ -1,5 +1,5 @@
 //! Keys: four drawn lines that run past their corners; the whole box is the target.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 use super::stick_fraction::StickFraction;
 
@@ -77,7 +77,7 @@ pub fn KeyLink(
     }
 }
 
-fn face(label: Signal<String>, note: MaybeProp<String>, kind: KeyKind) -> impl IntoView {
+fn face(label: Signal<String>, note: MaybeProp<String>, kind: KeyKind) -> AnyView {
     let ring = (kind == KeyKind::Camera).then(|| view! { <i class="ring" aria-hidden="true"></i> });
     // The space keeps label and note apart where they are read aloud as one name.
     let note = move || note.get().map(|note| view! { " "<small><StickFraction text=note/></small> });

@@ -1,5 +1,5 @@
 //! The last mark: a journal line laid on the seam between read and do, with Undo.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 use super::stick_fraction::{StickFraction, stick};
 
@@ -53,7 +53,7 @@ pub fn LastMark(
     }
 }
 
-fn state(mark: &MarkText) -> impl IntoView + use<> {
+fn state(mark: &MarkText) -> AnyView {
     let (class, ticked) = match mark.safety {
         Safety::Kept => ("state", true),
         Safety::Pending => ("state pending", true),

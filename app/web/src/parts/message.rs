@@ -1,5 +1,5 @@
 //! Messages between two rules, and cautions. What stopped, what was found, what to do; no blame.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 /// What a message is about.
 #[derive(Clone, Copy, Default, PartialEq, Eq)]
@@ -24,7 +24,7 @@ pub fn Message(
         MessageKind::Lost => ("msg lost", "alert"),
     };
     let bang = (kind == MessageKind::Lost).then(|| view! { <span aria-hidden="true">"!"</span> });
-    let lines = move || lines.get().into_iter().map(|line| view! { <p>{line}</p> }).collect_view();
+    let lines = move || lines.get().into_iter().map(|line| view! { <p>{line}</p> }).collect::<Vec<_>>();
     view! {
         <section class=class aria-label=move || title.get()>
             <div class="told" role=role><h2>{bang}<span>{move || title.get()}</span></h2>{lines}</div>

@@ -1,6 +1,6 @@
 //! Money to scale: what the same thing new would have cost at full length, cash and own time within it, and what is
 //! saved, dashed; a loss is drawn past a thick mark at the price of new, in red.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 use super::dim::Dim;
 use super::hatch::{DashedEdge, Hatch, Hatching};
@@ -54,7 +54,7 @@ pub fn MoneyBoard(amounts: Amounts, text: MoneyText) -> impl IntoView {
     }
 }
 
-fn bars(amounts: Amounts, scale: f64, saved: Option<String>) -> impl IntoView {
+fn bars(amounts: Amounts, scale: f64, saved: Option<String>) -> AnyView {
     let part = |kind: Hatch, amount: f64| {
         (amount > 0.0).then(|| {
             view! { <span class="part" style:inline-size=per_cent(amount / scale)><Hatching kind/></span> }

@@ -1,5 +1,5 @@
 //! Number pads: six keys a row for figures, or three with a column of units at their right.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 /// A key of the pad.
 #[derive(Clone, PartialEq, Eq)]
@@ -112,7 +112,7 @@ pub fn Pad(
     };
     view! {
         <div class=class role="group" aria-label=move || name.get()>
-            {move || keys.get().into_iter().map(key).collect_view()}
+            {move || keys.get().into_iter().map(key).collect::<Vec<_>>()}
         </div>
     }
 }

@@ -1,5 +1,5 @@
 //! One of many: a field whose well opens the device's own list.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 use super::field::FieldError;
 
@@ -37,9 +37,9 @@ pub fn Pick(
                     }
                     aria-invalid=move || wrong.get().then_some("true")
                     aria-describedby=move || wrong.get().then(|| described.clone())
-                    on:change:target=move |event| on_choose.run(event.target().value())
+                    on:change=move |event| on_choose.run(typed(&event))
                 >
-                    {move || choices.get().into_iter().map(option).collect_view()}
+                    {move || choices.get().into_iter().map(option).collect::<Vec<_>>()}
                 </select>
                 <svg class="opens" viewBox="0 0 14 8" aria-hidden="true"><path d="M1 1l6 6 6-6"/></svg>
             </div>

@@ -1,5 +1,5 @@
 //! A set of one-of: one drawn key with inner rules, the chosen one filled; or ruled cells with a double rule.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 use super::stick_fraction::stick;
 
@@ -56,7 +56,7 @@ pub fn Seg(
     };
     view! {
         <div class=format!("{own} {class}") role="group" aria-label=move || name.get()>
-            {move || choices.get().into_iter().enumerate().map(button).collect_view()}
+            {move || choices.get().into_iter().enumerate().map(button).collect::<Vec<_>>()}
         </div>
     }
 }

@@ -1,5 +1,6 @@
 //! The sheet: read above, do below. `Above` and `Below` become two columns where the screen is wide.
-use leptos::{html, prelude::*};
+use crate::dom::prelude::*;
+use leptos::html;
 use wasm_bindgen::{JsCast, prelude::Closure};
 
 use super::goes_on::GoesOn;
@@ -20,14 +21,11 @@ pub fn Head(
     tight: bool,
     #[prop(optional, into)] on_tap: Option<Callback<()>>,
 ) -> impl IntoView {
-    let title = move || {
-        match on_tap {
+    let title = move || match on_tap {
         Some(on_tap) => view! {
             <button type="button" class="who-for open" on:click=move |_| on_tap.run(())>{move || title.get()}</button>
-        }
-        .into_any(),
-        None => (move || title.get()).into_any(),
-    }
+        },
+        None => (move || title.get()).draw(),
     };
     let note = move || note.get().map(|note| view! { <p class="note">{note}</p> });
     view! { <header class="head" class:tight=tight><h1>{title()}</h1>{note}</header> }

@@ -1,5 +1,5 @@
 //! A lot or an item on the shelf: a bin filled to what is left, hatched by where it came from.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 use super::answer::led;
 use super::hatch::{Hatch, Hatching};

@@ -1,5 +1,5 @@
 //! Slates: what is going on now, chalked. One running clock, two in one band, a slim band, what comes next.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 use super::dim::Dim;
 use super::stretch::{EarlierKey, earlier_keys};
@@ -114,12 +114,12 @@ pub fn NextSlate(
 }
 
 /// A word that is chalked in when it changes: a new element each time, so that its drawing starts anew.
-fn chalked(word: Signal<String>) -> impl IntoView {
+fn chalked(word: Signal<String>) -> AnyView {
     let word = Memo::new(move |_| word.get());
-    move || vec![view! { <span class="chalked">{word.get()}</span> }.into_any()]
+    (move || view! { <span class="chalked">{word.get()}</span> }).draw()
 }
 
-fn digits(clock: Signal<ClockText>) -> impl IntoView {
+fn digits(clock: Signal<ClockText>) -> AnyView {
     // Five characters (12:05) are lettered smaller, so that they fit the band.
     let five = move || clock.read().digits.chars().count() > 4;
     view! {

@@ -1,5 +1,5 @@
 //! A steel rule's marks as keys: lit ones add, a quarter and an eighth make three eighths.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 use super::stick_fraction::stick;
 
@@ -33,7 +33,7 @@ pub fn SteelRule(
     };
     view! {
         <div class="steel" role="group" aria-label=move || name.get()>
-            {MARKS.into_iter().enumerate().map(key).collect_view()}
+            {MARKS.into_iter().enumerate().map(key).collect::<Vec<_>>()}
         </div>
     }
 }

@@ -2,7 +2,7 @@
 //!
 //! Halves, quarters and eighths are signs of the face; sixteenths and finer are stacked by hand.
 //! The text read aloud stays as written.
-use leptos::prelude::*;
+use crate::dom::{prelude::*, several};
 
 /// A run of text, or a fraction drawn in its place.
 #[derive(Debug, PartialEq, Eq)]
@@ -18,23 +18,22 @@ pub fn StickFraction(#[prop(into)] text: Signal<String>) -> impl IntoView {
 }
 
 /// The same for a text that does not change.
-pub fn stick(text: &str) -> impl IntoView + use<> {
-    runs(text).into_iter().map(draw).collect_view()
+pub fn stick(text: &str) -> AnyView {
+    several(runs(text).into_iter().map(draw))
 }
 
 fn draw(run: Run) -> AnyView {
     match run {
-        Run::Plain(text) => text.into_any(),
+        Run::Plain(text) => text.draw(),
         Run::Fraction { over, under } => {
             let said = format!(" {over}/{under}");
             let drawn = match sign(&over, &under) {
-                Some(sign) => view! { <span aria-hidden="true">{sign}</span> }.into_any(),
+                Some(sign) => view! { <span aria-hidden="true">{sign}</span> },
                 None => view! {
                     <span class="fr" aria-hidden="true"><span>{over}</span><span>{under}</span></span>
-                }
-                .into_any(),
+                },
             };
-            view! { {drawn}<span class="vh">{said}</span> }.into_any()
+            view! { {drawn}<span class="vh">{said}</span> }
         }
     }
 }

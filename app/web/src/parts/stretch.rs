@@ -1,5 +1,5 @@
 //! A stretch of work drawn to scale, a quarter hour 60 px, with the pieces that lengthen it by a tap.
-use leptos::prelude::*;
+use crate::dom::{prelude::*, several};
 
 use super::dim::Dim;
 use super::tally::Tally;
@@ -66,23 +66,20 @@ pub fn Stretch(
     };
     let keys = move || earlier_keys(earlier.get(), on_earlier);
     match at {
-        EarlierAt::Start => view! { <div class="stretch">{keys}{drawn}</div> }.into_any(),
-        EarlierAt::End => view! { <div class="stretch at-end">{drawn}{keys}</div> }.into_any(),
+        EarlierAt::Start => view! { <div class="stretch">{keys}{drawn}</div> },
+        EarlierAt::End => view! { <div class="stretch at-end">{drawn}{keys}</div> },
     }
 }
 
 /// The dashed pieces alone, for a slate that two clocks share.
-pub fn earlier_keys(keys: Vec<EarlierKey>, on_earlier: Callback<usize>) -> impl IntoView {
-    keys.into_iter()
-        .enumerate()
-        .map(|(at, key)| {
-            view! {
-                <button type="button" class="earlier" aria-label=key.name on:click=move |_| on_earlier.run(at)>
-                    {key.minutes}<small>{key.word}</small>
-                </button>
-            }
-        })
-        .collect_view()
+pub fn earlier_keys(keys: Vec<EarlierKey>, on_earlier: Callback<usize>) -> AnyView {
+    several(keys.into_iter().enumerate().map(|(at, key)| {
+        view! {
+            <button type="button" class="earlier" aria-label=key.name on:click=move |_| on_earlier.run(at)>
+                {key.minutes}<small>{key.word}</small>
+            </button>
+        }
+    }))
 }
 
 /// Quarters that are full, for the strokes.
@@ -100,15 +97,14 @@ fn start_end(text: Signal<StretchText>, on_start: Option<Callback<()>>) -> AnyVi
                 aria-label=move || text.read().start_name.clone()
                 on:click=move |_| on_start.run(())
             >
-                {start}
+                {move || start.get()}
             </button>
-        }
-        .into_any(),
-        None => view! { <span class="start">{start}</span> }.into_any(),
+        },
+        None => view! { <span class="start">{move || start.get()}</span> },
     }
 }
 
-fn break_line() -> impl IntoView {
+fn break_line() -> AnyView {
     view! {
         <span class="break" aria-hidden="true">
             <svg viewBox="0 0 26 62">

@@ -1,5 +1,5 @@
 //! A sum by hand: sign, words over the working, figure; the row is the link. A total stands over a double rule.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 use super::stick_fraction::stick;
 
@@ -56,12 +56,11 @@ pub fn SumRow(
     let opens = !matches!(leads, Leads::Nowhere);
     let inner = row(text, signed, opens);
     match leads {
-        Leads::Nowhere => view! { <p class=class>{inner}</p> }.into_any(),
-        Leads::To(href) => view! { <a class=class href=href>{inner}</a> }.into_any(),
+        Leads::Nowhere => view! { <p class=class>{inner}</p> },
+        Leads::To(href) => view! { <a class=class href=href>{inner}</a> },
         Leads::Tap(tap) => view! {
             <button type="button" class=class on:click=move |_| tap.run(())>{inner}</button>
-        }
-        .into_any(),
+        },
     }
 }
 
@@ -77,7 +76,7 @@ pub fn SumTotal(#[prop(into)] label: Signal<String>, #[prop(into)] figure: Signa
     }
 }
 
-fn row(text: SumText, signed: bool, opens: bool) -> impl IntoView {
+fn row(text: SumText, signed: bool, opens: bool) -> AnyView {
     let sign = signed.then(|| view! { <span class="sign">{text.sign}</span> });
     let working = text.working.map(|working| view! { " "<small>{stick(&working)}</small> });
     view! {

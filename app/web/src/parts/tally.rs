@@ -1,5 +1,5 @@
 //! Tally strokes in fives, as chalked on a post: one a quarter hour.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 /// `quarters` strokes, every fifth across the four before it. Drawn 27 px high, narrower where there is no room.
 #[component]

@@ -1,5 +1,5 @@
 //! A row with a drawn box that is ticked or not.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 use super::stick_fraction::StickFraction;
 

@@ -1,5 +1,5 @@
 //! A tin from the front: used up, this coat, left; its quarters as choices at its side.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 use super::tick_row::TickRow;
 
@@ -47,7 +47,7 @@ pub fn Tin(
         <div class="tin">
             {move || drawing(&words, left.get(), takes.get())}
             <div class="choices" role="group" aria-label=move || name.get()>
-                {move || choices.get().into_iter().enumerate().map(choice).collect_view()}
+                {move || choices.get().into_iter().enumerate().map(choice).collect::<Vec<_>>()}
             </div>
         </div>
     }
@@ -57,7 +57,7 @@ pub fn Tin(
 const FULL: f64 = 22.0;
 const FOOT: f64 = 222.0;
 
-fn drawing(words: &TinWords, left: f64, takes: f64) -> impl IntoView + use<> {
+fn drawing(words: &TinWords, left: f64, takes: f64) -> AnyView {
     let level = |share: f64| FOOT - share.clamp(0.0, 1.0) * (FOOT - FULL);
     let now = level(left);
     let after = level(left - takes);

@@ -1,5 +1,5 @@
 //! The title block: five numbered places, a build's own sheets above them; the first cell is slate while a clock runs.
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 
 /// A place or a sheet: its word and its address.
 #[derive(Clone, PartialEq, Eq)]
@@ -61,26 +61,26 @@ pub fn TitleBlock(
     view! {
         <nav class="block" aria-label=move || name.get()>
             {own}
-            <ul>{move || places.get().into_iter().enumerate().map(place).collect_view()}</ul>
+            <ul>{move || places.get().into_iter().enumerate().map(place).collect::<Vec<_>>()}</ul>
         </nav>
     }
 }
 
 fn place_face(at: usize, label: &str, running: Option<RunningCell>) -> AnyView {
     match running {
-        Some(it) => view! { <b>{it.time}<i>{it.unit}</i></b><small>{it.stage}</small> }.into_any(),
+        Some(it) => view! { <b>{it.time}<i>{it.unit}</i></b><small>{it.stage}</small> },
         None => {
             let label = label.to_owned();
-            view! { <span class="no" aria-hidden="true">{at + 1}</span>{label} }.into_any()
+            view! { <span class="no" aria-hidden="true">{(at + 1).to_string()}</span>{label} }
         }
     }
 }
 
-fn own_sheets(own: OwnSheets) -> impl IntoView {
+fn own_sheets(own: OwnSheets) -> AnyView {
     let cell = |(at, cell): (usize, Cell)| {
         let here = (own.current == Some(at)).then_some("page");
         view! { <li><a href=cell.href aria-current=here>{cell.label}</a></li> }
     };
-    let cells = own.cells.into_iter().enumerate().map(cell).collect_view();
+    let cells = own.cells.into_iter().enumerate().map(cell).collect::<Vec<_>>();
     view! { <ul class="sub" aria-label=own.name>{cells}</ul> }
 }

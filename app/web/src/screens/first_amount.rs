@@ -3,6 +3,7 @@
 //! The guess is core's (`measure::region`). Where there is none, the form asks; a choice already made is
 //! never guessed over.
 
+use crate::dom::prelude::*;
 use crate::{
     parts::{answer::RowLink, sum_row::Leads},
     platform::clock,
@@ -17,7 +18,6 @@ use benchslate_core::{
     measure::{Measures, Region, Unit, region},
     timing::Hand,
 };
-use leptos::prelude::*;
 
 /// The currency that stands beside an amount: the shop's, else the guess; none: it must be asked.
 pub fn currency(view: &View) -> Option<String> {
@@ -40,10 +40,9 @@ pub fn offer(desk: Desk) -> AnyView {
             let label = currency.map_or_else(|| words::which_currency().to_owned(), words::guessed_currency);
             let end = currency.map(|_| words::change_it().to_owned());
             view! { <RowLink label end=end.unwrap_or_default() leads=Leads::To(Place::Choices.href())/> }
-                .into_any()
         })
     })
-    .into_any()
+    .draw()
 }
 
 /// Whether an amount can be kept: the currency is chosen or can be guessed.

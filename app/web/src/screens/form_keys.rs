@@ -1,5 +1,6 @@
 //! The two keys under every form: leave it as it is, or keep what was typed.
 
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         key::{Key, KeyKind},
@@ -8,7 +9,6 @@ use crate::{
     shell::Go,
     words::common,
 };
-use leptos::prelude::*;
 
 /// Leave, and the sheet's one filled key. Leaving loses nothing: the draft stays.
 pub fn form_keys(go: Go, label: &'static str, keep: Callback<()>) -> AnyView {
@@ -18,7 +18,6 @@ pub fn form_keys(go: Go, label: &'static str, keep: Callback<()>) -> AnyView {
             <Key class="wide" label=label.to_owned() kind=KeyKind::Filled on_tap=keep/>
         </Keys>
     }
-    .into_any()
 }
 
 /// Where there is nothing to keep.
@@ -28,5 +27,4 @@ pub fn leave_key(go: Go) -> AnyView {
             <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
         </Keys>
     }
-    .into_any()
 }

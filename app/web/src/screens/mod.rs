@@ -12,9 +12,9 @@ pub mod shop;
 pub mod stock;
 pub mod trouble;
 
+use crate::dom::prelude::*;
 use crate::shell::{Place, Tab};
 use benchslate_core::journal::kinds::Bearer;
-use leptos::prelude::*;
 
 /// Whether a newer version of the program waits; provided as context.
 #[derive(Clone, Copy)]
@@ -40,35 +40,35 @@ pub fn opened_for() -> Option<Bearer> {
 /// The sheet of a place.
 pub fn sheet(place: Place) -> AnyView {
     match place {
-        Place::Bench => view! { <bench::BenchSheet/> }.into_any(),
-        Place::Stages => view! { <bench::StagesSheet/> }.into_any(),
-        Place::WorkFor => view! { <bench::WorkForSheet/> }.into_any(),
-        Place::NewStage => view! { <builds::NewStageSheet/> }.into_any(),
-        Place::Minute(entry) => view! { <bench::MinuteSheet entry/> }.into_any(),
-        Place::Builds => view! { <builds::BuildsSheet/> }.into_any(),
-        Place::Build(id, Tab::Journal) => view! { <journal::JournalSheet of=id/> }.into_any(),
+        Place::Bench => view! { <bench::BenchSheet/> },
+        Place::Stages => view! { <bench::StagesSheet/> },
+        Place::WorkFor => view! { <bench::WorkForSheet/> },
+        Place::NewStage => view! { <builds::NewStageSheet/> },
+        Place::Minute(entry) => view! { <bench::MinuteSheet entry/> },
+        Place::Builds => view! { <builds::BuildsSheet/> },
+        Place::Build(id, Tab::Journal) => view! { <journal::JournalSheet of=id/> },
         Place::Build(id, tab @ (Tab::Time | Tab::Film)) => {
-            view! { <builds::LaterSheet of=id tab/> }.into_any()
+            view! { <builds::LaterSheet of=id tab/> }
         }
-        Place::Entry(entry) => view! { <journal::EntrySheet entry/> }.into_any(),
-        Place::Hours => view! { <hours::HoursSheet/> }.into_any(),
-        Place::Note => view! { <notes::NoteSheet/> }.into_any(),
-        Place::Homeless => view! { <notes::HomelessSheet/> }.into_any(),
-        Place::Plan => view! { <builds::PlanSheet/> }.into_any(),
-        Place::NewBuild => view! { <builds::NewBuildSheet/> }.into_any(),
-        Place::Stock => view! { <stock::StockSheet/> }.into_any(),
-        Place::Use(of) => view! { <stock::UseSheet of/> }.into_any(),
-        Place::NewLot => view! { <stock::NewLotSheet/> }.into_any(),
-        Place::Lot(id) => view! { <stock::LotSheet lot=id/> }.into_any(),
-        Place::Return(id) => view! { <stock::ReturnSheet draw=id/> }.into_any(),
-        Place::Expense => view! { <stock::ExpenseSheet/> }.into_any(),
-        Place::Sort(id) => view! { <stock::SortSheet lot=id/> }.into_any(),
-        Place::Build(id, Tab::Cost) => view! { <cost::CostSheet of=id/> }.into_any(),
-        Place::Build(id, Tab::Spent) => view! { <cost::SpentSheet of=id/> }.into_any(),
-        Place::Opened(id, path) => view! { <cost::OpenedSheet of=id path/> }.into_any(),
-        Place::Shop => view! { <shop::ShopSheet/> }.into_any(),
-        Place::Person(of) => view! { <shop::PersonSheet of/> }.into_any(),
-        Place::Choices => view! { <shop::ChoicesSheet/> }.into_any(),
-        Place::BringIn => view! { <shop::BringInSheet/> }.into_any(),
+        Place::Entry(entry) => view! { <journal::EntrySheet entry/> },
+        Place::Hours => view! { <hours::HoursSheet/> },
+        Place::Note => view! { <notes::NoteSheet/> },
+        Place::Homeless => view! { <notes::HomelessSheet/> },
+        Place::Plan => view! { <builds::PlanSheet/> },
+        Place::NewBuild => view! { <builds::NewBuildSheet/> },
+        Place::Stock => view! { <stock::StockSheet/> },
+        Place::Use(of) => view! { <stock::UseSheet of/> },
+        Place::NewLot => view! { <stock::NewLotSheet/> },
+        Place::Lot(id) => view! { <stock::LotSheet lot=id/> },
+        Place::Return(id) => view! { <stock::ReturnSheet draw=id/> },
+        Place::Expense => view! { <stock::ExpenseSheet/> },
+        Place::Sort(id) => view! { <stock::SortSheet lot=id/> },
+        Place::Build(id, Tab::Cost) => view! { <cost::CostSheet of=id/> },
+        Place::Build(id, Tab::Spent) => view! { <cost::SpentSheet of=id/> },
+        Place::Opened(id, path) => view! { <cost::OpenedSheet of=id path/> },
+        Place::Shop => view! { <shop::ShopSheet/> },
+        Place::Person(of) => view! { <shop::PersonSheet of/> },
+        Place::Choices => view! { <shop::ChoicesSheet/> },
+        Place::BringIn => view! { <shop::BringInSheet/> },
     }
 }

@@ -1,7 +1,8 @@
 //! Drafts: what is typed in a form is kept at every key, and is there when one comes back.
 
 use super::Desk;
-use leptos::{prelude::*, task::spawn_local};
+use crate::dom::prelude::*;
+use leptos::task::spawn_local;
 
 /// Brings back what was typed, then keeps every change of it. `text` is the form as one string.
 pub fn keep(desk: Desk, key: &'static str, text: RwSignal<String>) {

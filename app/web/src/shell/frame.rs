@@ -1,13 +1,14 @@
 //! The title block with the running clock in its first cell, and keys 1 to 5.
 
 use super::{Desk, Go, Place, Tab};
+use crate::dom::prelude::*;
 use crate::{
     parts::title_block::{Cell, OwnSheets, RunningCell, TitleBlock},
     screens::trouble::TroubleLine,
     words::common,
 };
 use benchslate_core::{journal::Id, measure::Instant, timing::bench::Bench};
-use leptos::{ev, prelude::*};
+use leptos::ev;
 use wasm_bindgen::JsCast;
 
 /// The way round, on every sheet. On a build's sheets its own stand above the five places.

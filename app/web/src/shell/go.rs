@@ -1,7 +1,7 @@
 //! Going to a place, from code. Links go by themselves.
 
 use super::Place;
-use leptos::prelude::*;
+use crate::dom::prelude::*;
 use leptos_router::{NavigateOptions, hooks::use_navigate};
 use std::rc::Rc;
 

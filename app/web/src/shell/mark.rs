@@ -4,12 +4,12 @@ use super::{
     Desk,
     desk::{LastMark, Safety},
 };
+use crate::dom::prelude::*;
 use crate::{
     parts::mark::{self, MarkText},
     words::common,
 };
 use benchslate_core::measure::Instant;
-use leptos::prelude::*;
 
 /// Shows nothing before anything was written.
 #[component]

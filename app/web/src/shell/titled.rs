@@ -1,8 +1,8 @@
 //! The window is named after the sheet in it, and a sheet that is gone to is said aloud.
 
 use super::Place;
+use crate::dom::prelude::*;
 use crate::platform::announce;
-use leptos::prelude::*;
 
 /// Follows the place: the head of its sheet is the window's title.
 pub fn follow(place: Memo<Place>) {

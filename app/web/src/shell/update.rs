@@ -4,7 +4,8 @@
 //! page is swapped it says `benchslate-reload`, which is held back until every draft is kept.
 
 use super::Desk;
-use leptos::{prelude::*, task::spawn_local};
+use crate::dom::prelude::*;
+use leptos::task::spawn_local;
 use wasm_bindgen::{JsCast, JsValue, closure::Closure};
 
 /// Whether a newer version waits.

@@ -1,5 +1,6 @@
 //! The cost of a lot in its two pools, line by line; and a draw down to what it took of each line.
 
+use crate::measure::InOrder;
 use crate::{
     costing::{
         Books, Part, Rule, Statement, Value, Working,
@@ -68,7 +69,7 @@ pub(super) fn shares(
         let share = fixed::mul_div(of.micros(), part.micros(), whole.micros()).unwrap_or(0);
         shares.push((line.entry, share, Working::Share { of, part, whole }));
     }
-    shares.sort_by_key(|(entry, ..)| *entry);
+    shares.order_by_key(|(entry, ..)| *entry);
     let sizes: Vec<i128> = shares.iter().map(|(_, share, _)| share.saturating_abs()).collect();
     let rest = shares.iter().fold(figure.micros(), |rest, (_, share, _)| rest.saturating_sub(*share));
     let corrections = fixed::allocate(rest, &sizes);

@@ -7,6 +7,7 @@ use super::{
     named_lot::{Found, yield_of},
     rows,
 };
+use crate::measure::InOrder;
 use crate::{
     costing::{
         CostKind, Flag, Gap, Parts,
@@ -122,7 +123,7 @@ impl<'a> All<'a> {
             }
         }
         for yields in self.yields.values_mut() {
-            yields.sort_unstable();
+            yields.order();
         }
     }
 
@@ -265,7 +266,7 @@ impl<'a> All<'a> {
         events.extend(lots.iter().map(|lot| (lot.order, Turn::Receipt(lot))));
         events.extend(of_item.iter().filter_map(|at| self.turn(*at)));
         events.extend(emptied.into_iter().map(|order| (order, Turn::Empty)));
-        events.sort_by_key(|(order, turn)| (*order, turn.comes_back()));
+        events.order_by_key(|(order, turn)| (*order, turn.comes_back()));
         let mut average = Average::expecting(of_item.len());
         // Place of each row among the draws of this item.
         let mut taken: Vec<(usize, usize)> = Vec::with_capacity(of_item.len());

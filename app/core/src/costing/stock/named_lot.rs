@@ -8,6 +8,7 @@
 //! Source: IAS 2 paragraph 23 (specific identification); pools: our own rule, DEVELOPERS.md § Salvage.
 
 use super::{DrawRow, LotLine, Pool};
+use crate::measure::InOrder;
 use crate::{
     costing::{CostKind, Flag, Gap, Parts},
     journal::{
@@ -153,7 +154,7 @@ pub(crate) fn share_out(account: &mut LotAccount, rows: &mut [DrawRow], of_lot: 
     // Ties go by entry id, so that two phones agree.
     let mut draws: Vec<usize> =
         of_lot.iter().copied().filter(|at| rows.get(*at).is_some_and(|row| row.returns.is_none())).collect();
-    draws.sort_unstable_by_key(|at| rows.get(*at).map(DrawRow::entry));
+    draws.order_by_key(|at| rows.get(*at).map(DrawRow::entry));
     let mut weights: Vec<i128> =
         draws.iter().map(|at| rows.get(*at).map_or(0, |row| row.net().micros())).collect();
     let fetched = Spread::of(account.fetched, account.usable, account.drawn, &mut weights);

@@ -1,6 +1,7 @@
 //! People, stages, builds, and what is paid directly.
 
 use super::{Field, Odd};
+use crate::measure::InOrder;
 use crate::{
     journal::{
         Id,
@@ -40,7 +41,7 @@ impl Person {
             }
         }
         // Stable: of two from the same day the one written later in the list is in force.
-        rates.sort_by_key(|rate| rate.from);
+        rates.order_by_key(|rate| rate.from);
         Person { name: body.name.clone(), paid: body.paid, rates }
     }
 

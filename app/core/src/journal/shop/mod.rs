@@ -22,6 +22,7 @@ use super::{
     settings::Settings,
     stages,
 };
+use crate::measure::InOrder;
 use crate::measure::Zone;
 use std::collections::BTreeMap;
 
@@ -75,7 +76,7 @@ impl Shop {
             }
         }
         // In order, and after everything that they can refer to is there.
-        later.sort_unstable_by_key(|(order, _)| *order);
+        later.order_by_key(|(order, _)| *order);
         for (order, body) in later {
             shop.second(order, body);
         }

@@ -1,6 +1,7 @@
 //! A long or forgotten clock is asked about here, on the bench, at the next look.
 
 use super::taps;
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         key::{Key, KeyLink},
@@ -18,7 +19,6 @@ use benchslate_core::{
         clocks,
     },
 };
-use leptos::prelude::*;
 
 #[derive(Clone, PartialEq)]
 struct Question {
@@ -56,7 +56,7 @@ fn question(desk: Desk, bench: Memo<Option<Bench>>) -> Option<Question> {
     })
 }
 
-fn keys(desk: Desk, bench: Memo<Option<Bench>>, question: Question) -> impl IntoView {
+fn keys(desk: Desk, bench: Memo<Option<Bench>>, question: Question) -> AnyView {
     let entry = question.entry;
     let on = move |()| {
         let clocks = bench.with_untracked(|bench| bench.as_ref().map(|bench| bench.clocks.clone()));

@@ -1,6 +1,7 @@
 //! No clock runs: what was done last, what was just stopped, and the likely stage in one tap.
 
 use super::{say, taps};
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         dim::Dim,
@@ -22,7 +23,6 @@ use benchslate_core::{
         worked,
     },
 };
-use leptos::prelude::*;
 
 /// The bench while no clock runs.
 #[component]
@@ -82,7 +82,7 @@ fn just_stopped(desk: Desk) -> Option<(Id, StretchText)> {
     })
 }
 
-fn drawn(desk: Desk, go: Go, entry: Id, text: StretchText) -> impl IntoView {
+fn drawn(desk: Desk, go: Go, entry: Id, text: StretchText) -> AnyView {
     let earlier = move |at: usize| {
         if let Some(seconds) = taps::EARLIER.iter().rev().nth(at) {
             taps::ended_earlier(desk, entry, *seconds);
@@ -102,7 +102,7 @@ fn drawn(desk: Desk, go: Go, entry: Id, text: StretchText) -> impl IntoView {
     }
 }
 
-fn facts(desk: Desk, bench: Memo<Option<Bench>>) -> impl IntoView {
+fn facts(desk: Desk, bench: Memo<Option<Bench>>) -> AnyView {
     let last = bench.read().as_ref().and_then(|bench| bench.last.clone());
     let gap = last.as_ref().map(|last| gap(desk, last));
     let fact = match last {
@@ -208,7 +208,7 @@ fn OrStart(bench: Memo<Option<Bench>>) -> impl IntoView {
     let count = move || words::all_stages(bench.read().as_ref().map_or(0, |bench| bench.stages));
     view! {
         <Keys class="bench-over" lead=words::or_start().to_owned()>
-            {move || others.get().into_iter().map(key).collect_view()}
+            {move || others.get().into_iter().map(key).collect::<Vec<_>>()}
             <KeyLink label=words::hours().to_owned() note=words::after().to_owned() href=Place::Hours.href()/>
             <KeyLink label=Signal::derive(count) kind=KeyKind::Word href=Place::Stages.href()/>
         </Keys>

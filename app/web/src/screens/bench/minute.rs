@@ -1,6 +1,7 @@
 //! When a stretch that runs or was just stopped began and ended, typed to the minute; and what it is for.
 
 use super::taps;
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         field::Cells,
@@ -26,7 +27,6 @@ use benchslate_core::{
     measure::{Instant, TimeOfDay, clock_text},
     timing::afterwards,
 };
-use leptos::prelude::*;
 
 const OF: &str = "of";
 const BEGUN: &str = "begun";
@@ -98,7 +98,7 @@ fn nothing(desk: Desk, entry: Id) -> AnyView {
         (hours::no_stretch(), hours::no_stretch_why())
     };
     let lines = Signal::stored(vec![why.to_owned()]);
-    ready.then(|| view! { <Message title=title.to_owned() lines/> }).into_any()
+    ready.then(|| view! { <Message title=title.to_owned() lines/> }).draw()
 }
 
 fn typed(desk: Desk, form: Form, entry: Id, it: &Stretch) -> AnyView {
@@ -121,7 +121,6 @@ fn typed(desk: Desk, form: Form, entry: Id, it: &Stretch) -> AnyView {
                 })
             />
         }
-        .into_any()
     };
     view! {
         <Cells>
@@ -129,7 +128,6 @@ fn typed(desk: Desk, form: Form, entry: Id, it: &Stretch) -> AnyView {
             {field(ENDED, words::ended(), ended)}
         </Cells>
     }
-    .into_any()
 }
 
 /// What a running stretch is for: written at the tap.
@@ -152,7 +150,6 @@ fn side(desk: Desk, entry: Id, side: Side) -> AnyView {
             />
         </Keys>
     }
-    .into_any()
 }
 
 fn keep(desk: Desk, go: Go, form: Form, entry: Id) {

@@ -15,6 +15,7 @@ pub use minute::MinuteSheet;
 pub use stages::StagesSheet;
 pub use work_for::WorkForSheet;
 
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         first_run::{FirstRun, FirstRunWords},
@@ -25,7 +26,6 @@ use crate::{
     words::{bench as words, common},
 };
 use benchslate_core::{journal::kinds::SettingKey, timing::bench::Bench};
-use leptos::prelude::*;
 
 /// First run, idle, or running: by what the journal says.
 #[component]
@@ -37,11 +37,11 @@ pub fn BenchSheet() -> impl IntoView {
         Some(false) => Shows::Bench(desk.bench().map_or(0, |bench| bench.clocks.len().min(2))),
     });
     move || match shows.get() {
-        Shows::Nothing => view! { <Blank/> }.into_any(),
-        Shows::FirstRun => view! { <First/> }.into_any(),
-        Shows::Bench(0) => view! { <idle::Idle/> }.into_any(),
-        Shows::Bench(1) => view! { <running::Running/> }.into_any(),
-        Shows::Bench(_) => view! { <two::Two/> }.into_any(),
+        Shows::Nothing => view! { <Blank/> },
+        Shows::FirstRun => view! { <First/> },
+        Shows::Bench(0) => view! { <idle::Idle/> },
+        Shows::Bench(1) => view! { <running::Running/> },
+        Shows::Bench(_) => view! { <two::Two/> },
     }
 }
 

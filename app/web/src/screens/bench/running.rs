@@ -1,6 +1,7 @@
 //! One clock in the whole band.
 
 use super::{asked::AskedAbout, say, taps};
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         key::{Key, KeyKind, KeyLink},
@@ -14,7 +15,6 @@ use crate::{
     words::bench as words,
 };
 use benchslate_core::timing::bench::{Bench, BenchClock, Named};
-use leptos::prelude::*;
 
 /// The bench while one clock runs.
 #[component]
@@ -44,15 +44,19 @@ pub fn Running() -> impl IntoView {
 /// A message needs the slate's room: the clock runs on in a slim one under it.
 fn above(bench: Memo<Option<Bench>>, troubled: bool) -> AnyView {
     if troubled {
-        view! { <Troubles/><Slim bench/> }.into_any()
+        view! { <Troubles/><Slim bench/> }
     } else {
-        view! { <Slate bench/><Troubles/> }.into_any()
+        view! { <Slate bench/><Troubles/> }
     }
 }
 
 /// What the message asks for goes before camera and stock.
 pub fn acts(bench: Memo<Option<Bench>>, troubled: bool) -> AnyView {
-    if troubled { view! { <TroubleKeys/> }.into_any() } else { view! { <Acts bench/> }.into_any() }
+    if troubled {
+        view! { <TroubleKeys/> }
+    } else {
+        view! { <Acts bench/> }
+    }
 }
 
 #[component]
@@ -74,7 +78,6 @@ fn Slim(bench: Memo<Option<Bench>>) -> impl IntoView {
             clock=digits
         />
     }
-    .into_any()
 }
 
 /// The clock of a bench with one; the last begun of more.

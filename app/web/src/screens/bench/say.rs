@@ -9,6 +9,7 @@ use crate::{
     shell::Desk,
     words::{bench as words, common},
 };
+use benchslate_core::measure::InOrder;
 use benchslate_core::{
     journal::kinds::Side,
     measure::{Instant, Seconds},
@@ -69,7 +70,7 @@ pub fn people(bench: &Bench) -> Vec<Vec<Named>> {
     let two: Vec<Named> = bench.people.iter().take(2).cloned().collect();
     let mut sets: Vec<Vec<Named>> = two.iter().map(|it| vec![it.clone()]).collect();
     // The same place for the same name, whoever was last at work.
-    sets.sort_by_key(|set| set.first().map(|it| it.id));
+    sets.order_by_key(|set| set.first().map(|it| it.id));
     if two.len() == 2 {
         sets.push(sets.iter().flatten().cloned().collect());
     }

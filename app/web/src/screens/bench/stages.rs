@@ -1,6 +1,7 @@
 //! Stages as keys: the likeliest in the hand, all of them on a sheet of their own.
 
 use super::{say, taps};
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         hatch::{Hatch, Swatch},
@@ -11,11 +12,11 @@ use crate::{
     shell::{Desk, Go, Place, frame::Places},
     words::{bench as words, common},
 };
+use benchslate_core::measure::InOrder;
 use benchslate_core::{
     journal::kinds::Side,
     timing::bench::{Bench, Named},
 };
-use leptos::prelude::*;
 
 /// The three likeliest stages and the way to all.
 #[component]
@@ -41,7 +42,7 @@ pub fn Likely(
     };
     view! {
         <Keys class="bench-over" lead=lead>
-            {move || next.get().into_iter().map(key).collect_view()}
+            {move || next.get().into_iter().map(key).collect::<Vec<_>>()}
             <KeyLink label=Signal::derive(count) kind=KeyKind::Word href=Place::Stages.href()/>
         </Keys>
     }
@@ -50,7 +51,7 @@ pub fn Likely(
 /// Who a tap on a stage is for: whose clock runs, both where they go together, else whom the bench offers first.
 pub fn at_work(bench: &Bench, acting: Option<usize>) -> Vec<Named> {
     let mut clocks = bench.clocks.clone();
-    clocks.sort_by_key(|clock| clock.entry);
+    clocks.order_by_key(|clock| clock.entry);
     let one = acting.and_then(|at| clocks.get(at)).or(bench.clocks.last());
     let Some(one) = one else { return bench.people.first().cloned().into_iter().collect() };
     let with = clocks
@@ -96,8 +97,7 @@ fn slim(desk: Desk, bench: Memo<Option<Bench>>) -> Option<AnyView> {
     let since = desk.read(|view| view.tongue.time(clock.from.instant));
     let who = words::who_since(&clock.person.name, &since);
     Some(
-        view! { <SlimSlate name=words::clock_running().to_owned() stage=clock.stage.name who clock=digits/> }
-            .into_any(),
+        view! { <SlimSlate name=words::clock_running().to_owned() stage=clock.stage.name who clock=digits/> },
     )
 }
 
@@ -115,7 +115,7 @@ fn group(
             .filter(|(_, stage)| stage.side == side)
             .map(|(id, stage)| (stage.place, Named { id: *id, name: stage.name.clone() }))
             .collect();
-        of.sort_by_key(|(place, named)| (*place, named.name.clone()));
+        of.order_by_key(|(place, named)| (*place, named.name.clone()));
         of
     });
     let running = move |stage: &Named| {
@@ -140,7 +140,6 @@ fn group(
     });
     view! {
         <h2 class="keygroup"><Swatch kind/>{common::side(side)}</h2>
-        <div class="gridkeys">{stages.into_iter().map(key).collect_view()}{last}</div>
+        <div class="gridkeys">{stages.into_iter().map(key).collect::<Vec<_>>()}{last}</div>
     }
-    .into_any()
 }

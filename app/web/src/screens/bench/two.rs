@@ -1,6 +1,7 @@
 //! Two clocks in one band. The keys act on one of them, and say whose they are.
 
 use super::{asked::AskedAbout, running::acts, say, taps};
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         key::{Key, KeyKind},
@@ -12,8 +13,8 @@ use crate::{
     shell::{Desk, Go, Place, frame::Places, mark::LastMarkHere},
     words::bench as words,
 };
+use benchslate_core::measure::InOrder;
 use benchslate_core::timing::bench::{Bench, BenchClock};
-use leptos::prelude::*;
 
 /// The bench while two clocks run.
 #[component]
@@ -54,7 +55,7 @@ pub fn Two() -> impl IntoView {
 fn pair(bench: &Bench) -> Vec<BenchClock> {
     // The two last begun, told apart by entry so that they keep their places when a start is moved.
     let mut two: Vec<BenchClock> = bench.clocks.iter().rev().take(2).cloned().collect();
-    two.sort_by_key(|clock| clock.entry);
+    two.order_by_key(|clock| clock.entry);
     two
 }
 

@@ -1,5 +1,6 @@
 //! The usual draw at this stage, in one tap.
 
+use crate::dom::prelude::*;
 use crate::{parts::key::Key, screens::stock::use_stock, shell::Desk, words::stock as words};
 use benchslate_core::{
     journal::{
@@ -9,7 +10,6 @@ use benchslate_core::{
     measure::{Money, Quantity},
     timing::bench::{Bench, Usual},
 };
-use leptos::prelude::*;
 
 /// No key where nothing was ever drawn at this stage.
 #[component]

@@ -1,6 +1,7 @@
 //! What the bench works for: open builds, lots, the shop.
 
 use super::taps;
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         key::{KeyKind, KeyLink},
@@ -10,8 +11,8 @@ use crate::{
     shell::{Desk, Go, Place, frame::Places},
     words::{bench as words, common},
 };
+use benchslate_core::measure::InOrder;
 use benchslate_core::{journal::kinds::Bearer, timing::bench::Bench};
-use leptos::prelude::*;
 
 /// A bearer on the list.
 #[derive(Clone, PartialEq)]
@@ -75,7 +76,7 @@ fn lots(desk: Desk) -> Vec<Row> {
 }
 
 fn latest_first<T: Ord>(mut rows: Vec<(T, Row)>) -> Vec<Row> {
-    rows.sort_by(|a, b| b.0.cmp(&a.0));
+    rows.order_by(|a, b| b.0.cmp(&a.0));
     rows.into_iter().map(|(_, row)| row).collect()
 }
 
@@ -95,5 +96,5 @@ fn list(title: &'static str, rows: Vec<Row>, bench: Memo<Option<Bench>>) -> Opti
         view! { <SumRow text leads=Leads::Tap(Callback::new(tap)) signed=false/> }
     };
     let group = (!title.is_empty()).then(|| view! { <Group title=title.to_owned()/> });
-    Some(view! { {group}{rows.into_iter().map(row).collect_view()} }.into_any())
+    Some(view! { {group}{rows.into_iter().map(row).collect::<Vec<_>>()} })
 }

@@ -1,5 +1,6 @@
 //! Sheets of later versions: they say what will stand there, and offer nothing else.
 
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         message::Message,
@@ -9,7 +10,6 @@ use crate::{
     words::builds as words,
 };
 use benchslate_core::journal::Id;
-use leptos::prelude::*;
 
 /// Time and Film of a build.
 #[component]
@@ -51,5 +51,4 @@ fn not_drawn(name: Signal<String>, text: &'static str) -> AnyView {
             <Message title=words::not_drawn_yet().to_owned() lines=Signal::stored(vec![text.to_owned()])/>
         </Read>
     }
-    .into_any()
 }

@@ -1,5 +1,6 @@
 //! All builds, latest first: what is going on, and what each cost so far.
 
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         answer::RowLink,
@@ -13,12 +14,12 @@ use crate::{
     shell::{Desk, Place, Tab, desk::View, frame::Places, mark::LastMarkHere},
     words::{builds as words, cost as cost_words, gaps, notes as note_words},
 };
+use benchslate_core::measure::InOrder;
 use benchslate_core::{
     costing::{Books, Gap, Part, Rule},
     journal::{Id, kinds::Bearer},
     timing::{Clock, clocks},
 };
-use leptos::prelude::*;
 
 /// A build of the list.
 #[derive(Clone, Debug, PartialEq)]
@@ -52,7 +53,7 @@ pub fn BuildsSheet() -> impl IntoView {
                             end=note_words::waiting(waiting.get())
                             leads=Leads::To(Place::Homeless.href())
                         />
-                    }.into_any())}
+                    })}
                     {move || list(&rows.read())}
                 </Read>
             </Above>
@@ -79,7 +80,7 @@ pub fn BuildsSheet() -> impl IntoView {
 
 fn list(rows: &[Row]) -> AnyView {
     if rows.is_empty() {
-        return view! { <p class="lead">{words::what_goes_here()}</p> }.into_any();
+        return view! { <p class="lead">{words::what_goes_here()}</p> };
     }
     let row = |row: &Row| {
         let text = BuildText {
@@ -89,15 +90,15 @@ fn list(rows: &[Row]) -> AnyView {
             note: row.note.clone(),
             kinds: row.kinds.clone(),
         };
-        view! { <BuildRow text leads=Leads::To(Place::Build(row.id, Tab::Journal).href())/> }.into_any()
+        view! { <BuildRow text leads=Leads::To(Place::Build(row.id, Tab::Journal).href())/> }
     };
     let rows: Vec<AnyView> = rows.iter().map(row).collect();
-    view! { <ol class="builds">{rows}</ol> }.into_any()
+    view! { <ol class="builds">{rows}</ol> }
 }
 
 fn rows(books: &Books, view: &View) -> Vec<Row> {
     let mut builds: Vec<_> = view.shop.builds.iter().map(|(id, build)| (build.order, *id)).collect();
-    builds.sort_unstable();
+    builds.order();
     let running = clocks(view.shop, books.as_of);
     let row = |(at, (_, id)): (usize, (_, Id))| row(books, view, &running, at.saturating_add(1), id);
     let mut rows: Vec<Row> = builds.into_iter().enumerate().filter_map(row).collect();

@@ -1,5 +1,6 @@
 //! A new build: a name is enough.
 
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         field::Field,
@@ -18,7 +19,7 @@ use benchslate_core::journal::{
     Change, Id, On,
     kinds::{Bearer, Build, Person},
 };
-use leptos::{prelude::*, task::spawn_local};
+use leptos::task::spawn_local;
 
 /// Where its draft is kept.
 const DRAFT: &str = "new-build";

@@ -1,5 +1,6 @@
 //! A stage of the maker's own: a name, and what its hours are for.
 
+use crate::dom::prelude::*;
 use crate::{
     parts::sheet::{Above, Below, Hand, Head, Read, Sheet},
     screens::form_keys::form_keys,
@@ -15,7 +16,6 @@ use benchslate_core::journal::{
     Change, Kind, On,
     kinds::{Side, Stage},
 };
-use leptos::prelude::*;
 
 /// Longest name that a key can carry, in letters.
 const MOST: usize = 24;

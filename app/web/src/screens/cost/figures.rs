@@ -3,6 +3,7 @@
 //! Shown figures come from core's `present`, so every sum on view adds up. Shares are for drawing only.
 
 use super::say::{self, Say};
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         growth::{Level as Bar, Piece},
@@ -20,7 +21,6 @@ use benchslate_core::{
     journal::Id,
     measure::Shown,
 };
-use leptos::prelude::*;
 
 /// A row of a sum, plain.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -109,7 +109,7 @@ pub fn drawn(row: Row) -> AnyView {
         lacks: row.lacks,
     };
     let leads = row.href.map_or(Leads::Nowhere, Leads::To);
-    view! { <SumRow text leads/> }.into_any()
+    view! { <SumRow text leads/> }
 }
 
 /// The bar of a level, the piece that was opened edged.
@@ -205,15 +205,15 @@ impl Remarks {
 pub fn remarks(remarks: Remarks) -> AnyView {
     let group = |title: &'static str, told: Vec<Told>| {
         (!told.is_empty()).then(|| {
-            let rows = told.into_iter().map(remark).collect_view();
+            let rows = told.into_iter().map(remark).collect::<Vec<_>>();
             view! { <h2 class="group">{title}</h2>{rows} }
         })
     };
-    view! { {group(words::not_in_it(), remarks.lacks)}{group(words::odd(), remarks.odd)} }.into_any()
+    view! { {group(words::not_in_it(), remarks.lacks)}{group(words::odd(), remarks.odd)} }
 }
 
 fn remark(told: Told) -> AnyView {
     let text = SumText { label: told.says, working: Some(told.how.to_owned()), ..SumText::default() };
     let leads = told.place.map_or(Leads::Nowhere, |place| Leads::To(place.href()));
-    view! { <SumRow text leads signed=false/> }.into_any()
+    view! { <SumRow text leads signed=false/> }
 }

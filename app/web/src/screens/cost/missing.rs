@@ -1,5 +1,6 @@
 //! Sheets with nothing on them: no such build, a figure that is gone, a build with no line yet.
 
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         answer::{Answer, AnswerText},
@@ -12,7 +13,6 @@ use crate::{
     words::cost as words,
 };
 use benchslate_core::journal::{Id, kinds::Bearer};
-use leptos::prelude::*;
 
 /// The build is not there.
 pub fn no_build() -> AnyView {
@@ -25,7 +25,7 @@ pub fn no_figure() -> AnyView {
 }
 
 fn message(title: &'static str, why: &'static str) -> AnyView {
-    view! { <Message title=title.to_owned() lines=Signal::stored(vec![why.to_owned()])/> }.into_any()
+    view! { <Message title=title.to_owned() lines=Signal::stored(vec![why.to_owned()])/> }
 }
 
 /// Nothing was written down for this build: what goes here.
@@ -36,7 +36,7 @@ pub fn nothing_yet() -> AnyView {
         lacks: true,
         note: None,
     };
-    view! { <Answer text/><p class="note">{words::what_goes_here()}</p> }.into_any()
+    view! { <Answer text/><p class="note">{words::what_goes_here()}</p> }
 }
 
 /// And the first acts, for this build.
@@ -70,5 +70,4 @@ pub fn first_acts(build: Id) -> AnyView {
             </Keys>
         </Hand>
     }
-    .into_any()
 }

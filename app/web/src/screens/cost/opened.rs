@@ -5,6 +5,7 @@ use super::{
     missing,
     say::Say,
 };
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         answer::RowLink,
@@ -28,7 +29,6 @@ use benchslate_core::{
     journal::{Id, kinds::Source},
     measure::Money,
 };
-use leptos::prelude::*;
 
 /// Levels on the sheet at once; one more lets the first slide off.
 const LEVELS: usize = 3;
@@ -42,7 +42,7 @@ pub fn OpenedSheet(of: Id, path: String) -> impl IntoView {
     // Not known before the journal is read.
     let is_build = Memo::new(move |_| desk.read(|view| !view.shop.lots.contains_key(&of)));
     let all = move || match opened.get() {
-        _ if desk.phase.get() != Phase::Ready => ().into_any(),
+        _ if desk.phase.get() != Phase::Ready => ().draw(),
         None => missing::no_figure(),
         Some(opened) => whole(opened),
     };
@@ -59,7 +59,7 @@ pub fn OpenedSheet(of: Id, path: String) -> impl IntoView {
     let places = move || {
         let tab = is_build.get().then_some((of, Some(Tab::Cost)));
         let cell = if is_build.get() { 1 } else { 2 };
-        view! { <Places cell of_build=Signal::stored(tab)/> }.into_any()
+        view! { <Places cell of_build=Signal::stored(tab)/> }
     };
     view! {
         <Sheet>
@@ -71,7 +71,6 @@ pub fn OpenedSheet(of: Id, path: String) -> impl IntoView {
             </Below>
         </Sheet>
     }
-    .into_any()
 }
 
 fn way_back(of: Id, is_build: bool) -> Way {
@@ -262,7 +261,7 @@ fn whole(opened: Opened) -> AnyView {
             <div><Growth levels=opened.bars on_fold=Callback::new(on_fold) on_piece=Callback::new(on_piece)/>{how}</div>
             <div>
                 <Sums>
-                    {opened.rows.into_iter().map(figures::drawn).collect_view()}
+                    {opened.rows.into_iter().map(figures::drawn).collect::<Vec<_>>()}
                     <SumTotal label=opened.name figure=opened.figure/>
                 </Sums>
                 {entry}
@@ -270,12 +269,11 @@ fn whole(opened: Opened) -> AnyView {
             </div>
         </div>
     }
-    .into_any()
 }
 
 fn hand((fold, to): Way, next: Option<Way>) -> AnyView {
     let next = next.map(|(note, to)| {
-        view! { <KeyLink label=words::next_piece().to_owned() note=note href=Signal::stored(to)/> }.into_any()
+        view! { <KeyLink label=words::next_piece().to_owned() note=note href=Signal::stored(to)/> }
     });
     view! {
         <Hand name=words::keys().to_owned()>
@@ -285,5 +283,4 @@ fn hand((fold, to): Way, next: Option<Way>) -> AnyView {
             </Keys>
         </Hand>
     }
-    .into_any()
 }

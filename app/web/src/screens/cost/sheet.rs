@@ -5,6 +5,7 @@ use super::{
     missing,
     say::Say,
 };
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         answer::{Answer, AnswerText, Leading, RowLink, SideAnswer},
@@ -20,6 +21,7 @@ use crate::{
     },
     words::{cost as words, gaps},
 };
+use benchslate_core::measure::InOrder;
 use benchslate_core::{
     costing::{
         Books, BuildCost, CostKind, Gap, Part, Path, Rule, Statement,
@@ -27,7 +29,6 @@ use benchslate_core::{
     },
     journal::{Id, kinds::Source},
 };
-use leptos::prelude::*;
 
 /// What a build cost.
 #[component]
@@ -44,7 +45,7 @@ pub fn CostSheet(of: Id) -> impl IntoView {
     let below = Signal::derive(move || cost.read().as_ref().map(below));
     let empty = Memo::new(move |_| cost.read().as_ref().is_some_and(|cost| cost.empty));
     let all = move || match cost.get() {
-        _ if desk.phase.get() != Phase::Ready => ().into_any(),
+        _ if desk.phase.get() != Phase::Ready => ().draw(),
         None => missing::no_build(),
         Some(cost) if cost.empty => missing::nothing_yet(),
         Some(cost) => whole(cost),
@@ -59,7 +60,6 @@ pub fn CostSheet(of: Id) -> impl IntoView {
             </Below>
         </Sheet>
     }
-    .into_any()
 }
 
 /// The sheet in plain words.
@@ -221,7 +221,7 @@ fn kinds(say: Say, whole: &Level, at: At) -> Vec<Kind> {
             kinds.push((*kind, Kind { kind: hatch, label, figure, lacks: true, size: 0.0, href: None }));
         }
     }
-    kinds.sort_by_key(|(kind, _)| *kind);
+    kinds.order_by_key(|(kind, _)| *kind);
     kinds.into_iter().map(|(_, row)| row).collect()
 }
 
@@ -265,12 +265,11 @@ fn whole(cost: Cost) -> AnyView {
             <div>{core}{figures::remarks(cost.remarks)}</div>
         </div>
     }
-    .into_any()
 }
 
 fn side(label: &'static str, side: Side) -> AnyView {
     let text = AnswerText { label: label.to_owned(), figure: side.lacks, lacks: true, note: side.note };
-    view! { <SideAnswer text leads=leads(side.href)/> }.into_any()
+    view! { <SideAnswer text leads=leads(side.href)/> }
 }
 
 fn leads(href: Option<String>) -> Leads {

@@ -5,6 +5,7 @@ use super::{
     missing,
     say::{self, Say},
 };
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         answer::RowLink,
@@ -27,7 +28,6 @@ use benchslate_core::{
     },
     journal::Id,
 };
-use leptos::prelude::*;
 
 /// A piece below this share of the bar is too narrow for its word.
 const SHELF_WORD: f64 = 0.16;
@@ -40,7 +40,7 @@ pub fn SpentSheet(of: Id) -> impl IntoView {
     let spent = Memo::new(move |_| desk.books(|books, view| look(books, view, build)));
     let note = Signal::derive(move || spent.read().as_ref().map(|spent| spent.title.clone()));
     let all = move || match spent.get() {
-        _ if desk.phase.get() != Phase::Ready => ().into_any(),
+        _ if desk.phase.get() != Phase::Ready => ().draw(),
         None => missing::no_build(),
         Some(spent) => whole(spent),
     };
@@ -58,7 +58,6 @@ pub fn SpentSheet(of: Id) -> impl IntoView {
             <Below><Places cell=1 of_build=Signal::stored(Some((build, Some(Tab::Spent))))/></Below>
         </Sheet>
     }
-    .into_any()
 }
 
 #[derive(Clone, Debug, PartialEq)]
@@ -171,12 +170,11 @@ fn whole(spent: Spent) -> AnyView {
     view! {
         <Bridge text=spent.drawing/>
         <Sums>
-            {spent.to_used.into_iter().map(figures::drawn).collect_view()}
+            {spent.to_used.into_iter().map(figures::drawn).collect::<Vec<_>>()}
             <SumTotal label=words::used_up().to_owned() figure=spent.used/>
-            {spent.to_true.into_iter().map(figures::drawn).collect_view()}
+            {spent.to_true.into_iter().map(figures::drawn).collect::<Vec<_>>()}
             <SumTotal label=words::true_cost().to_owned() figure=spent.whole/>
         </Sums>
         {tax}
     }
-    .into_any()
 }

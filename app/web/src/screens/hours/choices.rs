@@ -10,6 +10,7 @@ use benchslate_core::journal::{
     kinds::{Bearer, Source},
     shop::Stretch,
 };
+use benchslate_core::measure::InOrder;
 
 /// Who works here.
 pub fn people(view: &View) -> Vec<Choosable> {
@@ -23,7 +24,7 @@ pub fn people(view: &View) -> Vec<Choosable> {
 pub fn stages(view: &View) -> Vec<Choosable> {
     let mut used = last_used(view, |stretch| stretch.stage);
     let mut all: Vec<(u8, Id)> = view.shop.stages.iter().map(|(id, stage)| (stage.place, *id)).collect();
-    all.sort_unstable();
+    all.order();
     used.extend(all.into_iter().map(|(_, id)| id));
     let named = |id: Id| Some((id.to_string(), view.shop.stages.get(&id)?.name.clone()));
     once(used).into_iter().filter_map(named).collect()
@@ -35,7 +36,7 @@ pub fn bearers(view: &View) -> Vec<Choosable> {
     let builds = view.shop.builds.iter().map(|(id, build)| (build.order, Bearer::Build(*id)));
     let lots = view.shop.lots.iter().map(|(id, lot)| (lot.order, Bearer::Lot(*id)));
     let mut all: Vec<_> = builds.chain(lots).collect();
-    all.sort_unstable_by(|a, b| b.cmp(a));
+    all.order_by(|a, b| b.cmp(a));
     used.extend(all.into_iter().map(|(_, bearer)| bearer));
     used.push(Bearer::Shop);
     let named = |bearer: Bearer| {
@@ -63,7 +64,7 @@ pub fn homes(view: &View) -> Vec<Choosable> {
 pub fn builds(view: &View) -> Vec<Choosable> {
     let mut builds: Vec<_> =
         view.shop.builds.iter().map(|(id, build)| (build.order, *id, &build.title)).collect();
-    builds.sort_unstable_by_key(|build| std::cmp::Reverse(build.0));
+    builds.order_by_key(|build| std::cmp::Reverse(build.0));
     let mut choices = vec![(String::new(), common::none().to_owned())];
     choices.extend(builds.into_iter().map(|(_, id, title)| (id.to_string(), title.clone())));
     choices

@@ -1,6 +1,7 @@
 //! The fields of a stretch, as they are typed afterwards or put right.
 
 use super::choices;
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         field::{Cells, Field, Typing},
@@ -19,7 +20,6 @@ use benchslate_core::{
     measure::{Day, Refusal, clock_text, day, duration},
     timing::afterwards::{Logged, Said},
 };
-use leptos::prelude::*;
 
 /// What stands in a choice until another is taken.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -50,7 +50,6 @@ pub fn draw(desk: Desk, form: Form, defaults: Signal<Defaults>, afterwards: bool
         </Cells>
         {move || side(desk, form, defaults)}
     }
-    .into_any()
 }
 
 /// A stretch as the fields say it. None: something is wrong, and said by its field.
@@ -163,7 +162,6 @@ pub fn typed(
             on_input=Callback::new(move |text: String| form.set(field, text))
         />
     }
-    .into_any()
 }
 
 /// One of many.
@@ -190,7 +188,6 @@ pub fn choice(
             on_choose=Callback::new(move |code: String| form.set(field, code))
         />
     }
-    .into_any()
 }
 
 /// Choices that follow the journal.
@@ -222,7 +219,6 @@ pub fn set(
             on_choose=Callback::new(choose)
         />
     }
-    .into_any()
 }
 
 /// The code of a side in a form.
@@ -265,7 +261,7 @@ fn said(form: Form, may_run: bool) -> Option<Said> {
 }
 
 fn other_day(form: Form) -> AnyView {
-    view! { <Cells>{typed(form, "day", words::day(), "", "whole", Typing::Date)}</Cells> }.into_any()
+    view! { <Cells>{typed(form, "day", words::day(), "", "whole", Typing::Date)}</Cells> }
 }
 
 fn length(form: Form) -> AnyView {
@@ -280,7 +276,6 @@ fn times(form: Form, afterwards: bool) -> AnyView {
             {text(form, "to", words::to(), to_hint, "")}
         </Cells>
     }
-    .into_any()
 }
 
 /// The side, where it can be chosen: hours on a lot are of the piece.
@@ -288,7 +283,7 @@ fn side(desk: Desk, form: Form, defaults: Signal<Defaults>) -> AnyView {
     let bearer = form.get("bearer");
     let bearer = if bearer.is_empty() { defaults.read().bearer.clone() } else { bearer };
     if matches!(choices::bearer(&bearer), Some(Bearer::Lot(_))) {
-        return ().into_any();
+        return ().draw();
     }
     let stage = form.get("stage");
     let stage = if stage.is_empty() { defaults.read().stage.clone() } else { stage };
@@ -306,7 +301,6 @@ fn side(desk: Desk, form: Form, defaults: Signal<Defaults>) -> AnyView {
             on_choose=Callback::new(choose)
         />
     }
-    .into_any()
 }
 
 fn usual_side(view: &View, stage: Id) -> Option<Side> {

@@ -3,6 +3,7 @@
 pub mod choices;
 pub mod fields;
 
+use crate::dom::prelude::*;
 use crate::{
     parts::sheet::{Above, Below, Hand, Head, Read, Sheet},
     screens::form_keys::form_keys,
@@ -19,7 +20,6 @@ use benchslate_core::{
     timing::{afterwards, worked},
 };
 use fields::Defaults;
-use leptos::prelude::*;
 
 /// The form.
 #[component]

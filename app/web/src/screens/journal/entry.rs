@@ -1,6 +1,7 @@
 //! An entry: what it says, every version of it, and how it is put right, struck out and brought back.
 
 use super::{correct, facts, history, line, sheet::bring_back};
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         facts::{Fact, Facts},
@@ -22,7 +23,7 @@ use benchslate_core::journal::{
     kinds::Bearer,
     listing::{self, Standing, State},
 };
-use leptos::{prelude::*, task::spawn_local};
+use leptos::task::spawn_local;
 
 /// Whose form a draft is: the field that keeps the entry's id.
 const OF: &str = "of";
@@ -65,7 +66,7 @@ pub fn EntrySheet(entry: Id) -> impl IntoView {
                 </Read>
             </Above>
             <Below>
-                {move || (!correcting.get()).then(|| view! { <LastMarkHere/> }.into_any())}
+                {move || (!correcting.get()).then(|| view! { <LastMarkHere/> })}
                 <Hand name=words::keys().to_owned()>
                     {move || match (standing.get(), correcting.get()) {
                         (None, _) => leave(),
@@ -123,13 +124,12 @@ fn nothing(desk: Desk) -> AnyView {
     // Until the journal is read there may well be such an entry.
     let ready = desk.phase.get() == crate::shell::desk::Phase::Ready;
     let lines = Signal::stored(vec![words::no_entry_why().to_owned()]);
-    ready.then(|| view! { <Message title=words::no_entry().to_owned() lines/> }).into_any()
+    ready.then(|| view! { <Message title=words::no_entry().to_owned() lines/> }).draw()
 }
 
 fn leave() -> AnyView {
     let go: Go = expect_context();
     view! { <Keys class="tall"><Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/></Keys> }
-        .into_any()
 }
 
 fn on_view(desk: Desk, entry: Id, standing: Standing, device: RwSignal<Option<Id>>) -> AnyView {
@@ -145,7 +145,6 @@ fn on_view(desk: Desk, entry: Id, standing: Standing, device: RwSignal<Option<Id
         {(!rows.is_empty()).then(|| view! { <Facts facts=Signal::stored(rows)/> })}
         {history::drawn(versions)}
     }
-    .into_any()
 }
 
 /// What stands in the way of counting it.
@@ -153,9 +152,9 @@ fn told(standing: Standing) -> AnyView {
     let (title, text) = match standing.state {
         State::Newer => (words::newer_title(), words::newer_text()),
         State::Unreadable => (words::unreadable_title(), words::unreadable_text()),
-        State::Stands | State::Struck { .. } => return ().into_any(),
+        State::Stands | State::Struck { .. } => return ().draw(),
     };
-    view! { <Message title=title.to_owned() lines=Signal::stored(vec![text.to_owned()])/> }.into_any()
+    view! { <Message title=title.to_owned() lines=Signal::stored(vec![text.to_owned()])/> }
 }
 
 /// Two versions, and a key to pick each.
@@ -182,12 +181,10 @@ fn two(desk: Desk, entry: Id, device: RwSignal<Option<Id>>) -> AnyView {
                 />
             </Keys>
         }
-        .into_any()
     };
     let heads: Vec<AnyView> = heads.into_iter().map(head).collect();
     let lines = Signal::stored(vec![words::two_text().to_owned()]);
     view! { <Message title=words::two_title().to_owned() lines kind=MessageKind::Offer>{heads}</Message> }
-        .into_any()
 }
 
 fn keys(desk: Desk, form: Form, entry: Id, standing: Standing) -> AnyView {
@@ -204,14 +201,14 @@ fn keys(desk: Desk, form: Form, entry: Id, standing: Standing) -> AnyView {
             <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
             {beside.map(|(label, note, place)| view! {
                 <KeyLink label=label.to_owned() note=note.to_owned() href=place.href()/>
-            }.into_any())}
+            })}
             {(!struck).then(|| view! {
                 <Key
                     label=words::strike_out().to_owned()
                     note=words::stays_on_view().to_owned()
                     on_tap=Callback::new(move |()| strike_out(desk, entry))
                 />
-            }.into_any())}
+            })}
         </Keys>
         <Keys class="tall">
             {(struck && body.is_some()).then(|| view! {
@@ -220,13 +217,12 @@ fn keys(desk: Desk, form: Form, entry: Id, standing: Standing) -> AnyView {
                     kind=KeyKind::Filled
                     on_tap=Callback::new(move |()| bring_back(desk, entry))
                 />
-            }.into_any())}
+            })}
             {correct.map(|tap| view! {
                 <Key label=words::correct().to_owned() kind=KeyKind::Filled on_tap=tap/>
-            }.into_any())}
+            })}
         </Keys>
     }
-    .into_any()
 }
 
 /// What else can be done from here, by kind.
@@ -262,7 +258,7 @@ fn begin(desk: Desk, form: Form, entry: Id) {
 fn form_of(desk: Desk, form: Form, entry: Id) -> AnyView {
     let body = untrack(|| desk.read(|view| view.journal.body(entry).cloned()));
     let fields = body.map(|body| correct::draw(desk, form, &body));
-    view! { <div class="form">{fields}</div> }.into_any()
+    view! { <div class="form">{fields}</div> }
 }
 
 fn form_keys(desk: Desk, form: Form, entry: Id) -> AnyView {
@@ -277,7 +273,6 @@ fn form_keys(desk: Desk, form: Form, entry: Id) -> AnyView {
             />
         </Keys>
     }
-    .into_any()
 }
 
 fn keep(desk: Desk, form: Form, entry: Id) {

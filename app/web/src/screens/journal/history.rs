@@ -1,6 +1,7 @@
 //! Every version of an entry: when, on which device, what it changed.
 
 use super::{facts, line};
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         journal_line::{JournalLine, LineText, Lines},
@@ -13,7 +14,6 @@ use benchslate_core::{
     journal::{Body, Content, Id, Revision, listing},
     measure::Instant,
 };
-use leptos::prelude::*;
 
 /// A version, said.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -37,14 +37,13 @@ pub fn drawn(versions: Vec<Version>) -> AnyView {
     let row = |version: Version| {
         let Version { time, kind, what, changed } = version;
         let text = LineText { time, kind: kind.to_owned(), what, second: changed, amount: String::new() };
-        view! { <JournalLine text/> }.into_any()
+        view! { <JournalLine text/> }
     };
     let rows: Vec<AnyView> = versions.into_iter().map(row).collect();
     view! {
         <Group title=words::history().to_owned()/>
         <Lines name=words::history().to_owned()>{rows}</Lines>
     }
-    .into_any()
 }
 
 /// A version in one line, for where one of two is picked.

@@ -1,6 +1,7 @@
 //! The journal of a build: newest first, by day; the newest 60 lines, and 60 more at a tap; find as you type.
 
 use super::line::{self, Line};
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         answer::RowLink,
@@ -29,7 +30,6 @@ use benchslate_core::{
     },
     measure::Day,
 };
-use leptos::prelude::*;
 
 /// How many lines are shown at first, and how many more at a tap.
 const STEP: usize = 60;
@@ -119,7 +119,7 @@ fn NewLines(of: Id) -> impl IntoView {
             about.set(Some(Bearer::Build(of)));
             go.to(&place);
         };
-        view! { <Key label=label.to_owned() on_tap=Callback::new(tap)/> }.into_any()
+        view! { <Key label=label.to_owned() on_tap=Callback::new(tap)/> }
     };
     let places = [Place::Hours, Place::Use(None), Place::Expense, Place::Note];
     let keys: Vec<AnyView> = words::new_lines().into_iter().zip(places).map(key).collect();
@@ -197,9 +197,8 @@ fn days(desk: Desk, drawn: Memo<Drawn>) -> AnyView {
             <DayHead day=day.day sum=day.sum/>
             <Lines name=words::lines().to_owned()>{lines}</Lines>
         }
-        .into_any()
     };
-    view! { <For each=move || drawn.get().days key=Clone::clone children=day/> }.into_any()
+    each(move || drawn.get().days, day)
 }
 
 fn drawn_line(desk: Desk, it: Line) -> AnyView {
@@ -215,7 +214,7 @@ fn drawn_line(desk: Desk, it: Line) -> AnyView {
         _ => Standing::AsWritten,
     };
     let leads = entry.map_or(Leads::Nowhere, |entry| Leads::To(Place::Entry(entry).href()));
-    view! { <JournalLine text=LineText { time, kind, what, second, amount } standing leads/> }.into_any()
+    view! { <JournalLine text=LineText { time, kind, what, second, amount } standing leads/> }
 }
 
 /// Brings a struck entry back as it was.
@@ -237,11 +236,11 @@ fn rest(drawn: Memo<Drawn>, typed: RwSignal<String>, most: RwSignal<usize>) -> A
     let looked_for = typed.with(|typed| !typed.trim().is_empty());
     if found == 0 && looked_for {
         let text = words::nothing_found(typed.read().trim());
-        return view! { <p class="lead" role="status">{text}</p> }.into_any();
+        return view! { <p class="lead" role="status">{text}</p> };
     }
     if more == 0 {
-        return ().into_any();
+        return ().draw();
     }
     let tap = Leads::Tap(Callback::new(move |()| most.update(|most| *most = most.saturating_add(STEP))));
-    view! { <RowLink label=words::earlier() end=words::lines_more(more) leads=tap/> }.into_any()
+    view! { <RowLink label=words::earlier() end=words::lines_more(more) leads=tap/> }
 }

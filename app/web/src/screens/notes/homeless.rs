@@ -1,5 +1,6 @@
 //! What has no home yet, and a home for it in one tap.
 
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         journal_line::{JournalLine, LineText, Lines},
@@ -22,7 +23,6 @@ use benchslate_core::journal::{
     kinds::{Bearer, Note},
     listing,
 };
-use leptos::prelude::*;
 
 /// How many homes are offered beside each.
 const OFFERED: usize = 2;
@@ -58,9 +58,8 @@ pub fn HomelessSheet() -> impl IntoView {
     });
     let note = move || waiting.with(|waiting| (!waiting.is_empty()).then(|| words::waiting(waiting.len())));
     let list = move || {
-        waiting.with(|waiting| {
-            waiting.is_empty().then(|| view! { <p class="lead">{words::none_waits()}</p> }.into_any())
-        })
+        waiting
+            .with(|waiting| waiting.is_empty().then(|| view! { <p class="lead">{words::none_waits()}</p> }))
     };
     view! {
         <Sheet>
@@ -69,7 +68,7 @@ pub fn HomelessSheet() -> impl IntoView {
                 <Troubles/>
                 <Read name=words::homeless().to_owned()>
                     {list}
-                    <For each=move || waiting.get() key=Clone::clone children=move |it| row(desk, it)/>
+                    {each(move || waiting.get(), move |it| row(desk, it))}
                 </Read>
             </Above>
             <Below>
@@ -129,7 +128,7 @@ fn row(desk: Desk, it: Waits) -> AnyView {
                 give(desk, entry, bearer);
             }
         };
-        view! { <Key label on_tap=Callback::new(tap)/> }.into_any()
+        view! { <Key label on_tap=Callback::new(tap)/> }
     };
     let keys: Vec<AnyView> = homes.into_iter().map(key).collect();
     view! {
@@ -147,7 +146,6 @@ fn row(desk: Desk, it: Waits) -> AnyView {
             </Keys>
         </div>
     }
-    .into_any()
 }
 
 fn give(desk: Desk, entry: Id, bearer: Bearer) {

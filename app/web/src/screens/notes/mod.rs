@@ -4,6 +4,7 @@ mod homeless;
 
 pub use homeless::{HomelessSheet, count};
 
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         field::LongField,
@@ -24,7 +25,6 @@ use crate::{
     words::{common, journal, notes as words},
 };
 use benchslate_core::journal::{Change, On, kinds::Note};
-use leptos::prelude::*;
 
 /// Longest note, in letters.
 const MOST: usize = 4000;
@@ -69,7 +69,7 @@ pub fn NoteSheet() -> impl IntoView {
                                 note=words::waiting(waiting.get())
                                 href=Place::Homeless.href()
                             />
-                        }.into_any())}
+                        })}
                         <Key class="wide" label=words::keep().to_owned() kind=KeyKind::Filled on_tap=keep/>
                     </Keys>
                 </Hand>

@@ -1,5 +1,6 @@
 //! A journal from a file: what it holds is shown before it is taken, and it is taken whole or not at all.
 
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         key::{Key, KeyKind},
@@ -20,7 +21,7 @@ use benchslate_core::{
     exchange::jsonl::{self, Bad, Incoming},
     measure::limits,
 };
-use leptos::{html, prelude::*, task::spawn_local};
+use leptos::{html, task::spawn_local};
 
 /// Where the file stands.
 #[derive(Clone)]
@@ -73,7 +74,6 @@ pub fn BringInSheet() -> impl IntoView {
             </Below>
         </Sheet>
     }
-    .into_any()
 }
 
 fn look_through(desk: Desk, at: At, input: &web_sys::HtmlInputElement) {
@@ -98,7 +98,7 @@ fn look_through(desk: Desk, at: At, input: &web_sys::HtmlInputElement) {
 fn told(desk: Desk, file: File) -> AnyView {
     match file {
         File::None => {
-            view! { <p>{words::what_it_does()}</p><p class="note">{words::shown_first()}</p> }.into_any()
+            view! { <p>{words::what_it_does()}</p><p class="note">{words::shown_first()}</p> }
         }
         File::BeingRead => said(words::being_read()),
         File::BeingTaken => said(words::being_taken()),
@@ -110,19 +110,18 @@ fn told(desk: Desk, file: File) -> AnyView {
             let lines = desk.now_read(|view| shop::lines(view.tongue, appended.added));
             let aside = (!appended.clashes.is_empty()).then(|| words::taken_aside(appended.clashes.len()));
             let aside = aside.map(|aside| view! { <p class="note">{aside}</p> });
-            view! { <p role="status">{words::taken(&lines)}</p>{aside} }.into_any()
+            view! { <p role="status">{words::taken(&lines)}</p>{aside} }
         }
     }
 }
 
 fn said(text: &'static str) -> AnyView {
-    view! { <p role="status">{text}</p> }.into_any()
+    view! { <p role="status">{text}</p> }
 }
 
 fn refused(why: String) -> AnyView {
     let lines = vec![why, words::nothing_changed().to_owned()];
     view! { <Message title=words::not_taken().to_owned() lines=Signal::stored(lines) kind=MessageKind::Lost/> }
-        .into_any()
 }
 
 /// What it would bring, a row each; noughts are left out but for what is new.
@@ -144,20 +143,19 @@ fn holds(desk: Desk, incoming: &Incoming) -> AnyView {
     let rows = rows.into_iter().filter(|(always, .., count)| *always || *count > 0);
     let rows = rows.map(|(_, label, how, count)| {
         let text = row(label, how, count);
-        view! { <SumRow text signed=false/> }.into_any()
+        view! { <SumRow text signed=false/> }
     });
     let nothing = incoming.is_empty().then(|| {
         let text = if incoming.known == 0 { words::empty_file() } else { words::nothing_new() };
         view! { <p class="note">{text}</p> }
     });
-    view! { <Group title=words::in_it().to_owned()/>{rows.collect_view()}{nothing} }.into_any()
+    view! { <Group title=words::in_it().to_owned()/>{rows.collect::<Vec<_>>()}{nothing} }
 }
 
 fn keys(desk: Desk, at: At, input: NodeRef<html::Input>) -> AnyView {
     let go: Go = expect_context();
     let leave = move |label: &str| {
         view! { <Key label=label.to_owned() on_tap=Callback::new(move |()| go.instead(&Place::Shop))/> }
-            .into_any()
     };
     let choose = move |label: &str, kind: KeyKind| {
         let tap = move |()| {
@@ -165,7 +163,7 @@ fn keys(desk: Desk, at: At, input: NodeRef<html::Input>) -> AnyView {
                 input.click();
             }
         };
-        view! { <Key class="wide" label=label.to_owned() kind=kind on_tap=Callback::new(tap)/> }.into_any()
+        view! { <Key class="wide" label=label.to_owned() kind=kind on_tap=Callback::new(tap)/> }
     };
     let (first, second) = match at.get() {
         File::None | File::BeingRead => (leave(common::leave()), choose(words::choose(), KeyKind::Filled)),
@@ -173,19 +171,18 @@ fn keys(desk: Desk, at: At, input: NodeRef<html::Input>) -> AnyView {
             (leave(common::leave()), choose(words::another(), KeyKind::Filled))
         }
         File::Taken(_) => (choose(words::another(), KeyKind::Plain), to_the_shop(go)),
-        File::BeingTaken => (leave(common::leave()), ().into_any()),
+        File::BeingTaken => (leave(common::leave()), ().draw()),
         File::Holds(incoming) if incoming.is_empty() => {
             (leave(words::leave_it()), choose(words::another(), KeyKind::Filled))
         }
         File::Holds(incoming) => (leave(words::leave_it()), take(desk, at, incoming)),
     };
-    view! { <Keys class="tall">{first}{second}</Keys> }.into_any()
+    view! { <Keys class="tall">{first}{second}</Keys> }
 }
 
 fn to_the_shop(go: Go) -> AnyView {
     let tap = move |()| go.instead(&Place::Shop);
     view! { <Key class="wide" label=words::to_the_shop().to_owned() kind=KeyKind::Filled on_tap=Callback::new(tap)/> }
-        .into_any()
 }
 
 fn take(desk: Desk, at: At, incoming: Incoming) -> AnyView {
@@ -210,5 +207,4 @@ fn take(desk: Desk, at: At, incoming: Incoming) -> AnyView {
             on_tap=Callback::new(tap)
         />
     }
-    .into_any()
 }

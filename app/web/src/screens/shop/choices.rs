@@ -1,6 +1,7 @@
 //! Set once for the whole shop. A tap on one of a few is kept at once; what is typed is kept by the key.
 
 use super::set::{self, cell, km_rate, tax, week_start};
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         field::{Cells, Field, Typing},
@@ -19,6 +20,7 @@ use crate::{
     },
     words::shop as words,
 };
+use benchslate_core::measure::InOrder;
 use benchslate_core::{
     journal::{
         Body, Change, Id, On,
@@ -27,7 +29,6 @@ use benchslate_core::{
     measure::{Day, Dec, Region, currency, day, number},
     timing::Hand as Deciding,
 };
-use leptos::prelude::*;
 
 /// How many currencies are shown under what was typed.
 const SHOWN: usize = 6;
@@ -69,7 +70,6 @@ pub fn ChoicesSheet() -> impl IntoView {
             </Below>
         </Sheet>
     }
-    .into_any()
 }
 
 fn currencies(desk: Desk, form: Form) -> AnyView {
@@ -77,16 +77,16 @@ fn currencies(desk: Desk, form: Form) -> AnyView {
         let find = form.get("find").trim().to_uppercase();
         let found = if find.is_empty() { Vec::new() } else { desk.read(|view| find_currency(view, &find)) };
         let none = (!find.is_empty() && found.is_empty())
-            .then(|| view! { <p class="note">{words::no_such_currency()}</p> }.into_any());
+            .then(|| view! { <p class="note">{words::no_such_currency()}</p> });
         let row = move |(code, name): (&'static str, String)| {
             let take = Callback::new(move |()| {
                 choose(desk, SettingKey::Currency, words::currency(), code.to_owned(), code.to_owned());
                 form.set("find", "");
             });
             let text = SumText { label: name, figure: code.to_owned(), ..SumText::default() };
-            view! { <SumRow text leads=Leads::Tap(take) signed=false/> }.into_any()
+            view! { <SumRow text leads=Leads::Tap(take) signed=false/> }
         };
-        view! { {found.into_iter().map(row).collect_view()}{none} }.into_any()
+        view! { {found.into_iter().map(row).collect::<Vec<_>>()}{none} }
     };
     view! {
         <Group title=words::currency().to_owned()/>
@@ -103,7 +103,6 @@ fn currencies(desk: Desk, form: Form) -> AnyView {
         {rows}
         <p class="note">{words::not_converted()}</p>
     }
-    .into_any()
 }
 
 /// What is counted in now; a guess is taken by a tap.
@@ -124,7 +123,7 @@ fn in_use(desk: Desk) -> Option<AnyView> {
         choose(desk, SettingKey::Currency, words::currency(), code.clone(), code.clone());
     });
     let leads = if chosen { Leads::Nowhere } else { Leads::Tap(take) };
-    Some(view! { <SumRow text leads signed=false/> }.into_any())
+    Some(view! { <SumRow text leads signed=false/> })
 }
 
 /// By code first, then by name.
@@ -136,7 +135,7 @@ fn find_currency(view: &View, find: &str) -> Vec<(&'static str, String)> {
             (by_code || name.to_uppercase().contains(find)).then_some((!by_code, code, name))
         })
         .collect();
-    found.sort();
+    found.order();
     found.into_iter().take(SHOWN).map(|(_, code, name)| (code, name)).collect()
 }
 
@@ -181,7 +180,6 @@ fn one_of(
             on_choose=choose
         />
     }
-    .into_any()
 }
 
 fn typed(desk: Desk, form: Form) -> AnyView {
@@ -213,7 +211,6 @@ fn typed(desk: Desk, form: Form) -> AnyView {
             </Cells>
         </div>
     }
-    .into_any()
 }
 
 /// Keeps what was typed, all in one act.

@@ -1,12 +1,13 @@
 //! How much lies here, what the browser promises, and what was put aside.
 
+use crate::dom::prelude::*;
 use crate::{
     parts::sum_row::{Group, Leads, SumRow, SumText},
     shell::Desk,
     store::persist,
     words::shop as words,
 };
-use leptos::{prelude::*, task::spawn_local};
+use leptos::task::spawn_local;
 
 /// What storage answers; none while it is being asked.
 #[derive(Clone, Copy, Default)]
@@ -34,7 +35,6 @@ pub fn KeptHere() -> impl IntoView {
         {move || answers.promised.get().map(|promised| promise(answers, promised))}
         {move || (answers.aside.get() > 0).then(|| plain(aside(answers.aside.get())))}
     }
-    .into_any()
 }
 
 async fn asked(desk: Desk, answers: Answers) {
@@ -79,7 +79,7 @@ fn promise(answers: Answers, promised: bool) -> AnyView {
             answers.refused.try_set(!yes);
         });
     };
-    view! { {plain(text)}<SumRow text=ask leads=Leads::Tap(Callback::new(tap)) signed=false/> }.into_any()
+    view! { {plain(text)}<SumRow text=ask leads=Leads::Tap(Callback::new(tap)) signed=false/> }
 }
 
 fn aside(count: u64) -> SumText {
@@ -91,5 +91,5 @@ fn aside(count: u64) -> SumText {
 }
 
 fn plain(text: SumText) -> AnyView {
-    view! { <SumRow text signed=false/> }.into_any()
+    view! { <SumRow text signed=false/> }
 }

@@ -1,5 +1,6 @@
 //! By day, by night, or as the phone: remembered by this device, never in the journal.
 
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         seg::{Choice, Seg, SegKind},
@@ -8,7 +9,6 @@ use crate::{
     store::device::{self, Small},
     words::shop as words,
 };
-use leptos::prelude::*;
 
 const THEMES: [&str; 2] = ["light", "dark"];
 
@@ -31,7 +31,6 @@ pub fn Look() -> impl IntoView {
             on_choose=Callback::new(choose)
         />
     }
-    .into_any()
 }
 
 /// The place in the set; past the two: as the phone.

@@ -14,6 +14,7 @@ pub use bring_in::BringInSheet;
 pub use choices::ChoicesSheet;
 pub use person::PersonSheet;
 
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         key::{Key, KeyKind, KeyLink},
@@ -24,7 +25,6 @@ use crate::{
     words::{exchange, shop as words},
 };
 use benchslate_core::journal::kinds::SettingKey;
-use leptos::prelude::*;
 
 /// Read above; below it the two keys of the backup.
 #[component]
@@ -55,7 +55,6 @@ pub fn ShopSheet() -> impl IntoView {
             </Below>
         </Sheet>
     }
-    .into_any()
 }
 
 /// Only on this phone: when it was last elsewhere, and the keys.
@@ -102,5 +101,4 @@ fn BackupHand() -> impl IntoView {
             </Keys>
         </Hand>
     }
-    .into_any()
 }

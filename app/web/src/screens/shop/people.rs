@@ -1,5 +1,6 @@
 //! Who works here, and what an hour of theirs counts for today.
 
+use crate::dom::prelude::*;
 use crate::{
     parts::sum_row::{Group, Leads, SumRow, SumText},
     shell::{Desk, Place, desk::View},
@@ -9,7 +10,6 @@ use benchslate_core::{
     journal::{Id, shop::Person},
     measure::Day,
 };
-use leptos::prelude::*;
 
 /// A row each, and one to add somebody.
 #[component]
@@ -22,18 +22,18 @@ pub fn People() -> impl IntoView {
             view.shop.people.iter().map(|(id, person)| (*id, row(view, person, today))).collect()
         });
         let row = |(id, text): (Id, SumText)| lead(text, Place::Person(Some(id)));
-        rows.into_iter().map(row).collect_view()
+        rows.into_iter().map(row).collect::<Vec<_>>()
     };
     let more = SumText {
         label: words::add_a_person().to_owned(),
         working: Some(words::partner_or_helper().to_owned()),
         ..SumText::default()
     };
-    view! { <Group title=words::people().to_owned()/>{rows}{lead(more, Place::Person(None))} }.into_any()
+    view! { <Group title=words::people().to_owned()/>{rows}{lead(more, Place::Person(None))} }
 }
 
 fn lead(text: SumText, place: Place) -> AnyView {
-    view! { <SumRow text leads=Leads::To(place.href()) signed=false/> }.into_any()
+    view! { <SumRow text leads=Leads::To(place.href()) signed=false/> }
 }
 
 fn row(view: &View, person: &Person, today: Day) -> SumText {

@@ -1,6 +1,7 @@
 //! Somebody who works here: name, paid or not, and what an hour counts for from a day on.
 
 use super::people::day;
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         field::{Cells, Typing},
@@ -19,6 +20,7 @@ use crate::{
     },
     words::{money, shop as words},
 };
+use benchslate_core::measure::InOrder;
 use benchslate_core::{
     journal::{
         Body, Change, Id, On,
@@ -27,7 +29,6 @@ use benchslate_core::{
     measure::{Day, Dec, day as days, number},
     timing::Hand as Deciding,
 };
-use leptos::prelude::*;
 
 /// What was typed, read.
 #[derive(Clone)]
@@ -71,7 +72,6 @@ pub fn PersonSheet(of: Option<Id>) -> impl IntoView {
             </Below>
         </Sheet>
     }
-    .into_any()
 }
 
 fn form_of(desk: Desk, form: Form, entry: Id, now: Memo<Option<Person>>) -> AnyView {
@@ -81,12 +81,11 @@ fn form_of(desk: Desk, form: Form, entry: Id, now: Memo<Option<Person>>) -> AnyV
         {move || rates(desk, entry, now)}
         <p class="note">{words::rates_reach_back()}</p>
     }
-    .into_any()
 }
 
 fn nobody() -> AnyView {
     let lines = Signal::stored(vec![words::nobody_why().to_owned()]);
-    view! { <Message title=words::nobody().to_owned() lines/> }.into_any()
+    view! { <Message title=words::nobody().to_owned() lines/> }
 }
 
 /// A draft for each. Its name lives as long as the page: a few dozen bytes for each sheet that is opened.
@@ -116,7 +115,6 @@ fn fields(desk: Desk, form: Form, now: Memo<Option<Person>>) -> AnyView {
         </Cells>
         {wages(form, now)}
     }
-    .into_any()
 }
 
 fn wages(form: Form, now: Memo<Option<Person>>) -> AnyView {
@@ -138,7 +136,6 @@ fn wages(form: Form, now: Memo<Option<Person>>) -> AnyView {
             on_choose=Callback::new(move |at| form.set("paid", if at == 1 { "yes" } else { "no" }))
         />
     }
-    .into_any()
 }
 
 fn paid(code: &str) -> Option<bool> {
@@ -152,7 +149,7 @@ fn paid(code: &str) -> Option<bool> {
 /// The dated rates, the latest first.
 fn rates(desk: Desk, entry: Id, now: Memo<Option<Person>>) -> Option<AnyView> {
     let mut rates = now.get()?.rates;
-    rates.sort_by_key(|rate| rate.from);
+    rates.order_by_key(|rate| rate.from);
     let at = desk.at_tap();
     let row = |rate: Rate| {
         let text = desk.now_read(|view| SumText {
@@ -165,10 +162,10 @@ fn rates(desk: Desk, entry: Id, now: Memo<Option<Person>>) -> Option<AnyView> {
             ..SumText::default()
         });
         let tap = Callback::new(move |()| take_off(desk, entry, rate.clone()));
-        view! { <SumRow text leads=Leads::Tap(tap) signed=false/> }.into_any()
+        view! { <SumRow text leads=Leads::Tap(tap) signed=false/> }
     };
     let rows: Vec<AnyView> = rates.into_iter().rev().map(row).collect();
-    (!rows.is_empty()).then(|| view! { <Group title=words::rates().to_owned()/>{rows} }.into_any())
+    (!rows.is_empty()).then(|| view! { <Group title=words::rates().to_owned()/>{rows} })
 }
 
 fn take_off(desk: Desk, entry: Id, rate: Rate) {

@@ -1,5 +1,6 @@
 //! What is set once for the whole shop, as rows that lead to the choices.
 
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         field::{Field, Typing},
@@ -14,7 +15,7 @@ use benchslate_core::{
     journal::kinds::SettingKey,
     measure::{Day, Dec},
 };
-use leptos::{prelude::*, task::spawn_local};
+use leptos::task::spawn_local;
 use wasm_bindgen::JsCast;
 
 /// Vehicle, tax, what the shop goes by.
@@ -24,11 +25,10 @@ pub fn SetOnce() -> impl IntoView {
     let rows = move || {
         let now = desk.minute();
         let rows = desk.read(|view| rows(view, view.shop.zone.day(now)));
-        let row =
-            |text| view! { <SumRow text leads=Leads::To(Place::Choices.href()) signed=false/> }.into_any();
-        rows.into_iter().map(row).collect_view()
+        let row = |text| view! { <SumRow text leads=Leads::To(Place::Choices.href()) signed=false/> };
+        rows.into_iter().map(row).collect::<Vec<_>>()
     };
-    view! { <Group title=words::set_once().to_owned()/>{rows} }.into_any()
+    view! { <Group title=words::set_once().to_owned()/>{rows} }
 }
 
 fn rows(view: &View, today: Day) -> Vec<SumText> {
@@ -108,5 +108,4 @@ pub fn cell(
             on_input=Callback::new(move |text: String| form.set(field, text))
         />
     }
-    .into_any()
 }

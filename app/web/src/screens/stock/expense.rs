@@ -4,6 +4,7 @@ use super::{
     form::{Cell, Form},
     use_stock,
 };
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         answer::RowLink,
@@ -26,7 +27,6 @@ use benchslate_core::{
     },
     measure::{Dec, number},
 };
-use leptos::prelude::*;
 
 const WHAT: &str = "expense-what";
 const PAID: &str = "expense-paid";
@@ -69,7 +69,6 @@ pub fn ExpenseSheet() -> impl IntoView {
             </Below>
         </Sheet>
     }
-    .into_any()
 }
 
 fn fields(desk: Desk, form: Form, title: Signal<String>, chooses: RwSignal<bool>) -> AnyView {
@@ -85,7 +84,6 @@ fn fields(desk: Desk, form: Form, title: Signal<String>, chooses: RwSignal<bool>
                 on_tap=Callback::new(tap)
             />
         }
-        .into_any()
     };
     view! {
         <Cells>
@@ -101,7 +99,6 @@ fn fields(desk: Desk, form: Form, title: Signal<String>, chooses: RwSignal<bool>
         }}
         <p class="note">{words::what_goes_here()}</p>
     }
-    .into_any()
 }
 
 fn bearers(desk: Desk, bearer: RwSignal<Option<Bearer>>, chooses: RwSignal<bool>) -> AnyView {
@@ -115,9 +112,8 @@ fn bearers(desk: Desk, bearer: RwSignal<Option<Bearer>>, chooses: RwSignal<bool>
     };
     view! {
         <Group title=words::who_bears_it().to_owned()/>
-        {use_stock::bearers(desk).into_iter().map(row).collect_view()}
+        {use_stock::bearers(desk).into_iter().map(row).collect::<Vec<_>>()}
     }
-    .into_any()
 }
 
 fn sides(form: Form) -> AnyView {
@@ -133,7 +129,6 @@ fn sides(form: Form) -> AnyView {
             />
         </Keys>
     }
-    .into_any()
 }
 
 fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {

@@ -1,12 +1,12 @@
 //! A form: what is typed field by field, kept as a draft at every key, and what is wrong with it.
 
+use crate::dom::prelude::*;
 use crate::{
     parts::field::{Field, Typing},
     shell::{Desk, draft},
     words::refusal,
 };
 use benchslate_core::measure::Refusal;
-use leptos::prelude::*;
 use std::collections::BTreeMap;
 
 type Texts = BTreeMap<String, String>;
@@ -199,6 +199,5 @@ impl Cell {
                 on_input=Callback::new(move |text: String| form.set(field, text))
             />
         }
-        .into_any()
     }
 }

@@ -5,6 +5,7 @@ use super::{
     pad,
     thing::Thing,
 };
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         answer::{AnswerText, Outcome},
@@ -28,7 +29,6 @@ use benchslate_core::{
         marks::{self, Hint},
     },
 };
-use leptos::prelude::*;
 
 const BACK: &str = "return-quantity";
 const OF: &str = "of";
@@ -50,7 +50,7 @@ pub fn ReturnSheet(draw: Id) -> impl IntoView {
                 <Read name=title>
                     {move || match of.get() {
                         Some((thing, of)) => body(desk, form, &thing, &of),
-                        None => view! { <Message title=words::no_such_draw().to_owned()/> }.into_any(),
+                        None => view! { <Message title=words::no_such_draw().to_owned()/> },
                     }}
                 </Read>
             </Above>
@@ -62,7 +62,6 @@ pub fn ReturnSheet(draw: Id) -> impl IntoView {
             </Below>
         </Sheet>
     }
-    .into_any()
 }
 
 fn drawn(shop: &benchslate_core::journal::Shop, draw: Id) -> Option<(Thing, shop::Draw)> {
@@ -114,7 +113,6 @@ fn body(desk: Desk, form: Form, thing: &Thing, draw: &shop::Draw) -> AnyView {
         {over}
         <p class="note">{words::return_says()}</p>
     }
-    .into_any()
 }
 
 fn hand(desk: Desk, go: Go, form: Form, thing: Thing, draw: shop::Draw) -> AnyView {
@@ -135,7 +133,6 @@ fn hand(desk: Desk, go: Go, form: Form, thing: Thing, draw: shop::Draw) -> AnyVi
             <Key class="wide" label=Signal::derive(label) kind=KeyKind::Filled on_tap=Callback::new(tap)/>
         </Keys>
     }
-    .into_any()
 }
 
 fn keep(desk: Desk, go: Go, form: Form, thing: &Thing, draw: &shop::Draw) {

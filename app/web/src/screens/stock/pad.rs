@@ -1,12 +1,12 @@
 //! Number pads over a form: a tap writes into the field that has the focus, or the first.
 
 use super::form::Form;
+use crate::dom::prelude::*;
 use crate::{
     parts::pad::{Pad, PadTap, PadWords, figure_keys},
     shell::Desk,
     words::stock as words,
 };
-use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 
 /// `1 2 3 4 5 rub out` over `6 7 8 9 0 .`
@@ -19,7 +19,6 @@ pub fn figures(desk: Desk, form: Form, current: RwSignal<&'static str>) -> AnyVi
         }
     };
     view! { <Pad name=words::pad_name().to_owned() keys=Signal::stored(keys) on_tap=Callback::new(tap)/> }
-        .into_any()
 }
 
 /// A text after a tap that writes; none for a unit.

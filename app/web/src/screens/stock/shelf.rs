@@ -1,6 +1,7 @@
 //! What is on the shelf: rows to scale, find as you type, and the keys of stock.
 
 use super::thing::{self, Thing};
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         field::{Field, Typing},
@@ -14,12 +15,12 @@ use crate::{
     shell::{Desk, Place, frame::Places, mark::LastMarkHere},
     words::{gaps, stock as words},
 };
+use benchslate_core::measure::InOrder;
 use benchslate_core::{
     costing::{Flag, ShelfLine},
     journal::kinds::Source,
     measure::Money,
 };
-use leptos::prelude::*;
 
 /// A row with where it leads.
 #[derive(Clone, PartialEq)]
@@ -66,7 +67,6 @@ pub fn StockSheet() -> impl IntoView {
             </Below>
         </Sheet>
     }
-    .into_any()
 }
 
 fn find_field(text: RwSignal<String>) -> AnyView {
@@ -81,7 +81,6 @@ fn find_field(text: RwSignal<String>) -> AnyView {
             on_input=Callback::new(move |typed| text.set(typed))
         />
     }
-    .into_any()
 }
 
 fn keys(desk: Desk, empty: bool) -> AnyView {
@@ -95,8 +94,7 @@ fn keys(desk: Desk, empty: bool) -> AnyView {
                     href=Place::NewLot.href()
                 />
             </Keys>
-        }
-        .into_any();
+        };
     }
     let sort = desk.read(|view| super::sort::waiting(view.shop).first().map(|lot| Place::Sort(*lot)));
     let sort = sort.map(|place| view! { <KeyLink label=words::sort().to_owned() href=place.href()/> });
@@ -109,7 +107,6 @@ fn keys(desk: Desk, empty: bool) -> AnyView {
             <KeyLink label=words::use_stock().to_owned() kind=KeyKind::Filled href=Place::Use(None).href()/>
         </Keys>
     }
-    .into_any()
 }
 
 fn list(found: Vec<Row>, empty: bool, text: &str) -> AnyView {
@@ -119,11 +116,10 @@ fn list(found: Vec<Row>, empty: bool, text: &str) -> AnyView {
                 title=words::empty_shelf().to_owned()
                 lines=Signal::stored(vec![words::what_goes_here().to_owned()])
             />
-        }
-        .into_any();
+        };
     }
     if found.is_empty() {
-        return view! { <p class="note">{words::nothing_found(text)}</p> }.into_any();
+        return view! { <p class="note">{words::nothing_found(text)}</p> };
     }
     let row = |row: Row| {
         let place = match row.source {
@@ -139,7 +135,7 @@ fn list(found: Vec<Row>, empty: bool, text: &str) -> AnyView {
         };
         view! { <ShelfRow text leads=Leads::To(place.href())/> }
     };
-    view! { <Shelf>{found.into_iter().map(row).collect_view()}</Shelf> }.into_any()
+    view! { <Shelf>{found.into_iter().map(row).collect::<Vec<_>>()}</Shelf> }
 }
 
 /// Dearest first; what runs low or below nothing is said in its row.
@@ -154,7 +150,7 @@ fn rows(desk: Desk) -> Vec<Row> {
                 Some((line.value, row(view, &thing, line)))
             })
             .collect();
-        lines.sort_by(|a, b| (b.0, &a.1.name).cmp(&(a.0, &b.1.name)));
+        lines.order_by(|a, b| (b.0, &a.1.name).cmp(&(a.0, &b.1.name)));
         lines.into_iter().map(|(_, row)| row).collect()
     })
 }

@@ -5,6 +5,7 @@ use super::{
     pad,
     thing::{self, Thing},
 };
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         answer::{AnswerText, Outcome},
@@ -24,6 +25,7 @@ use crate::{
     },
     words::{cautions, common, stock as words},
 };
+use benchslate_core::measure::InOrder;
 use benchslate_core::{
     costing::{Books, salvage},
     journal::{
@@ -32,7 +34,6 @@ use benchslate_core::{
     },
     measure::{Quantity, Ratio, marks},
 };
-use leptos::prelude::*;
 
 const GOOD: &str = "sort-good";
 const CULLED: &str = "sort-culled";
@@ -47,7 +48,7 @@ pub fn waiting(shop: &Shop) -> Vec<Id> {
         .filter(|(id, lot)| lot.origin == Origin::Salvaged && lot.item.is_none() && !empty(**id))
         .map(|(id, lot)| (lot.order, *id))
         .collect();
-    lots.sort_unstable_by(|a, b| b.cmp(a));
+    lots.order_by(|a, b| b.cmp(a));
     lots.into_iter().map(|(_, id)| id).collect()
 }
 
@@ -76,7 +77,7 @@ pub fn SortSheet(lot: Id) -> impl IntoView {
                     {move || if chooses.get() {
                             others(desk, go, chooses)
                         } else if gone.get() {
-                            view! { <p class="note">{words::not_there()}</p> }.into_any()
+                            view! { <p class="note">{words::not_there()}</p> }
                         } else {
                             body(looks, form, current)
                         }}
@@ -90,7 +91,6 @@ pub fn SortSheet(lot: Id) -> impl IntoView {
             </Below>
         </Sheet>
     }
-    .into_any()
 }
 
 fn keys(desk: Desk, go: Go, form: Form, current: RwSignal<&'static str>, keep: Callback<()>) -> AnyView {
@@ -101,7 +101,6 @@ fn keys(desk: Desk, go: Go, form: Form, current: RwSignal<&'static str>, keep: C
             <Key class="wide" label=words::keep_the_sort().to_owned() kind=KeyKind::Filled on_tap=keep/>
         </Keys>
     }
-    .into_any()
 }
 
 /// Other lots that wait to be sorted.
@@ -119,7 +118,7 @@ fn others(desk: Desk, go: Go, chooses: RwSignal<bool>) -> AnyView {
         view! { <SumRow text leads=Leads::Tap(Callback::new(tap)) signed=false/> }
     };
     let none = lots.is_empty().then(|| view! { <p class="note">{words::nothing_to_sort()}</p> });
-    view! { {none}{lots.into_iter().map(row).collect_view()} }.into_any()
+    view! { {none}{lots.into_iter().map(row).collect::<Vec<_>>()} }
 }
 
 fn body(looks: Memo<Option<Look>>, form: Form, current: RwSignal<&'static str>) -> AnyView {
@@ -138,7 +137,6 @@ fn body(looks: Memo<Option<Look>>, form: Form, current: RwSignal<&'static str>) 
         {says}
         <Caution text=cautions::metal().to_owned()/>
     }
-    .into_any()
 }
 
 /// What the sheet shows: the board as it would be.
@@ -229,10 +227,9 @@ fn board(look: Look) -> AnyView {
     match look.today {
         Some(today) => {
             view! { <Board name=look.name origin=Hatch::Salvaged parts gathered=look.gathered sound=today/> }
-                .into_any()
         }
         None => {
-            view! { <Board name=look.name origin=Hatch::Salvaged parts gathered=look.gathered/> }.into_any()
+            view! { <Board name=look.name origin=Hatch::Salvaged parts gathered=look.gathered/> }
         }
     }
 }
@@ -243,7 +240,7 @@ fn says(look: Look) -> AnyView {
         view! { <Outcome text/> }
     });
     let over = look.over.then(|| view! { <p class="note">{words::more_than_gathered()}</p> });
-    view! { {sorted}<p class="note">{look.usable}</p>{over} }.into_any()
+    view! { {sorted}<p class="note">{look.usable}</p>{over} }
 }
 
 /// A share as whole hundredths.

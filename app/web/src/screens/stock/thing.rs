@@ -5,6 +5,7 @@ use crate::{
     shell::desk::View,
     words::{Tongue, units},
 };
+use benchslate_core::measure::InOrder;
 use benchslate_core::{
     costing::{Books, CostKind, ShelfLine},
     journal::{
@@ -109,7 +110,7 @@ pub fn all(shop: &Shop) -> Vec<Thing> {
             thing.drawn = true;
         }
     }
-    things.sort_by_key(|thing| std::cmp::Reverse((thing.drawn, thing.latest)));
+    things.order_by_key(|thing| std::cmp::Reverse((thing.drawn, thing.latest)));
     things
 }
 

@@ -3,6 +3,7 @@
 //! On the bench and the shop's sheet the message stands above and its keys in the hand ([`TroubleKeys`]); on
 //! every other sheet a line over the title block leads there ([`TroubleLine`]). Where there is no journal to show, the whole sheet says why.
 
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         dim::Dim,
@@ -15,7 +16,7 @@ use crate::{
     store::{Failure, persist},
     words::{failure as words, shop as shop_words, update as update_words},
 };
-use leptos::{prelude::*, task::spawn_local};
+use leptos::task::spawn_local;
 
 /// Both, where there is one and this is a sheet with room for it.
 #[component]
@@ -23,7 +24,7 @@ pub fn Troubles() -> impl IntoView {
     let (desk, here) = (Desk::here(), on_view());
     let trouble = move || desk.trouble.get().filter(|_| here.get()).map(|trouble| message(desk, trouble));
     let offer = move || (here.get() && offered()).then(|| offer(desk));
-    view! { {trouble}{offer} }.into_any()
+    view! { {trouble}{offer} }
 }
 
 /// Whether a newer version is offered now.
@@ -45,7 +46,6 @@ fn message(desk: Desk, trouble: Failure) -> AnyView {
             {(trouble == Failure::Full).then(|| fills(desk))}
         </Message>
     }
-    .into_any()
 }
 
 /// How much lies here: the whole room that the browser gives.
@@ -55,7 +55,7 @@ fn fills(desk: Desk) -> AnyView {
         used.try_set(persist::room().await.map(|room| room.used));
     });
     let text = move |used: f64| desk.now_read(|view| words::room(&shop_words::room(view.tongue, used)));
-    (move || used.get().map(|used| view! { <Dim text=text(used)/> }.into_any())).into_any()
+    (move || used.get().map(|used| view! { <Dim text=text(used)/> })).draw()
 }
 
 /// A newer version: later, or take it.
@@ -72,7 +72,6 @@ fn offer(desk: Desk) -> AnyView {
             </Keys>
         </Message>
     }
-    .into_any()
 }
 
 /// The keys that the message names, a row in the hand; nothing while all is well.
@@ -83,7 +82,7 @@ pub fn TroubleKeys(
     backs_up: bool,
 ) -> impl IntoView {
     let desk = Desk::here();
-    (move || desk.trouble.get().map(|trouble| keys(desk, trouble, backs_up))).into_any()
+    (move || desk.trouble.get().map(|trouble| keys(desk, trouble, backs_up))).draw()
 }
 
 fn keys(desk: Desk, trouble: Failure, backs_up: bool) -> AnyView {
@@ -96,7 +95,6 @@ fn keys(desk: Desk, trouble: Failure, backs_up: bool) -> AnyView {
     view! {
         <div class="trouble-keys" role="group" aria-label=words::keys()><Keys class="mid">{back_up}{key}</Keys></div>
     }
-    .into_any()
 }
 
 fn back_up(desk: Desk) -> AnyView {
@@ -104,7 +102,6 @@ fn back_up(desk: Desk) -> AnyView {
         shop::save_backup(desk);
     };
     view! { <Key label=words::back_up().to_owned() note=words::one_file().to_owned() on_tap=Callback::new(save)/> }
-        .into_any()
 }
 
 fn again(desk: Desk) -> AnyView {
@@ -116,7 +113,6 @@ fn again(desk: Desk) -> AnyView {
             on_tap=Callback::new(move |()| desk.try_again())
         />
     }
-    .into_any()
 }
 
 /// What is typed is kept first, where it can be.
@@ -141,7 +137,6 @@ fn reload(desk: Desk) -> AnyView {
             on_tap=Callback::new(reload)
         />
     }
-    .into_any()
 }
 
 fn accept(desk: Desk) -> AnyView {
@@ -157,7 +152,6 @@ fn accept(desk: Desk) -> AnyView {
         kind=KeyKind::Filled
         on_tap=Callback::new(accept)
     /> }
-    .into_any()
 }
 
 /// One line over the title block, on every sheet that has neither message nor keys of its own.
@@ -173,10 +167,9 @@ pub fn TroubleLine() -> impl IntoView {
                     <span class="open">{words::see()}</span>
                 </a>
             }
-            .into_any()
         })
     };
-    line.into_any()
+    line.draw()
 }
 
 /// Why there is no journal to show; none while there is, or while it is still being opened.
@@ -206,5 +199,4 @@ pub fn NoJournalSheet(trouble: Failure) -> impl IntoView {
             </Below>
         </Sheet>
     }
-    .into_any()
 }

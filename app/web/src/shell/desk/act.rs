@@ -7,6 +7,7 @@ use super::{
     moment,
     record::{self, LastMark, Mark, Safety},
 };
+use crate::dom::prelude::*;
 use crate::store::{AppendError, Failure, NewRow};
 use benchslate_core::{
     costing::Books,
@@ -17,7 +18,6 @@ use benchslate_core::{
     measure::Instant,
     timing::Hand,
 };
-use leptos::prelude::*;
 
 /// What is to be done next.
 pub(super) enum Job {

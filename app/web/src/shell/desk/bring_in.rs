@@ -4,9 +4,9 @@
 //! that was known, so that whatever another window wrote meanwhile is there too.
 
 use super::{Desk, act::Job, inside::Inside, moment, record};
+use crate::dom::prelude::*;
 use crate::store::{Appended, Failure, NewRow};
 use benchslate_core::{exchange::jsonl::Incoming, journal::Shop};
-use leptos::prelude::*;
 
 type Then = Box<dyn Fn(Result<Appended, Failure>)>;
 

@@ -15,6 +15,7 @@ pub use inside::View;
 pub use opening::Phase;
 pub use record::{LastMark, Mark, Safety};
 
+use crate::dom::prelude::*;
 use crate::{
     platform::{clock, idle},
     store::{Failure, Store},
@@ -27,7 +28,7 @@ use benchslate_core::{
     timing::bench::Bench,
 };
 use inside::Inside;
-use leptos::{prelude::*, task::spawn_local};
+use leptos::task::spawn_local;
 
 /// Handles on the desk. Copied freely; provided as context.
 #[derive(Clone, Copy)]

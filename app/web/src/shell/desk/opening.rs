@@ -1,12 +1,12 @@
 //! Opening: paint from the record, read the journal in slices, then let the acts in.
 
 use super::{Desk, act::Job, moment, record};
+use crate::dom::prelude::*;
 use crate::{
     platform::{clock, idle},
     store::{Failure, Store, StoreEvent},
 };
 use benchslate_core::journal::Id;
-use leptos::prelude::*;
 
 /// Where the opening stands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -5,6 +5,7 @@ mod stock;
 mod things;
 
 use super::super::hours::{choices, fields};
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         field::{Cells, LongField, Typing},
@@ -25,7 +26,6 @@ use benchslate_core::{
     measure::{Dec, Unit, day, marks, number},
 };
 use fields::Defaults;
-use leptos::prelude::*;
 
 /// A field of a form that puts right: where it is kept, its label, how it is typed.
 type Spec = (&'static str, Label, How);
@@ -98,7 +98,6 @@ pub fn draw(desk: Desk, form: Form, body: &Body) -> AnyView {
         {drawn(ticks)}
         {side.then(|| fields::sides(form))}
     }
-    .into_any()
 }
 
 /// The entry as the fields say it. None: something is wrong, and said by its field.
@@ -257,15 +256,13 @@ fn field(desk: Desk, form: Form, (name, label, how): Spec) -> AnyView {
                 error=form.error(name)
                 on_input=Callback::new(move |text: String| form.set(name, text))
             />
-        }
-        .into_any(),
+        },
         How::Tick => view! {
             <TickRow
                 label=text.to_owned()
                 ticked=Signal::derive(move || form.get(name) == TICKED)
                 on_tap=Callback::new(move |()| form.set(name, tick(form.now(name) != TICKED)))
             />
-        }
-        .into_any(),
+        },
     }
 }

@@ -4,6 +4,7 @@ mod plain;
 mod salvaged;
 
 use super::thing::Thing;
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         answer::RowLink,
@@ -28,7 +29,6 @@ use benchslate_core::{
     measure::Quantity,
     timing::bench,
 };
-use leptos::prelude::*;
 
 /// By what it is of.
 #[component]
@@ -37,9 +37,9 @@ pub fn LotSheet(lot: Id) -> impl IntoView {
     let thing = Memo::new(move |_| desk.read(|view| Thing::of(view.shop, lot)));
     move || match thing.get() {
         Some(thing) if thing.origin == Some(Origin::Salvaged) => {
-            view! { <salvaged::Salvaged thing/> }.into_any()
+            view! { <salvaged::Salvaged thing/> }
         }
-        Some(thing) => view! { <plain::Plain thing/> }.into_any(),
+        Some(thing) => view! { <plain::Plain thing/> },
         None => nothing(desk),
     }
 }
@@ -47,8 +47,7 @@ pub fn LotSheet(lot: Id) -> impl IntoView {
 /// Struck out, or never here.
 fn nothing(desk: Desk) -> AnyView {
     if desk.phase.get() != Phase::Ready {
-        return view! { <Sheet><Above><div class="read" aria-busy="true"></div></Above><Below><Places cell=2/></Below></Sheet> }
-            .into_any();
+        return view! { <Sheet><Above><div class="read" aria-busy="true"></div></Above><Below><Places cell=2/></Below></Sheet> };
     }
     view! {
         <Sheet>
@@ -66,7 +65,6 @@ fn nothing(desk: Desk) -> AnyView {
             </Below>
         </Sheet>
     }
-    .into_any()
 }
 
 /// Sort, empty, correct, use.
@@ -93,7 +91,6 @@ fn keys(desk: Desk, thing: &Thing) -> AnyView {
             <KeyLink label=words::use_some().to_owned() kind=KeyKind::Filled href=Place::Use(Some(id)).href()/>
         </Keys>
     }
-    .into_any()
 }
 
 fn found_empty(desk: Desk, of: Source, name: String) {
@@ -160,9 +157,8 @@ fn drawn_rows(drawn: Vec<Drawn>) -> AnyView {
     view! {
         <Group title=words::drawn_by().to_owned()/>
         {none}
-        {drawn.into_iter().map(row).collect_view()}
+        {drawn.into_iter().map(row).collect::<Vec<_>>()}
     }
-    .into_any()
 }
 
 /// To the two pools of a lot, line by line.
@@ -175,5 +171,4 @@ fn cost_link(lot: Id, figure: String, path: String, end: &'static str) -> AnyVie
             leads=Leads::To(Place::Opened(lot, path).href())
         />
     }
-    .into_any()
 }

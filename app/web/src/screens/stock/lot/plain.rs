@@ -1,6 +1,7 @@
 //! The plain sheet of what was bought, left over or is kept as an item: what it cost, who drew of it, what is left.
 
 use super::{Drawn, drawn, drawn_rows, keys};
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         answer::{Answer, AnswerText},
@@ -14,11 +15,11 @@ use crate::{
     shell::{Desk, Place, desk::View, frame::Places, mark::LastMarkHere},
     words::{gaps, salvage as words, stock, units},
 };
+use benchslate_core::measure::InOrder;
 use benchslate_core::{
     costing::{Books, Path},
     journal::{Id, kinds::Source},
 };
-use leptos::prelude::*;
 
 #[component]
 pub fn Plain(thing: Thing) -> impl IntoView {
@@ -39,7 +40,6 @@ pub fn Plain(thing: Thing) -> impl IntoView {
             </Below>
         </Sheet>
     }
-    .into_any()
 }
 
 /// The sheet in plain words.
@@ -101,7 +101,7 @@ fn look(books: &Books, view: &View, thing: &Thing) -> Look {
 fn came(view: &View, thing: &Thing) -> Vec<(Id, String, String, String)> {
     let Source::Item(item) = thing.source else { return Vec::new() };
     let mut lots: Vec<_> = view.shop.lots.iter().filter(|(_, lot)| lot.item == Some(item)).collect();
-    lots.sort_by_key(|(_, lot)| std::cmp::Reverse(lot.order));
+    lots.order_by_key(|(_, lot)| std::cmp::Reverse(lot.order));
     let row = |(id, lot): (&Id, &benchslate_core::journal::shop::Lot)| {
         let amount = lot.rough.map(|it| thing.amount(view.tongue, it)).unwrap_or_default();
         let paid = lot.till().map_or_else(|| stock::no_price().to_owned(), |till| view.tongue.money(till));
@@ -126,7 +126,7 @@ fn sheet(look: Look) -> AnyView {
         view! { <SumRow text leads=Leads::To(Place::Entry(id).href()) signed=false/> }
     };
     let came = (!look.came.is_empty()).then(|| {
-        view! { <Group title=words::came_in().to_owned()/>{look.came.into_iter().map(row).collect_view()} }
+        view! { <Group title=words::came_in().to_owned()/>{look.came.into_iter().map(row).collect::<Vec<_>>()} }
     });
     view! {
         <Answer text/>
@@ -136,5 +136,4 @@ fn sheet(look: Look) -> AnyView {
         {drawn_rows(look.drawn)}
         {remarks(look.remarks)}
     }
-    .into_any()
 }

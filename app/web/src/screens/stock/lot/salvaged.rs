@@ -1,6 +1,7 @@
 //! A salvaged lot: the board of what became of it, and what it saved against new, own time counted in three ways.
 
 use super::{Drawn, drawn, drawn_rows, keys};
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         answer::{Answer, AnswerText, Tone},
@@ -27,7 +28,6 @@ use benchslate_core::{
     journal::Id,
     measure::Shown,
 };
-use leptos::prelude::*;
 
 /// Ways to count own time, in the order of the set.
 const AT_RATE: usize = 1;
@@ -65,7 +65,6 @@ pub fn Salvaged(thing: Thing) -> impl IntoView {
             </Below>
         </Sheet>
     }
-    .into_any()
 }
 
 /// The sheet in plain words.
@@ -288,7 +287,7 @@ fn sheet(look: Look) -> AnyView {
     let tone = if look.red { Tone::Red } else { Tone::Ink };
     let total = look.total.map(|(label, figure)| view! { <SumTotal label=label.to_owned() figure/> });
     let sums = (!look.rows.is_empty()).then(|| {
-        view! { <Sums>{look.rows.into_iter().map(cost::drawn).collect_view()}{total}</Sums> }
+        view! { <Sums>{look.rows.into_iter().map(cost::drawn).collect::<Vec<_>>()}{total}</Sums> }
     });
     let one = look.one.map(|one| view! { <p class="note">{one}</p> });
     let against = look.against.map(|against| view! { <p class="note">{against}</p> });
@@ -306,7 +305,6 @@ fn sheet(look: Look) -> AnyView {
         <Caution text=cautions::metal().to_owned()/>
         <Caution text=cautions::old_finish().to_owned()/>
     }
-    .into_any()
 }
 
 fn board(plank: Plank) -> AnyView {
@@ -322,10 +320,9 @@ fn board(plank: Plank) -> AnyView {
     match plank.sound {
         Some((to, text)) => view! {
             <Board name=plank.name origin=Hatch::Salvaged parts gathered=plank.gathered sound=(0.0, to, text) broken/>
-        }
-        .into_any(),
+        },
         None => {
-            view! { <Board name=plank.name origin=Hatch::Salvaged parts gathered=plank.gathered broken/> }.into_any()
+            view! { <Board name=plank.name origin=Hatch::Salvaged parts gathered=plank.gathered broken/> }
         }
     }
 }
@@ -345,5 +342,5 @@ fn money(look: MoneyLook) -> AnyView {
         outcome: look.outcome,
         name,
     };
-    view! { <MoneyBoard amounts=look.amounts text/> }.into_any()
+    view! { <MoneyBoard amounts=look.amounts text/> }
 }

@@ -4,6 +4,7 @@ use super::{
     super::form::{Cell, Form},
     plan::{self, Reader},
 };
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         answer::{AnswerText, Outcome, RowLink},
@@ -25,7 +26,6 @@ use benchslate_core::{
     measure::{Quantity, Unit},
     timing::bench,
 };
-use leptos::prelude::*;
 
 /// All of them.
 pub fn fields(desk: Desk, form: Form, origin: Origin, purpose: Use) -> AnyView {
@@ -45,7 +45,6 @@ pub fn fields(desk: Desk, form: Form, origin: Origin, purpose: Use) -> AnyView {
         {timber.then(|| by_size(desk, form, origin))}
         {(origin == Origin::Salvaged).then(caution)}
     }
-    .into_any()
 }
 
 fn name(desk: Desk, form: Form, purpose: Use) -> AnyView {
@@ -58,7 +57,7 @@ fn name(desk: Desk, form: Form, purpose: Use) -> AnyView {
     let found = move || {
         let text = form.get(plan::NAME);
         if text.trim().is_empty() {
-            return ().into_any();
+            return ().draw();
         }
         let found = desk.read(|view| plan::items_found(view, purpose, &text));
         let known = known(desk, form);
@@ -72,9 +71,9 @@ fn name(desk: Desk, form: Form, purpose: Use) -> AnyView {
             let tap = move |()| form.set(plan::NAME, name.clone());
             view! { <SumRow text leads=Leads::Tap(Callback::new(tap)) signed=false/> }
         };
-        view! { {note}{found.into_iter().map(row).collect_view()} }.into_any()
+        view! { {note}{found.into_iter().map(row).collect::<Vec<_>>()} }
     };
-    view! { <Cells>{cell.whole().draw(form)}</Cells>{found} }.into_any()
+    view! { <Cells>{cell.whole().draw(form)}</Cells>{found} }
 }
 
 fn known(desk: Desk, form: Form) -> Option<Id> {
@@ -111,7 +110,7 @@ fn came(desk: Desk, form: Form, origin: Origin, purpose: Use) -> AnyView {
             view! { {tin}{Cell::words(plan::LOW, words::low()).draw(form)} }
         })
     };
-    view! { {rough}{of_item} }.into_any()
+    view! { {rough}{of_item} }
 }
 
 fn money(desk: Desk, form: Form, origin: Origin) -> AnyView {
@@ -123,8 +122,7 @@ fn money(desk: Desk, form: Form, origin: Origin) -> AnyView {
             {amount(plan::PAID, words::price()).draw(form)}
             {Cell::words(plan::TAX, words::tax()).hint(words::tax_hint()).draw(form)}
             {Cell::words(plan::WHENCE, words::whence()).draw(form)}
-        }
-        .into_any(),
+        },
         Origin::Salvaged => {
             let new = Signal::derive(move || words::same_new(&one(desk, form)));
             view! {
@@ -138,7 +136,6 @@ fn money(desk: Desk, form: Form, origin: Origin) -> AnyView {
                 {Cell::words(plan::TAX, words::tax()).hint(words::tax_hint()).draw(form)}
                 {Cell::words(plan::WHENCE, words::whence()).draw(form)}
             }
-            .into_any()
         }
     }
 }
@@ -170,7 +167,7 @@ fn km_rate(desk: Desk, form: Form) -> AnyView {
             }
         })
     })
-    .into_any()
+    .draw()
 }
 
 /// What one comes to, worked out as if the lot were kept.
@@ -192,7 +189,7 @@ fn comes_to(desk: Desk, form: Form) -> AnyView {
             figure: figure.unwrap_or_else(|| words::yield_missing().to_owned()),
         })
     });
-    text.map(|text| view! { <Outcome text/> }).into_any()
+    text.map(|text| view! { <Outcome text/> }).draw()
 }
 
 fn tax_back(form: Form) -> AnyView {
@@ -200,7 +197,7 @@ fn tax_back(form: Form) -> AnyView {
     (move || {
         typed().then(|| switch(form, plan::TAX_BACK, words::tax_back().to_owned(), words::tax_back_note()))
     })
-    .into_any()
+    .draw()
 }
 
 /// For the build that the bench works for.
@@ -230,7 +227,7 @@ fn got_for(desk: Desk, form: Form) -> AnyView {
             }
         })
     })
-    .into_any()
+    .draw()
 }
 
 fn switch(form: Form, field: &'static str, label: String, note: &'static str) -> AnyView {
@@ -246,7 +243,6 @@ fn switch(form: Form, field: &'static str, label: String, note: &'static str) ->
             on_tap=Callback::new(tap)
         />
     }
-    .into_any()
 }
 
 fn by_size(desk: Desk, form: Form, origin: Origin) -> AnyView {
@@ -279,7 +275,6 @@ fn by_size(desk: Desk, form: Form, origin: Origin) -> AnyView {
         {(origin == Origin::Salvaged && inches)
             .then(|| switch(form, plan::NEW_NOMINAL, words::new_nominal().to_owned(), words::new_nominal_note()))}
     }
-    .into_any()
 }
 
 /// Wood that is there, and what it is sold as: never mixed.
@@ -301,7 +296,7 @@ fn both_measures(desk: Desk, form: Form) -> AnyView {
         };
         Some(AnswerText { label, note, ..AnswerText::default() })
     });
-    text.map(|text| view! { <Outcome text/> }).into_any()
+    text.map(|text| view! { <Outcome text/> }).draw()
 }
 
 fn caution() -> AnyView {
@@ -310,5 +305,4 @@ fn caution() -> AnyView {
         <Caution text=cautions::unknown_treatment().to_owned()/>
         <Caution text=cautions::outdoor_timber().to_owned()/>
     }
-    .into_any()
 }

@@ -4,6 +4,7 @@ mod fields;
 mod plan;
 
 use super::{form::Form, thing::Thing};
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         key::{Key, KeyKind},
@@ -22,7 +23,6 @@ use benchslate_core::{
     journal::{Change, Id},
     measure::Quantity,
 };
-use leptos::prelude::*;
 use plan::{ORIGINS, Plan, Reader, USES};
 
 /// The form.
@@ -58,7 +58,6 @@ pub fn NewLotSheet() -> impl IntoView {
             </Below>
         </Sheet>
     }
-    .into_any()
 }
 
 fn set(
@@ -74,7 +73,6 @@ fn set(
             <Seg name=name.to_owned() choices=Signal::stored(choices) chosen on_choose=Callback::new(choose)/>
         </Keys>
     }
-    .into_any()
 }
 
 fn origins() -> Vec<Choice> {

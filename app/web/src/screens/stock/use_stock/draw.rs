@@ -1,6 +1,7 @@
 //! How the ways look: ruled cells, the well, the tin, the rule and the pads.
 
 use super::slots::{self, Said, Slot};
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         field::{Field, Typing},
@@ -19,11 +20,11 @@ use crate::{
     shell::Desk,
     words::{stock as words, units},
 };
+use benchslate_core::measure::InOrder;
 use benchslate_core::{
     costing::Books,
     measure::{Dimension, Quantity, Unit},
 };
-use leptos::prelude::*;
 
 /// Marks of the rule, coarse to fine.
 const MARKS: [u32; 5] = [2, 4, 8, 16, 32];
@@ -43,7 +44,7 @@ pub fn label(slot: Slot) -> &'static str {
 /// The ways as ruled cells; what is typed in a side stands under its word.
 pub fn ways(thing: &Thing, slots: &[Slot], said: Said, chosen: RwSignal<usize>) -> AnyView {
     if slots.len() < 2 {
-        return ().into_any();
+        return ().draw();
     }
     let class = if slots.iter().any(|slot| slot.is_side()) { "sides" } else { "" };
     let (thing, slots) = (thing.clone(), slots.to_vec());
@@ -59,7 +60,6 @@ pub fn ways(thing: &Thing, slots: &[Slot], said: Said, chosen: RwSignal<usize>) 
             on_choose=Callback::new(move |at| chosen.set(at))
         />
     }
-    .into_any()
 }
 
 fn choice(thing: &Thing, slot: Slot, said: Said) -> Choice {
@@ -109,13 +109,12 @@ pub fn well(desk: Desk, thing: &Thing, said: Said, slot: Slot) -> AnyView {
             on_input=Callback::new(typed)
         />
     }
-    .into_any()
 }
 
 /// `19 + 1/4 + 1/8`.
 fn adds(text: &str, lit: &[u32]) -> String {
     let mut lit = lit.to_vec();
-    lit.sort_unstable();
+    lit.order();
     let mut sum = text.to_owned();
     for under in lit {
         sum.push_str(" + 1/");
@@ -155,7 +154,7 @@ pub fn keys(desk: Desk, thing: Thing, said: Said, slot: Slot) -> AnyView {
         Slot::Share => tin(desk, thing, said),
         _ if slot.is_side() => {
             let rule = move || (desk.read(|view| said.unit(view)) == Unit::Inch).then(|| rule(said, slot));
-            view! { {rule}{sides(desk, said, slot)} }.into_any()
+            view! { {rule}{sides(desk, said, slot)} }
         }
         _ if linear => lengths(desk, said, slot),
         _ => numbers(desk, said, slot),
@@ -184,7 +183,6 @@ fn rule(said: Said, slot: Slot) -> AnyView {
             on_tap=Callback::new(tap)
         />
     }
-    .into_any()
 }
 
 /// Digits, a stroke and three units.
@@ -228,14 +226,12 @@ fn units_pad(keys: Vec<PadKey>, tap: impl Fn(PadTap) + Send + Sync + 'static) ->
             on_tap=Callback::new(tap)
         />
     }
-    .into_any()
 }
 
 fn numbers(desk: Desk, said: Said, slot: Slot) -> AnyView {
     let keys = figure_keys(&pad::pad_words(), pad::decimal(desk));
     let tap = move |tap: PadTap| untrack(|| write(said, slot, said.text(slot), &tap));
     view! { <Pad name=words::pad_name().to_owned() keys=Signal::stored(keys) on_tap=Callback::new(tap)/> }
-        .into_any()
 }
 
 fn side_tapped(said: Said, slot: Slot, tap: &PadTap, units: [Unit; 3]) {
@@ -299,7 +295,7 @@ fn tin(desk: Desk, thing: Thing, said: Said) -> AnyView {
         left: words::left().to_owned(),
     };
     let choose = move |at: usize| untrack(|| said.set(Slot::Share, at.to_string()));
-    view! { <Tin name words=drawn left takes choices chosen on_choose=Callback::new(choose)/> }.into_any()
+    view! { <Tin name words=drawn left takes choices chosen on_choose=Callback::new(choose)/> }
 }
 
 fn choice_of(books: &Books, view: &crate::shell::desk::View, thing: &Thing, quantity: Quantity) -> TinChoice {

@@ -10,6 +10,7 @@ use super::{
     form::Form,
     thing::{self, Thing},
 };
+use crate::dom::{nothing, prelude::*};
 use crate::{
     parts::{
         answer::{AnswerText, Outcome},
@@ -31,7 +32,6 @@ use benchslate_core::{
     },
     measure::Quantity,
 };
-use leptos::prelude::*;
 use slots::{Amount, Said, Slot, Wrong};
 
 /// Opens with the latest thing, unless one is given.
@@ -49,11 +49,11 @@ pub fn UseSheet(of: Option<Id>) -> impl IntoView {
     });
     move || {
         if chooses.get() {
-            return view! { <pick::Pick chooses bearer/> }.into_any();
+            return view! { <pick::Pick chooses bearer/> };
         }
         match thing.get() {
-            Some(thing) => view! { <One thing form chooses bearer/> }.into_any(),
-            None => view! { <Nothing/> }.into_any(),
+            Some(thing) => view! { <One thing form chooses bearer/> },
+            None => view! { <Nothing/> },
         }
     }
 }
@@ -87,7 +87,6 @@ fn Nothing() -> impl IntoView {
             </Below>
         </Sheet>
     }
-    .into_any()
 }
 
 /// One thing, and how much of it.
@@ -144,7 +143,6 @@ fn One(thing: Thing, form: Form, chooses: RwSignal<bool>, bearer: RwSignal<Optio
             </Below>
         </Sheet>
     }
-    .into_any()
 }
 
 /// What the bench works for; stock never goes into itself, so after hours on a lot it is the build worked on last.
@@ -173,7 +171,7 @@ fn say_wrong(said: Said, slots: StoredValue<Vec<Slot>>, chosen: RwSignal<usize>,
 
 fn well(desk: Desk, thing: StoredValue<Thing>, said: Said, slot: Slot) -> AnyView {
     if slot == Slot::Share {
-        return ().into_any();
+        return nothing();
     }
     thing.with_value(|thing| draw::well(desk, thing, said, slot))
 }
@@ -193,7 +191,7 @@ fn says(
     let share_error = (slot == Slot::Share).then(|| {
         view! { <crate::parts::field::FieldError id="use-share-error" error=said.error(Slot::Share)/> }
     });
-    view! { {move || text().map(|text| view! { <Outcome text/> })}{share_error} }.into_any()
+    view! { {move || text().map(|text| view! { <Outcome text/> })}{share_error} }
 }
 
 fn outcome(
@@ -233,9 +231,9 @@ fn caution(thing: &Thing) -> AnyView {
     let text = match thing.purpose {
         Use::Consumable if cautions::dries_by_oxidation(&thing.name) => cautions::oily_rags(),
         Use::Consumable if cautions::is_resin_or_solvent(&thing.name) => cautions::data_sheet(),
-        Use::Consumable | Use::Timber | Use::Fitting => return ().into_any(),
+        Use::Consumable | Use::Timber | Use::Fitting => return nothing(),
     };
-    view! { <Caution text=text.to_owned()/> }.into_any()
+    view! { <Caution text=text.to_owned()/> }
 }
 
 fn draw(desk: Desk, go: Go, thing: Thing, said: Said, amount: Amount, into: Option<Bearer>) {

@@ -1,6 +1,7 @@
 //! Another thing to use, or something else to use it for.
 
 use super::super::thing;
+use crate::dom::prelude::*;
 use crate::{
     parts::{
         field::{Field, Typing},
@@ -11,11 +12,11 @@ use crate::{
     shell::{Desk, Go, Place, frame::Places},
     words::{common, stock as words},
 };
+use benchslate_core::measure::InOrder;
 use benchslate_core::{
     journal::{Id, kinds::Bearer},
     timing::bench,
 };
-use leptos::prelude::*;
 
 /// Lots and items, latest first; then what it can go into. `chooses` goes out with a choice.
 #[component]
@@ -44,9 +45,9 @@ pub fn Pick(chooses: RwSignal<bool>, bearer: RwSignal<Option<Bearer>>) -> impl I
             <Head title=words::use_what().to_owned() note=words::latest_first().to_owned() tight=true/>
             <Above>
                 <Read name=words::use_what().to_owned() below=words::into_what().to_owned()>
-                    {move || things.get().into_iter().map(thing).collect_view()}
+                    {move || things.get().into_iter().map(thing).collect::<Vec<_>>()}
                     <Group title=words::into_what().to_owned()/>
-                    {move || bearers(desk).into_iter().map(into).collect_view()}
+                    {move || bearers(desk).into_iter().map(into).collect::<Vec<_>>()}
                 </Read>
             </Above>
             <Below>
@@ -68,7 +69,6 @@ pub fn Pick(chooses: RwSignal<bool>, bearer: RwSignal<Option<Bearer>>) -> impl I
             </Below>
         </Sheet>
     }
-    .into_any()
 }
 
 fn things(desk: Desk, text: &str) -> Vec<(Id, String, String)> {
@@ -92,7 +92,7 @@ pub fn bearers(desk: Desk) -> Vec<(Bearer, String)> {
             .iter()
             .map(|(id, it)| (it.order, Bearer::Build(*id), it.title.clone()))
             .collect();
-        builds.sort_by(|a, b| b.cmp(a));
+        builds.order_by(|a, b| b.cmp(a));
         let mut lots: Vec<_> = view
             .shop
             .lots
@@ -100,7 +100,7 @@ pub fn bearers(desk: Desk) -> Vec<(Bearer, String)> {
             .filter(|(_, it)| it.item.is_none())
             .map(|(id, it)| (it.order, Bearer::Lot(*id), it.name.clone()))
             .collect();
-        lots.sort_by(|a, b| b.cmp(a));
+        lots.order_by(|a, b| b.cmp(a));
         let shop = (Bearer::Shop, common::the_shop().to_owned());
         builds.into_iter().chain(lots).map(|(_, bearer, title)| (bearer, title)).chain([shop]).collect()
     })

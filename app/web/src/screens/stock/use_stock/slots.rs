@@ -4,6 +4,7 @@ use super::super::{
     form::Form,
     thing::{self, Thing},
 };
+use crate::dom::prelude::*;
 use crate::{
     screens::first_amount,
     shell::desk::View,
@@ -19,7 +20,6 @@ use benchslate_core::{
         number,
     },
 };
-use leptos::prelude::*;
 
 /// One place to type in, or to tap.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

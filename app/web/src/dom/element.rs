@@ -1,0 +1,140 @@
+//! An element, built from its name inwards.
+
+use super::{
+    live,
+    value::{IntoValue, Value},
+    view::{AnyView, Drawn},
+};
+use leptos::{
+    html::ElementType,
+    prelude::{NodeRef, on_cleanup},
+    tachys::{html::node_ref::NodeRefContainer, renderer::dom::Dom},
+};
+use send_wrapper::SendWrapper;
+use std::rc::Rc;
+use wasm_bindgen::{JsCast, closure::Closure};
+use web_sys::Event;
+
+/// An element that is being built.
+pub struct Element(web_sys::Element);
+
+impl Element {
+    /// Of HTML.
+    pub fn new(name: &str) -> Element {
+        Element(Dom::create_element(name, None))
+    }
+
+    /// Of a drawing.
+    pub fn drawn(name: &str) -> Element {
+        Element(Dom::create_element(name, Some("http://www.w3.org/2000/svg")))
+    }
+
+    /// An attribute that stays as it is.
+    pub fn set(self, name: &'static str, value: &str) -> Element {
+        Dom::set_attribute(&self.0, name, value);
+        self
+    }
+
+    /// An attribute; `false` and `None` leave it out.
+    pub fn attr(self, name: &'static str, value: impl IntoValue) -> Element {
+        self.follow_attribute(name, value.value())
+    }
+
+    fn follow_attribute(self, name: &'static str, value: Value) -> Element {
+        let element = self.0.clone();
+        let set = move |value: Option<&str>| match value {
+            Some(value) => Dom::set_attribute(&element, name, value),
+            None => Dom::remove_attribute(&element, name),
+        };
+        live::value(value, Box::new(set));
+        self
+    }
+
+    /// A class that is on or off. Stands after `class=`.
+    pub fn class(self, name: &'static str, on: impl IntoValue) -> Element {
+        self.follow_class(name, on.value())
+    }
+
+    fn follow_class(self, name: &'static str, on: Value) -> Element {
+        let classes = self.0.class_list();
+        let set = move |on: Option<&str>| {
+            let _ = classes.toggle_with_force(name, on.is_some());
+        };
+        live::value(on, Box::new(set));
+        self
+    }
+
+    /// A property of its style, set from code: the policy of the page forbids it as an attribute.
+    pub fn style(self, name: &'static str, value: impl IntoValue) -> Element {
+        self.follow_style(name, value.value())
+    }
+
+    fn follow_style(self, name: &'static str, value: Value) -> Element {
+        let style = Dom::style(&self.0);
+        let set = move |value: Option<&str>| match value {
+            Some(value) => Dom::set_css_property(&style, name, value),
+            None => Dom::remove_css_property(&style, name),
+        };
+        live::value(value, Box::new(set));
+        self
+    }
+
+    /// A property of the element itself, as a text.
+    pub fn prop(self, name: &'static str, value: impl IntoValue) -> Element {
+        self.follow_prop(name, value.value())
+    }
+
+    fn follow_prop(self, name: &'static str, value: Value) -> Element {
+        let element = self.0.clone();
+        let set =
+            move |value: Option<&str>| Dom::set_property(&element, name, &value.unwrap_or_default().into());
+        live::value(value, Box::new(set));
+        self
+    }
+
+    /// Hears an event as long as its owner is there.
+    pub fn on(self, name: &'static str, act: impl Fn(Event) + 'static) -> Element {
+        self.hear(name, Rc::new(act))
+    }
+
+    fn hear(self, name: &'static str, act: Rc<dyn Fn(Event)>) -> Element {
+        // An element that is taken out may still be told that it lost the focus: by then nobody is to hear it.
+        let heard = Rc::downgrade(&act);
+        let act = SendWrapper::new(act);
+        on_cleanup(move || drop(act));
+        let closure = Closure::<dyn Fn(Event)>::new(move |event| {
+            if let Some(act) = heard.upgrade() {
+                act(event);
+            }
+        });
+        let _ = self.0.add_event_listener_with_callback(name, closure.into_js_value().unchecked_ref());
+        self
+    }
+
+    /// Makes the element known to code.
+    pub fn node_ref<E>(self, to: NodeRef<E>) -> Element
+    where
+        E: ElementType,
+        E::Output: JsCast + Clone + 'static,
+    {
+        to.load(&self.0);
+        self
+    }
+
+    /// What stands in it, after what is there.
+    pub fn child(self, child: AnyView) -> Element {
+        child.put_into(&self.0);
+        self
+    }
+
+    /// Done.
+    pub fn view(self) -> AnyView {
+        AnyView::new(Drawn::Node(self.0.into()))
+    }
+}
+
+/// What stands in the field, or is chosen in the list, that an event came from.
+pub fn typed(event: &Event) -> String {
+    let value = event.target().and_then(|it| js_sys::Reflect::get(&it, &"value".into()).ok());
+    value.and_then(|it| it.as_string()).unwrap_or_default()
+}
