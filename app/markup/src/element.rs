@@ -7,16 +7,21 @@ use rstml::Infallible;
 use rstml::node::{KeyedAttribute, NodeAttribute, NodeElement};
 use syn::{Expr, Lit};
 
-/// The names that stand in the drawing's own namespace.
-const DRAWN: [&str; 12] = [
+/// The names that begin a drawing, or part of one that is put into it by code.
+const DRAWN: [&str; 13] = [
     "svg", "g", "defs", "pattern", "path", "rect", "line", "circle", "polyline", "polygon", "ellipse", "use",
+    "text",
 ];
 
-/// The element as a view.
-pub fn view(it: &NodeElement<Infallible>) -> TokenStream {
+/// The element as a view; `drawn` where it stands inside a drawing.
+pub fn view(it: &NodeElement<Infallible>, drawn: bool) -> TokenStream {
     let name = it.open_tag.name.to_string();
     let own = name.rsplit("::").next().unwrap_or_default();
-    if own.starts_with(|first: char| first.is_ascii_uppercase()) { component(it) } else { element(it, &name) }
+    if own.starts_with(|first: char| first.is_ascii_uppercase()) {
+        component(it)
+    } else {
+        element(it, &name, drawn || DRAWN.contains(&name.as_str()))
+    }
 }
 
 fn attributes(it: &NodeElement<Infallible>) -> impl Iterator<Item = Result<&KeyedAttribute, TokenStream>> {
@@ -40,7 +45,7 @@ fn component(it: &NodeElement<Infallible>) -> TokenStream {
         }
     });
     let children = (!it.children.is_empty()).then(|| {
-        let children = nodes::view(&it.children);
+        let children = nodes::view(&it.children, false);
         quote! { .children(crate::dom::children(move || #children)) }
     });
     quote! {
@@ -51,15 +56,15 @@ fn component(it: &NodeElement<Infallible>) -> TokenStream {
     }
 }
 
-fn element(it: &NodeElement<Infallible>, name: &str) -> TokenStream {
-    let begin = if DRAWN.contains(&name) {
+fn element(it: &NodeElement<Infallible>, name: &str, drawn: bool) -> TokenStream {
+    let begin = if drawn {
         quote! { crate::dom::Element::drawn(#name) }
     } else {
         quote! { crate::dom::Element::new(#name) }
     };
     let attributes = attributes(it).map(|it| it.map_or_else(|why| why, attribute));
     let children = (!it.children.is_empty()).then(|| {
-        let each = it.children.iter().map(|child| nodes::view(std::slice::from_ref(child)));
+        let each = it.children.iter().map(|child| nodes::view(std::slice::from_ref(child), drawn));
         quote! { #(.child(#each))* }
     });
     quote! { #begin #(#attributes)* #children .view() }

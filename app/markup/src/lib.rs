@@ -19,7 +19,7 @@ use syn::{ItemFn, parse_macro_input};
 #[proc_macro]
 pub fn view(input: TokenStream) -> TokenStream {
     match rstml::parse2(input.into()) {
-        Ok(nodes) => nodes::view(&nodes).into(),
+        Ok(nodes) => nodes::view(&nodes, false).into(),
         Err(why) => why.to_compile_error().into(),
     }
 }

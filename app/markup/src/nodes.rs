@@ -7,18 +7,18 @@ use rstml::Infallible;
 use rstml::node::{Node, NodeBlock};
 use syn::{Block, Stmt};
 
-/// All of them as one view.
-pub fn view(nodes: &[Node<Infallible>]) -> TokenStream {
-    let mut views: Vec<TokenStream> = nodes.iter().map(one).collect();
+/// All of them as one view; `drawn` where they stand inside a drawing.
+pub fn view(nodes: &[Node<Infallible>], drawn: bool) -> TokenStream {
+    let mut views: Vec<TokenStream> = nodes.iter().map(|node| one(node, drawn)).collect();
     match views.len() {
         1 => views.remove(0),
         _ => quote! { crate::dom::several([#(#views),*]) },
     }
 }
 
-fn one(node: &Node<Infallible>) -> TokenStream {
+fn one(node: &Node<Infallible>, drawn: bool) -> TokenStream {
     match node {
-        Node::Element(it) => element::view(it),
+        Node::Element(it) => element::view(it, drawn),
         Node::Text(it) => {
             let text = &it.value;
             quote! { crate::dom::Draw::draw(#text) }
@@ -31,7 +31,7 @@ fn one(node: &Node<Infallible>) -> TokenStream {
             let value = value(block);
             quote! { crate::dom::Draw::draw(#value) }
         }
-        Node::Fragment(it) => view(&it.children),
+        Node::Fragment(it) => view(&it.children, drawn),
         Node::Comment(_) | Node::Doctype(_) | Node::Custom(_) | Node::Block(_) => {
             quote! { compile_error!("elements, components, text and blocks only") }
         }
