@@ -4,7 +4,7 @@ use crate::dom::prelude::*;
 use crate::{
     parts::hatch::HatchDefs,
     screens,
-    shell::{Desk, Go, Place, frame, titled, update},
+    shell::{Desk, Go, Place, frame, painted, titled, update},
 };
 use leptos_router::{components::Router, hooks::use_query_map};
 
@@ -29,6 +29,7 @@ fn Sheets() -> impl IntoView {
     titled::follow(place);
     let desk = Desk::here();
     let no_journal = Memo::new(move |_| screens::trouble::no_journal(desk));
+    painted::leaves(desk, move || no_journal.with(Option::is_some) || place.get() != Place::Bench);
     move || match no_journal.get() {
         Some(trouble) => view! { <screens::trouble::NoJournalSheet trouble/> },
         None => screens::sheet(place.get()),

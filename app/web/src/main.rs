@@ -19,7 +19,6 @@ fn main() {
     let root =
         web_sys::window().and_then(|it| it.document()).and_then(|it| it.get_element_by_id("benchslate"));
     let Some(root) = root.and_then(|it| it.dyn_into::<web_sys::HtmlElement>().ok()) else { return };
-    // The shell that was painted from the page itself makes room for the program's own.
-    root.set_text_content(None);
+    // What the page itself has painted stays until there is a sheet to take its place: `shell/painted`.
     mount_to(root, app::App).forget();
 }

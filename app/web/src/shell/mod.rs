@@ -5,6 +5,7 @@ pub mod draft;
 pub mod frame;
 pub mod go;
 pub mod mark;
+pub mod painted;
 pub mod place;
 pub mod titled;
 pub mod update;

@@ -18,6 +18,8 @@ pub enum Small {
     Theme,
     /// When the journal was last saved as a file, and how many lines it had.
     BackedUp,
+    /// That there is a journal here: the page then doesn't paint the first sheet before the program arrives.
+    Begun,
 }
 
 impl Small {
@@ -25,6 +27,7 @@ impl Small {
         match self {
             Self::Theme => "benchslate.theme",
             Self::BackedUp => "benchslate.backed-up",
+            Self::Begun => "benchslate.begun",
         }
     }
 }

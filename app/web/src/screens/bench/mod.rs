@@ -15,7 +15,7 @@ pub use minute::MinuteSheet;
 pub use stages::StagesSheet;
 pub use work_for::WorkForSheet;
 
-use crate::dom::prelude::*;
+use crate::dom::{nothing, prelude::*};
 use crate::{
     parts::{
         first_run::{FirstRun, FirstRunWords},
@@ -37,7 +37,8 @@ pub fn BenchSheet() -> impl IntoView {
         Some(false) => Shows::Bench(desk.bench().map_or(0, |bench| bench.clocks.len().min(2))),
     });
     move || match shows.get() {
-        Shows::Nothing => view! { <Blank/> },
+        // What the page has painted still stands.
+        Shows::Nothing => nothing(),
         Shows::FirstRun => view! { <First/> },
         Shows::Bench(0) => view! { <idle::Idle/> },
         Shows::Bench(1) => view! { <running::Running/> },
@@ -51,12 +52,6 @@ enum Shows {
     FirstRun,
     /// With none, one or two clocks.
     Bench(usize),
-}
-
-/// Until the record is read: the shell as the page itself painted it.
-#[component]
-fn Blank() -> impl IntoView {
-    view! { <Sheet><Above><div class="read" aria-busy="true"></div></Above><Below><Places cell=0/></Below></Sheet> }
 }
 
 #[component]
