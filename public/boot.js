@@ -4,6 +4,7 @@
 //   benchslate-update       a newer version waits. Also on view as <html data-update="waiting">, for a
 //                           program that starts listening later.
 //   benchslate-take-update  the page asks for it. Nothing else ever swaps versions under a running page.
+//   benchslate-started      the program is here, or could not be started.
 //   benchslate-reload       the newer version has taken over, in all tabs. This tab reloads at once, unless the
 //                           event is cancelled (preventDefault): then the page reloads when it has kept its drafts.
 "use strict";
@@ -41,7 +42,8 @@
 
   addEventListener("benchslate-take-update", () => registration?.waiting?.postMessage("take"));
 
-  addEventListener("load", async () => {
+  // Not before the program is here, so that it is fetched once and not twice side by side.
+  addEventListener("benchslate-started", async () => {
     try {
       registration = await workers.register("sw.js", { updateViaCache: "none" });
     } catch {

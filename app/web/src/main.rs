@@ -20,5 +20,9 @@ fn main() {
         web_sys::window().and_then(|it| it.document()).and_then(|it| it.get_element_by_id("benchslate"));
     let Some(root) = root.and_then(|it| it.dyn_into::<web_sys::HtmlElement>().ok()) else { return };
     // What the page itself has painted stays until there is a sheet to take its place: `shell/painted`.
-    mount_to(root, app::App).forget();
+    wasm_bindgen_futures::spawn_local(async {
+        // Taking the program in was a long task of the browser's already; a tap may come between it and the first sheet.
+        platform::idle::turn().await;
+        mount_to(root, app::App).forget();
+    });
 }
