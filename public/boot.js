@@ -49,6 +49,7 @@
     } catch {
       return; // A private window or a plain http address: everything works but for offline.
     }
+    if (!registration) return;
     offer();
     registration.addEventListener("updatefound", () => {
       const next = registration.installing;

@@ -54,7 +54,9 @@ impl Desk {
             inside.device = device;
         });
         self.read_all(&store).await?;
+        idle::turn().await;
         self.inside.update_value(|inside| inside.fold());
+        idle::turn().await;
         Ok(())
     }
 
