@@ -52,7 +52,12 @@ journey("both windows write as fast as they can, and nothing is lost", async ({ 
     }
   };
   await Promise.all([keepTapping(thumb), keepTapping(other.thumb)]);
-  await until("a line for every tap", async () => (await lines(page)).length === before + 2 * ROUNDS);
+  const written = async () => (await lines(page)).length - before;
+  await until("a line for every tap", async () => (await written()) >= 2 * ROUNDS).catch(async (why) => {
+    const [mine, theirs] = [await thumb.mark().innerText(), await other.thumb.mark().innerText()];
+    throw new Error(`${why.message}: ${await written()} of ${2 * ROUNDS}; the marks say "${mine}" and "${theirs}"`);
+  });
+  assert.equal(await written(), 2 * ROUNDS);
   // Twelve quarters of an hour earlier than five past eight: each tap was added to what the other had left.
   await thumb.clock("3:00");
   await other.thumb.clock("3:00");

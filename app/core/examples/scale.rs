@@ -1,5 +1,6 @@
 //! Fold and cost of a long journal, in milliseconds, and how they grow: `cargo run --profile bench
 //! --example scale --features fixture -p benchslate-core`. JSON is decoded before the clock starts.
+//! `-- 10000 FILE` writes such a journal instead, for measurements in a browser.
 
 #![allow(
     clippy::arithmetic_side_effects,
@@ -11,6 +12,7 @@
 
 use benchslate_core::{
     costing::Books,
+    exchange::jsonl,
     fixture::{Fixture, fixture},
     journal::Shop,
 };
@@ -58,6 +60,11 @@ fn least(times: usize, mut work: impl FnMut()) -> Duration {
 }
 
 fn main() {
+    let words: Vec<String> = std::env::args().skip(1).collect();
+    if let [size, file] = &words[..] {
+        let text = jsonl::write(&shop(size.parse().expect("a number of entries")).journal);
+        return std::fs::write(file, text).expect("a file that can be written");
+    }
     let sizes = [10_000, 100_000];
     let mut both = Vec::new();
     for size in sizes {
@@ -70,6 +77,13 @@ fn main() {
         let sheet = least(7, || drop(books.build_cost(a_build)));
         let shelf = least(7, || drop(books.shelf()));
         let entries = it.journal.entries().count();
+        let mut grown = shop(size);
+        let one_more = least(7, || {
+            grown.add("stretch Ana sand min 15 for b1");
+            let folded = grown.shop();
+            drop(Books::close(&folded, grown.end()).build_cost(a_build));
+        });
+        println!("one more entry there, and the sheet of its build anew: {one_more:?}");
         println!(
             "{entries} entries: fold {fold:?}, cost {close:?}, one build's sheet {sheet:?}, shelf {shelf:?}"
         );

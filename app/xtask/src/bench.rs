@@ -8,7 +8,7 @@ use crate::shell::{Done, cargo, program, read, root, run};
 use crate::test::browser::{Served, scripts};
 
 /// What is measured in a browser, on the served release: scripts in `tests/loads`.
-const PAGE: [&str; 1] = ["lighthouse"];
+const PAGE: [&str; 2] = ["lighthouse", "ten_thousand"];
 
 /// Both halves, or the named one.
 pub fn command(words: &[&str]) -> Done {
@@ -41,14 +41,23 @@ fn conditions() {
 }
 
 fn native() -> Done {
-    let what = ["--package", "benchslate-core", "--example", "scale", "--features", "fixture"];
-    run(cargo().args(["run", "--locked", "--quiet", "--profile", "bench"]).args(what))
+    run(&mut scale())
 }
 
 fn page() -> Done {
+    let journal = root().join("target/ten-thousand.jsonl");
+    run(scale().arg("--").arg("10000").arg(&journal))?;
     let served = Served::start("/")?;
     for name in PAGE {
-        run(scripts(&served).arg(root().join(format!("tests/loads/{name}.mjs"))))?;
+        let script = root().join(format!("tests/loads/{name}.mjs"));
+        run(scripts(&served).arg(script).env("BENCHSLATE_JOURNAL", &journal))?;
     }
     Ok(())
+}
+
+fn scale() -> std::process::Command {
+    let what = ["--package", "benchslate-core", "--example", "scale", "--features", "fixture"];
+    let mut cargo = cargo();
+    cargo.args(["run", "--locked", "--quiet", "--profile", "bench"]).args(what);
+    cargo
 }
