@@ -78,10 +78,12 @@ fn main() {
         let shelf = least(7, || drop(books.shelf()));
         let entries = it.journal.entries().count();
         let mut grown = shop(size);
+        let mut now = grown.shop();
         let one_more = least(7, || {
             grown.add("stretch Ana sand min 15 for b1");
-            let folded = grown.shop();
-            drop(Books::close(&folded, grown.end()).build_cost(a_build));
+            let entry = grown.journal.entries().last().expect("the one just written");
+            now = now.after(&grown.journal, &[entry]);
+            drop(Books::close(&now, grown.end()).build_cost(a_build));
         });
         println!("one more entry there, and the sheet of its build anew: {one_more:?}");
         println!(

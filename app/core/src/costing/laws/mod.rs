@@ -100,6 +100,33 @@ proptest! {
     }
 }
 
+proptest! {
+    #[test]
+    fn an_act_folded_in_is_the_fold_of_all(history in histories(), line in histories::line()) {
+        let mut it = history.read();
+        let mut shop = it.shop();
+        let written = it.lines.len();
+        history.then(&mut it, &line);
+        shop = follows(&it, &shop, written)?;
+        // Taken back, and so on: the last lines of the history are struck out one by one.
+        for line in it.lines.clone().iter().rev().take(6) {
+            let entry = crate::journal::line::read(line).expect("reads").entry;
+            let written = it.lines.len();
+            it.write(crate::journal::Change::strike(entry));
+            shop = follows(&it, &shop, written)?;
+        }
+    }
+}
+
+/// The shop after the lines from `written` on, once folded in and once folded anew: they must be one.
+fn follows(it: &Fixture, before: &Shop, written: usize) -> Result<Shop, TestCaseError> {
+    let lines = it.lines.iter().skip(written);
+    let entries: Vec<Id> = lines.map(|line| crate::journal::line::read(line).expect("reads").entry).collect();
+    let after = before.after(&it.journal, &entries);
+    prop_assert_eq!(format!("{after:?}"), format!("{:?}", it.shop()));
+    Ok(after)
+}
+
 /// Every sheet there is.
 fn everything(books: &Books, shop: &Shop) -> (Vec<BuildCost>, Vec<LotBook>, Vec<ShelfLine>) {
     let builds = shop.builds.keys().map(|id| books.build_cost(*id));

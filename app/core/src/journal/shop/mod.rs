@@ -3,6 +3,7 @@
 //! Total: it never fails. What is odd is kept with its entry in [`Shop::odd`] and counts for nothing or
 //! for what can be made of it; nothing is dropped without a word.
 
+mod after;
 mod facts;
 mod odd;
 mod stock;
@@ -11,17 +12,12 @@ mod told;
 mod work;
 
 pub use facts::{Build, Expense, Note, Person, Rate, Stage, Trip};
+use odd::lost;
 pub use odd::{Field, Odd};
 pub use stock::{Draw, Emptied, Item, Lot, NewStock, Sort, tax_on};
 pub use work::{Interval, Stretch, Time};
 
-use super::{
-    Body, Content, Id, Journal,
-    kinds::{Bearer, Source},
-    order::Order,
-    settings::Settings,
-    stages,
-};
+use super::{Body, Content, Id, Journal, kinds::Source, order::Order, settings::Settings, stages};
 use crate::measure::InOrder;
 use crate::measure::Zone;
 use std::collections::BTreeMap;
@@ -77,11 +73,16 @@ impl Shop {
         }
         // In order, and after everything that they can refer to is there.
         later.order_by_key(|(order, _)| *order);
-        for (order, body) in later {
-            shop.second(order, body);
+        let mut told = Vec::new();
+        for (order, body) in &later {
+            shop.second(*order, body);
         }
+        for (order, body) in later {
+            told.extend(lost(&shop, body).map(|odd| (order.entry, odd)));
+        }
+        shop.odd.append(&mut told);
+        shop.odd.order_by_key(|(entry, _)| *entry);
         shop.settings.settle();
-        shop.tell_lost();
         shop
     }
 
@@ -154,57 +155,11 @@ impl Shop {
         self.odd.append(&mut odd);
     }
 
-    /// Entries that name something that isn't there, or is struck out.
-    fn tell_lost(&mut self) {
-        let mut lost = Vec::new();
-        for stretch in &self.stretches {
-            let unknown = [
-                (stretch.person, self.people.contains_key(&stretch.person)),
-                (stretch.stage, self.stages.contains_key(&stretch.stage)),
-            ];
-            for (what, _) in unknown.into_iter().filter(|(_, there)| !there) {
-                lost.push((stretch.entry(), Odd::Lost { what }));
-            }
-            lost.extend(self.lost_bearer(stretch.bearer).map(|what| (stretch.entry(), Odd::Lost { what })));
-        }
-        for draw in &self.draws {
-            lost.extend(self.lost_bearer(draw.bearer).map(|what| (draw.entry(), Odd::Lost { what })));
-            if !self.has_source(draw.from) {
-                lost.push((draw.entry(), Odd::Lost { what: source_id(draw.from) }));
-            }
-        }
-        for sort in &self.sorts {
-            if !self.lots.contains_key(&sort.lot) {
-                lost.push((sort.entry(), Odd::Lost { what: sort.lot }));
-            }
-        }
-        for expense in &self.expenses {
-            lost.extend(
-                self.lost_bearer(expense.bearer).map(|what| (expense.order.entry, Odd::Lost { what })),
-            );
-        }
-        self.odd.append(&mut lost);
-    }
-
-    fn lost_bearer(&self, bearer: Bearer) -> Option<Id> {
-        match bearer {
-            Bearer::Build(id) => (!self.builds.contains_key(&id)).then_some(id),
-            Bearer::Lot(id) => (!self.lots.contains_key(&id)).then_some(id),
-            Bearer::Shop => None,
-        }
-    }
-
     /// Whether the lot or item of a draw stands.
     pub fn has_source(&self, source: Source) -> bool {
         match source {
             Source::Lot(id) => self.lots.contains_key(&id),
             Source::Item(id) => self.items.contains_key(&id),
         }
-    }
-}
-
-fn source_id(source: Source) -> Id {
-    match source {
-        Source::Lot(id) | Source::Item(id) => id,
     }
 }

@@ -1,6 +1,10 @@
 //! What the fold found odd in an entry. Never a refusal: what was written stays.
 
-use crate::journal::Id;
+use super::Shop;
+use crate::journal::{
+    Body, Id,
+    kinds::{Bearer, Source},
+};
 
 /// A field of a stored body.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -37,4 +41,41 @@ pub enum Odd {
         /// The missing entry.
         what: Id,
     },
+}
+
+/// What a body names that isn't there, or is struck out.
+pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<> {
+    let named = match body {
+        Body::Stretch(it) => {
+            let person = (!shop.people.contains_key(&it.person)).then_some(it.person);
+            let stage = (!shop.stages.contains_key(&it.stage)).then_some(it.stage);
+            [person, stage, lost_bearer(shop, it.bearer)]
+        }
+        Body::Draw(it) => {
+            let source = (!shop.has_source(it.from)).then_some(match it.from {
+                Source::Lot(id) | Source::Item(id) => id,
+            });
+            [lost_bearer(shop, it.bearer), source, None]
+        }
+        Body::Sort(it) => [(!shop.lots.contains_key(&it.lot)).then_some(it.lot), None, None],
+        Body::Expense(it) => [lost_bearer(shop, it.bearer), None, None],
+        Body::Lot(_)
+        | Body::Trip(_)
+        | Body::Shelf(_)
+        | Body::Note(_)
+        | Body::Person(_)
+        | Body::Stage(_)
+        | Body::Build(_)
+        | Body::Item(_)
+        | Body::Setting(_) => [None; 3],
+    };
+    named.into_iter().flatten().map(|what| Odd::Lost { what })
+}
+
+fn lost_bearer(shop: &Shop, bearer: Bearer) -> Option<Id> {
+    match bearer {
+        Bearer::Build(id) => (!shop.builds.contains_key(&id)).then_some(id),
+        Bearer::Lot(id) => (!shop.lots.contains_key(&id)).then_some(id),
+        Bearer::Shop => None,
+    }
 }

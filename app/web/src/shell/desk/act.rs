@@ -258,8 +258,8 @@ impl Inside {
             // Written a line above; it can be read.
             let _ = self.journal.add(&line.text);
         }
-        let shop = Shop::fold(&self.journal, &self.shop.zone);
         let entries: Vec<Id> = changes.iter().map(|change| change.entry).collect();
+        let shop = self.shop.after(&self.journal, &entries);
         let after = After {
             journal: &self.journal,
             shop: &shop,
