@@ -62,7 +62,7 @@ fn looked_at(journal: &Journal) {
         let _ = bench::look(&shop, now, None);
     }
     let books = Books::close(&shop, today);
-    for build in shop.builds.keys().copied().chain([Id([0; 16])]) {
+    for build in shop.builds.keys().copied().chain([Id::of([0; 16])]) {
         let cost = books.build_cost(build);
         assert!(cost.true_cost.parts.len() <= 20);
     }
@@ -70,7 +70,7 @@ fn looked_at(journal: &Journal) {
 
 /// Struck out, brought back and taken back: whatever is there can be written over.
 fn written_on(mut journal: Journal) {
-    let pen = Pen { device: Id([9; 16]), now_ms: i64::MAX };
+    let pen = Pen { device: Id::of([9; 16]), now_ms: i64::MAX };
     let entries: Vec<Id> = journal.entries().collect();
     for (at, entry) in entries.into_iter().enumerate() {
         let mut number = 0_u8;
@@ -79,7 +79,7 @@ fn written_on(mut journal: Journal) {
             let mut id = [0xee; 16];
             id[..8].copy_from_slice(&(at as u64).to_be_bytes());
             id[15] = number;
-            Id(id)
+            Id::of(id)
         };
         let struck = pen.write(&journal, &[Change::strike(entry)], &mut fresh);
         let written: Vec<Id> = struck.iter().map(|line| line.id).collect();

@@ -41,7 +41,7 @@ async function measured(what, fill) {
     await slow.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
     const build = await aBuild(page);
     const bench = await median(() => opened(page, "bench", ".hand button"));
-    const sheet = await median(() => opened(page, `build.${build}.cost`, "main:not([aria-busy]) :is(.leading, .lead)"));
+    const sheet = await median(() => opened(page, `build.${build}.cost`, "main:not([aria-busy]) .roll > *"));
     await page.goto(`${url}?at=bench`);
     const taps = await tapped(page);
     return { bench, sheet, taps };
@@ -61,7 +61,7 @@ async function bringIn(page) {
   ]);
   await chooser.setFiles({ name: "journal.jsonl", mimeType: "application/jsonl", buffer: readFileSync(FILE) });
   await page.getByRole("button", { name: /^Take it/ }).click({ timeout: 60000 });
-  await page.getByText(/taken/i).first().waitFor({ timeout: 60000 });
+  await page.getByRole("button", { name: "To the shop" }).waitFor({ timeout: 60000 });
 }
 
 /** A build of the shop, as its address names it. */
@@ -98,8 +98,9 @@ function watch() {
   // The frame after the one in which it is there: by then it was painted.
   const painted = () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done(performance.now()))));
   const until = (holds) =>
-    new Promise((done) => {
+    new Promise((done, failed) => {
       if (holds()) return done();
+      setTimeout(() => failed(new Error(`waited in vain: ${holds}`)), 20000);
       const look = new MutationObserver(() => holds() && (look.disconnect(), done()));
       look.observe(document, { subtree: true, childList: true, characterData: true, attributes: true });
     });

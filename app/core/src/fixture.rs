@@ -87,7 +87,7 @@ impl Fixture {
 
     /// Writes a change as the next line.
     pub fn write(&mut self, change: Change) {
-        let pen = Pen { device: Id([9; 16]), now_ms: 1_795_000_000_000 };
+        let pen = Pen { device: Id::of([9; 16]), now_ms: 1_795_000_000_000 };
         self.written += 1;
         let id = numbered(3, self.written);
         for line in pen.write(&self.journal, &[change], &mut || id) {
@@ -421,7 +421,7 @@ pub fn numbered(space: u8, number: u64) -> Id {
     let mut bytes = [0; 16];
     bytes[0] = space;
     bytes[8..].copy_from_slice(&number.to_be_bytes());
-    Id(bytes)
+    Id::of(bytes)
 }
 
 /// The words of a line, taken one by one or by name.

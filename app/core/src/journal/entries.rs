@@ -6,7 +6,7 @@
 use super::{Body, Content, Id, LineFault, Revision, line};
 use crate::measure::InOrder;
 use sha2::{Digest, Sha256};
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
 /// What became of a line that was added.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -31,9 +31,10 @@ struct Kept {
 /// An entry: its revisions and its heads.
 #[derive(Clone, Debug, Default)]
 pub struct Entry {
-    revisions: BTreeSet<Id>,
-    /// Every id that some revision of this entry names as a parent.
-    replaced: BTreeSet<Id>,
+    /// In the order of ids, each once. One or a few.
+    revisions: Vec<Id>,
+    /// Every id that some revision of this entry names as a parent; the same.
+    replaced: Vec<Id>,
 }
 
 /// Every revision, and the entries that they make up.
@@ -84,8 +85,10 @@ impl Journal {
 
     fn enter(&mut self, revision: &Revision) {
         let entry = self.entries.entry(revision.entry).or_default();
-        entry.revisions.insert(revision.id);
-        entry.replaced.extend(revision.parents.iter().copied());
+        insert(&mut entry.revisions, revision.id);
+        for parent in &revision.parents {
+            insert(&mut entry.replaced, *parent);
+        }
     }
 
     /// After a clash the entry is made anew from its lines. Rare, so a walk over all of them is no matter.
@@ -178,5 +181,11 @@ impl Journal {
     fn of(&self, entry: Id) -> impl Iterator<Item = &Revision> {
         let ids = self.entries.get(&entry).map(|it| &it.revisions);
         ids.into_iter().flatten().filter_map(|id| self.revision(*id))
+    }
+}
+
+fn insert(ids: &mut Vec<Id>, id: Id) {
+    if let Err(at) = ids.binary_search(&id) {
+        ids.insert(at, id);
     }
 }

@@ -1,11 +1,11 @@
-//! Names of entries and revisions: 16 bytes, written as a UUID.
+//! Names of entries and revisions: a UUID, held as one number, which compares and hashes in a step.
 
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de::Error};
 
 /// A UUID (RFC 9562), of any version. New ones are version 7 and are made outside this crate,
 /// which reads no clock and no random source.
 #[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub struct Id(pub [u8; 16]);
+pub struct Id(u128);
 
 impl Id {
     /// Reads the 8-4-4-4-12 form, in either case; anything else is `None`.
@@ -19,8 +19,7 @@ impl Id {
         if text.len() != 36 {
             return None;
         }
-        let mut bytes = [0_u8; 16];
-        let mut nibbles = 0_usize;
+        let mut number = 0_u128;
         for (at, char) in text.char_indices() {
             if matches!(at, 8 | 13 | 18 | 23) {
                 if char != '-' {
@@ -28,18 +27,25 @@ impl Id {
                 }
                 continue;
             }
-            let value = u8::try_from(char.to_digit(16)?).ok()?;
-            let byte = bytes.get_mut(nibbles.checked_div(2)?)?;
-            *byte = byte.checked_mul(16)?.checked_add(value)?;
-            nibbles = nibbles.checked_add(1)?;
+            number = number.checked_shl(4)? | u128::from(char.to_digit(16)?);
         }
-        (nibbles == 32).then_some(Id(bytes))
+        Some(Id(number))
+    }
+
+    /// Of these bytes, in the order in which they are written.
+    pub const fn of(bytes: [u8; 16]) -> Id {
+        Id(u128::from_be_bytes(bytes))
+    }
+
+    /// In the order in which they are written.
+    pub const fn bytes(self) -> [u8; 16] {
+        self.0.to_be_bytes()
     }
 }
 
 impl std::fmt::Display for Id {
     fn fmt(&self, out: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        for (at, byte) in self.0.iter().enumerate() {
+        for (at, byte) in self.bytes().iter().enumerate() {
             if matches!(at, 4 | 6 | 8 | 10) {
                 out.write_str("-")?;
             }
@@ -91,6 +97,6 @@ mod tests {
         ] {
             assert_eq!(Id::parse(bad), None, "{bad}");
         }
-        assert_eq!(Id::parse("FFFFFFFF-FFFF-FFFF-FFFF-FFFFFFFFFFFF"), Some(Id([255; 16])));
+        assert_eq!(Id::parse("FFFFFFFF-FFFF-FFFF-FFFF-FFFFFFFFFFFF"), Some(Id::of([255; 16])));
     }
 }

@@ -11,7 +11,7 @@ fn id(space: u8, number: usize) -> Id {
     let mut bytes = [0; 16];
     bytes[0] = space;
     bytes[8..].copy_from_slice(&(number as u64).to_be_bytes());
-    Id(bytes)
+    Id::of(bytes)
 }
 
 fn note(text: String) -> Note {

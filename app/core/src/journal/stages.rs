@@ -54,7 +54,7 @@ const fn film(number: u8, name: &'static str, role: Option<Role>) -> Standing {
 
 /// The fixed id of a standing stage: a UUID of version 8 (RFC 9562: made as the maker likes).
 pub const fn standing_id(number: u8) -> Id {
-    Id([0xbe, 0x4c, 0x51, 0xa7, 0, 0, 0x80, 0, 0x80, 0, 0, 0, 0, 0, 0, number])
+    Id::of([0xbe, 0x4c, 0x51, 0xa7, 0, 0, 0x80, 0, 0x80, 0, 0, 0, 0, 0, 0, number])
 }
 
 /// The standing stages as facts, by id.

@@ -86,9 +86,9 @@ pub(crate) mod tests {
         measure::{Day, TimeOfDay, When, Zone},
     };
 
-    pub(crate) const ANA: Id = Id([1; 16]);
-    pub(crate) const BO: Id = Id([2; 16]);
-    pub(crate) const TRAYS: Id = Id([3; 16]);
+    pub(crate) const ANA: Id = Id::of([1; 16]);
+    pub(crate) const BO: Id = Id::of([2; 16]);
+    pub(crate) const TRAYS: Id = Id::of([3; 16]);
     pub(crate) const SAND: Id = standing_id(10);
     pub(crate) const FINISH: Id = standing_id(11);
 
@@ -128,17 +128,17 @@ pub(crate) mod tests {
             self.count += 1;
             let mut bytes = [9; 16];
             bytes[8..].copy_from_slice(&self.count.to_be_bytes());
-            Id(bytes)
+            Id::of(bytes)
         }
 
         pub(crate) fn write(&mut self, changes: &[Change]) {
-            let pen = Pen { device: Id([7; 16]), now_ms: 1_795_000_000_000 };
+            let pen = Pen { device: Id::of([7; 16]), now_ms: 1_795_000_000_000 };
             let mut count = self.count;
             let lines = pen.write(&self.journal, changes, &mut || {
                 count += 1;
                 let mut bytes = [8; 16];
                 bytes[8..].copy_from_slice(&count.to_be_bytes());
-                Id(bytes)
+                Id::of(bytes)
             });
             self.count = count;
             for line in lines {

@@ -127,7 +127,7 @@ mod tests {
     #[track_caller]
     fn check(bench: &Bench, after: u8, want: &[u8]) {
         let got: Vec<u8> =
-            next_stages(&bench.shop(), Some(standing_id(after))).iter().map(|id| id.0[15]).collect();
+            next_stages(&bench.shop(), Some(standing_id(after))).iter().map(|id| id.bytes()[15]).collect();
         assert_eq!(&got[..want.len()], want);
         assert_eq!(got.len(), 20);
     }

@@ -115,7 +115,7 @@ fn ending_a_clock_corrects_nothing_and_moving_its_start_does() {
 #[test]
 fn what_a_newer_version_wrote_is_listed_where_it_names() {
     let mut bench = Bench::new();
-    let id = Id([0x41; 16]);
+    let id = Id::of([0x41; 16]);
     let line = |v: u32, body: &str| {
         format!(
             r#"{{"id":"{id}","entry":"{id}","parents":[],"device":"{id}","stamp":{{"ms":1795000000000,"n":0}},"v":{v},"kind":"dance","bv":1,"body":{body}}}"#

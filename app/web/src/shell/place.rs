@@ -185,7 +185,7 @@ mod tests {
 
     #[test]
     fn every_place_is_found_again_by_its_address() {
-        let id = Id([7; 16]);
+        let id = Id::of([7; 16]);
         let places = [
             Place::Bench,
             Place::Stages,

@@ -144,9 +144,10 @@ pub(super) async fn sound_and_damaged(
     let keys: Array = keys.answered().await?.unchecked_into();
     let values: Array = values.answered().await?.unchecked_into();
     let (mut sound, mut damaged) = (Vec::new(), Vec::new());
+    let (id_field, line_field) = (value::name("id"), value::name("line"));
     for (key, kept) in keys.iter().zip(values.iter()) {
         let Some(seq) = value::number(&key) else { continue };
-        match (value::text(&kept, "id"), value::text(&kept, "line")) {
+        match (value::text_at(&kept, &id_field), value::text_at(&kept, &line_field)) {
             (Some(id), Some(line)) => sound.push(Row { seq, id, line }),
             _ => damaged.push(seq),
         }

@@ -18,6 +18,16 @@ pub(super) fn text(object: &JsValue, field: &str) -> Option<String> {
     field_of(object, field)?.as_string()
 }
 
+/// A field's name, made once where it is read from many objects.
+pub(super) fn name(field: &str) -> JsValue {
+    JsValue::from_str(field)
+}
+
+/// The text in a field, if there is one.
+pub(super) fn text_at(object: &JsValue, field: &JsValue) -> Option<String> {
+    object.is_object().then(|| Reflect::get(object, field).ok()?.as_string()).flatten()
+}
+
 /// The whole number in a field, if there is one.
 pub(super) fn whole(object: &JsValue, field: &str) -> Option<u64> {
     number(&field_of(object, field)?)

@@ -365,7 +365,7 @@ mod tests {
     #[test]
     fn a_quantity_is_said_in_the_unit_of_its_stock() {
         let mut shop = Shop::default();
-        let oil = Id([1; 16]);
+        let oil = Id::of([1; 16]);
         let quantity = |text: &str| Dec::parse(text).unwrap().quantity().unwrap();
         let item = Item {
             name: "Hard oil".into(),

@@ -11,7 +11,7 @@ const TIN: &str = r#"item {"on":"2026-11-01","name":"oil","use":"consumable","un
 fn id(number: usize) -> Id {
     let mut bytes = [0; 16];
     bytes[15] = number as u8;
-    Id(bytes)
+    Id::of(bytes)
 }
 
 /// Folds bodies written as `kind {…}`; the first is entry 1. `#1` in a body stands for that entry's id.

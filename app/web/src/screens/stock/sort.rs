@@ -161,7 +161,7 @@ fn look(desk: Desk, lot: Id, form: Form) -> Option<Look> {
         let was = books.lot(lot)?.board;
         let sort =
             Sort { on: On::Day(view.shop.zone.day(now)), lot, good: good.into(), culled: culled.into() };
-        let with = view.shop.with(&[(Id([0xff; 16]), Body::Sort(sort))]);
+        let with = view.shop.with(&[(Id::of([0xff; 16]), Body::Sort(sort))]);
         let is = Books::close(&with, now).lot(lot)?.board;
         Some(drawn(view, &thing, &was, &is, [good, culled]))
     })

@@ -245,7 +245,7 @@ impl Tried {
 impl Inside {
     /// Decides, writes the lines into the journal, folds. None: nothing would change.
     fn tries(&mut self, act: &Act) -> Option<Tried> {
-        let mut fresh = || Id(crate::store::fresh_id());
+        let mut fresh = || Id::of(crate::store::fresh_id());
         let mut hand = Hand { journal: &self.journal, shop: &self.shop, now: act.at, fresh: &mut fresh };
         let mut changes = (act.decide)(&mut hand);
         changes.retain(|change| !changes_nothing(&self.journal, change));

@@ -56,7 +56,7 @@ impl Inside {
     pub fn new(language: String) -> Inside {
         Inside {
             store: None,
-            device: Id([0; 16]),
+            device: Id::of([0; 16]),
             seq: 0,
             journal: Journal::default(),
             shop: Shop::default(),

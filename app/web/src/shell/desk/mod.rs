@@ -144,7 +144,7 @@ impl Desk {
 
     /// An id that was never used.
     pub fn fresh(self) -> Id {
-        Id(crate::store::fresh_id())
+        Id::of(crate::store::fresh_id())
     }
 
     fn put(self, job: Job) {

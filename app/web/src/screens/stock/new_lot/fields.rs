@@ -82,7 +82,13 @@ fn known(desk: Desk, form: Form) -> Option<Id> {
 
 /// A reader that says nothing.
 pub fn reader<'a>(view: &'a View<'a>, desk: Desk, form: Form, loud: bool) -> Reader<'a> {
-    Reader { view, form, loud, now: desk.at_tap(), ids: [Id([0xfd; 16]), Id([0xfe; 16]), Id([0xff; 16])] }
+    Reader {
+        view,
+        form,
+        loud,
+        now: desk.at_tap(),
+        ids: [Id::of([0xfd; 16]), Id::of([0xfe; 16]), Id::of([0xff; 16])],
+    }
 }
 
 fn came(desk: Desk, form: Form, origin: Origin, purpose: Use) -> AnyView {
