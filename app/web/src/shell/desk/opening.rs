@@ -20,7 +20,7 @@ pub enum Phase {
 }
 
 /// Rows read at a time.
-const SLICE_ROWS: u32 = 500;
+const SLICE_ROWS: u32 = 1000;
 /// Reading goes on this long before the browser may paint and answer taps.
 const SLICE_MS: i64 = 30;
 
