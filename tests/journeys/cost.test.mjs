@@ -1,8 +1,9 @@
 // The cost: true cost by kind, Spent, Used up and the bridge; every figure opens down to the entries, and the parts
 // add up to the last cent.
 import assert from "node:assert/strict";
-import { BUILD, addLot, logHours, openBuild, setRate, sheetOf, startBuild } from "./lib/acts.mjs";
+import { BUILD, addLot, logHours, openBuild, setRate, sheetOf, startBuild, startStage } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
+import { until } from "./lib/thumb.mjs";
 
 /** Uses stock from its own sheet, by what is typed. */
 async function use(thumb, name, label, typed) {
@@ -123,4 +124,22 @@ journey("what can't be worked out says which entry is missing, never 0", async (
   // And it leads to where it is put right.
   await thumb.tap(/No rate for Me/);
   await thumb.field("An hour").waitFor();
+});
+
+journey("while a clock runs the figures grow, and the focus stays where the reader is", async ({ page, thumb }) => {
+  await startBuild(thumb);
+  await setRate(thumb, "30");
+  await thumb.place("Bench");
+  await startStage(thumb, "sand");
+  await page.clock.fastForward("01:00:00");
+  await sheetOf(thumb, "Cost");
+  const labour = thumb.key(/^Labour/);
+  await labour.waitFor();
+  const before = await labour.innerText();
+  await labour.focus();
+  await page.clock.fastForward("00:30:00");
+  await until("the hour and a half", async () => (await labour.innerText()) !== before);
+  assert.match(await page.evaluate(() => document.activeElement.textContent), /^Labour/i);
+  await page.keyboard.press("Enter");
+  await thumb.sheet(/^Labour/);
 });
