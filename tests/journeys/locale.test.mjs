@@ -1,6 +1,6 @@
 // Another reader: German, in Berlin. Comma for the decimal mark, 24 hours, euro and metric by the region.
 import assert from "node:assert/strict";
-import { addLot, startBuild, startStage } from "./lib/acts.mjs";
+import { addLot, sheetOf, startBuild, startStage } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
 
 const BERLIN = { at: "2026-11-20T08:05:10+01:00", phone: { locale: "de-DE", timezoneId: "Europe/Berlin" } };
@@ -43,4 +43,25 @@ journey("1.234 can be read in two ways and is asked about", BERLIN, async ({ thu
   await thumb.type("Paid", "1.234");
   await thumb.tap(/^Keep/);
   await thumb.refused("Paid", /Is it 1234 or 1[.,]234\?/, "1.234");
+});
+
+// ISO 4217 gives the yen no minor unit.
+journey("another currency is found by its name, and every figure is written in its digits", async ({ thumb, go }) => {
+  await startBuild(thumb);
+  await go("choices");
+  await thumb.type("Find another: code or name", "yen");
+  await thumb.tap(/^Japanese Yen/);
+  await thumb.kept("JPY");
+  await go("expense");
+  await thumb.type("What for", "blades");
+  await thumb.sees("JPY");
+  await thumb.type("Paid", "1200");
+  await thumb.tap(/^Keep/);
+  await thumb.kept("blades");
+  await sheetOf(thumb, "Cost");
+  await thumb.tap(/^Spent /);
+  await thumb.sees(/1,200(?!\.)/);
+  await go("choices");
+  await thumb.type("Find another: code or name", "zzz");
+  await thumb.sees("No currency of that code or name is in use.");
 });
