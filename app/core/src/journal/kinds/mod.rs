@@ -77,7 +77,7 @@ macro_rules! kinds {
         }
 
         pub(super) fn decode(kind: Kind, text: &str) -> Option<Body> {
-            match kind { $(Kind::$name => serde_json::from_str(text).ok().map(Body::$name),)* }
+            match kind { $(Kind::$name => crate::journal::object::from_text(text).ok().map(Body::$name),)* }
         }
 
         pub(super) fn encode(body: &Body) -> Option<Box<RawValue>> {
