@@ -79,3 +79,21 @@ journey("the work goes from one to the other in one tap", async ({ page, thumb }
   const all = await stretches(page);
   assert.equal(all.filter((it) => !it.to).length, 1);
 });
+
+journey("whoever is chosen goes, by whichever key the work is begun", async ({ thumb }) => {
+  await startBuild(thumb);
+  await addPerson(thumb, "Lou", { rate: "22.50", paid: true });
+  await thumb.place("Bench");
+  for (const [who, begin] of [
+    ["Lou", () => thumb.tap("reclaim")],
+    ["Me", () => thumb.tap("reclaim")],
+    ["Lou", () => thumb.tap(/^all \d+$/).then(() => thumb.tap("sand"))],
+    ["Me", () => thumb.tap(/^Start /)],
+  ]) {
+    await thumb.tap(who, "Who");
+    await begin();
+    await thumb.kept(`begun, ${who}`);
+    await thumb.tap("Stop");
+    await thumb.key(/^Start /).waitFor();
+  }
+});

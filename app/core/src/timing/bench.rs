@@ -2,7 +2,7 @@
 
 use super::{
     clocks::{Clock, clocks},
-    likely::{UsualDraw, last_at_work, last_done, next_stages, usual_draw},
+    likely::{UsualDraw, first_on_a_lot, last_at_work, last_done, next_stages, usual_draw},
     worked,
 };
 use crate::{
@@ -116,7 +116,11 @@ pub fn look(shop: &Shop, now: Instant, wish: Option<Bearer>) -> Bench {
     let bearer = bearer(shop, &clocks, wish);
     let done = bearer.and_then(|bearer| last_done(shop, bearer));
     let stage = clocks.last().map(|clock| clock.stage);
-    let next = next_stages(shop, stage.or(done.as_ref().map(|done| done.stage)));
+    let after = stage.or(done.as_ref().map(|done| done.stage));
+    let next = match (after, bearer) {
+        (None, Some(Bearer::Lot(_))) => first_on_a_lot(shop),
+        _ => next_stages(shop, after),
+    };
     Bench {
         bearer,
         title: bearer.and_then(|bearer| title(shop, bearer)),

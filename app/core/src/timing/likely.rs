@@ -4,10 +4,10 @@ use crate::measure::InOrder;
 use crate::{
     journal::{
         Id, Shop,
-        kinds::{Bearer, Source},
-        shop::Draw,
+        kinds::{Bearer, Role, Source},
+        shop::{Draw, Interval, Time},
     },
-    measure::{Dec, Unit},
+    measure::{Day, Dec, Instant, Unit},
 };
 use std::collections::BTreeMap;
 
@@ -93,16 +93,38 @@ pub fn last_done(shop: &Shop, bearer: Bearer) -> Option<LastDone> {
     Some(LastDone { stage: last.stage, stretches: same_day.map(|(place, _)| place).collect() })
 }
 
-/// Who was last at work, latest first: the bench offers the first two.
+/// What comes first on a lot that nothing was done on yet: it is taken apart.
+pub fn first_on_a_lot(shop: &Shop) -> Vec<Id> {
+    let mut list = next_stages(shop, None);
+    list.order_by_key(|id| shop.stages.get(id).and_then(|stage| stage.role) != Some(Role::Reclaim));
+    list
+}
+
+/// Who was last at work, latest first: the bench offers the first two. Who left last goes before who began last; of
+/// two who left together, or were never there, the one who is longer with the shop.
 pub fn last_at_work(shop: &Shop) -> Vec<Id> {
-    let mut people: Vec<Id> = Vec::new();
-    for stretch in shop.stretches.iter().rev() {
-        if shop.people.contains_key(&stretch.person) && !people.contains(&stretch.person) {
-            people.push(stretch.person);
-        }
+    let mut left: BTreeMap<Id, Left> = BTreeMap::new();
+    for stretch in &shop.stretches {
+        let (going, moment) = match stretch.time {
+            Time::Span(Interval { to: None, from }) => (true, Some(from)),
+            Time::Span(Interval { to, .. }) => (false, to),
+            Time::Amount(_) => (false, stretch.order.time),
+        };
+        let now = Left { going, day: stretch.order.day, moment };
+        let latest = left.entry(stretch.person).or_insert(now);
+        *latest = now.max(*latest);
     }
-    people.extend(shop.people.keys().filter(|id| !people.contains(id)).copied().collect::<Vec<Id>>());
+    let mut people: Vec<Id> = shop.people.keys().copied().collect();
+    people.order_by_key(|id| std::cmp::Reverse(left.get(id).copied()));
     people
+}
+
+/// When somebody was last there; still there is later than any other time.
+#[derive(Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+struct Left {
+    going: bool,
+    day: Day,
+    moment: Option<Instant>,
 }
 
 #[cfg(test)]
@@ -205,6 +227,26 @@ mod tests {
         bench.log(BO, "10:30", "12:00", &[]);
         let done = last_done(&bench.shop(), Bearer::Build(TRAYS)).unwrap();
         assert_eq!((done.stage, done.stretches), (SAND, vec![0, 1]));
+    }
+
+    #[test]
+    fn who_left_last_comes_first_and_of_two_that_left_together_the_first_of_the_shop() {
+        let mut bench = Bench::new();
+        bench.log(ANA, "09:00", "12:00", &[]);
+        bench.log(BO, "10:30", "12:00", &[]);
+        assert_eq!(last_at_work(&bench.shop()), [ANA, BO]);
+        bench.log(ANA, "12:30", "14:00", &[]);
+        bench.log(BO, "12:30", "15:00", &[]);
         assert_eq!(last_at_work(&bench.shop()), [BO, ANA]);
+        bench.enter(plain(ANA, "14:30").into());
+        assert_eq!(last_at_work(&bench.shop()), [ANA, BO], "still there");
+    }
+
+    #[test]
+    fn a_lot_is_taken_apart_first() {
+        let shop = Bench::new().shop();
+        let first = first_on_a_lot(&shop);
+        assert_eq!(shop.stages.get(&first[0]).and_then(|stage| stage.role), Some(Role::Reclaim));
+        assert_eq!(first.len(), shop.stages.len());
     }
 }

@@ -1,6 +1,6 @@
 //! No clock runs: what was done last, what was just stopped, and the likely stage in one tap.
 
-use super::{say, taps};
+use super::{say, stages::Goes, taps};
 use crate::dom::prelude::*;
 use crate::{
     parts::{
@@ -144,15 +144,16 @@ fn done(desk: Desk, last: &Last) -> Fact {
 /// The likely stage, and who goes to it.
 #[component]
 fn Next(bench: Memo<Option<Bench>>) -> impl IntoView {
-    let desk = Desk::here();
+    let (desk, Goes(goes)) = (Desk::here(), expect_context());
     let stage = Memo::new(move |_| bench.read().as_ref().and_then(|bench| bench.next.first().cloned()));
     let sets = Memo::new(move |_| bench.read().as_ref().map(say::people).unwrap_or_default());
-    let chosen = RwSignal::new(None::<usize>);
     // Whoever was last at work, until another is chosen.
     let at = Signal::derive(move || {
         let last = bench.read().as_ref().and_then(|bench| bench.people.first().map(|it| it.id));
         let alone = |set: &Vec<Named>| matches!(set.as_slice(), [one] if Some(one.id) == last);
-        chosen.get().or_else(|| sets.read().iter().position(alone)).unwrap_or(0)
+        let sets = sets.read();
+        let chosen = goes.with(|goes| goes.as_ref().and_then(|goes| sets.iter().position(|set| set == goes)));
+        chosen.or_else(|| sets.iter().position(alone)).unwrap_or(0)
     });
     let start = move |()| {
         let who = sets.with_untracked(|sets| sets.get(at.get_untracked()).cloned()).unwrap_or_default();
@@ -168,7 +169,7 @@ fn Next(bench: Memo<Option<Bench>>) -> impl IntoView {
                     name=words::who().to_owned()
                     choices=Signal::derive(move || say::choices(&sets.read()))
                     chosen=at
-                    on_choose=Callback::new(move |to| chosen.set(Some(to)))
+                    on_choose=Callback::new(move |to: usize| goes.set(sets.with_untracked(|sets| sets.get(to).cloned())))
                 />
             }
         })
@@ -190,7 +191,7 @@ fn Next(bench: Memo<Option<Bench>>) -> impl IntoView {
 /// Two other stages, hours afterwards, and all stages.
 #[component]
 fn OrStart(bench: Memo<Option<Bench>>) -> impl IntoView {
-    let desk = Desk::here();
+    let (desk, goes) = (Desk::here(), expect_context::<Goes>());
     let others = Memo::new(move |_| {
         let next = bench.read().as_ref().map(|bench| bench.next.clone()).unwrap_or_default();
         next.into_iter().skip(1).take(2).collect::<Vec<Named>>()
@@ -199,7 +200,7 @@ fn OrStart(bench: Memo<Option<Bench>>) -> impl IntoView {
         let label = stage.name.clone();
         let tap = move |()| {
             if let Some(bench) = bench.get_untracked() {
-                let who = super::stages::at_work(&bench, None);
+                let who = super::stages::at_work(&bench, goes, None);
                 taps::begin(desk, &bench, who, stage.clone());
             }
         };

@@ -12,7 +12,7 @@ mod usual;
 mod work_for;
 
 pub use minute::MinuteSheet;
-pub use stages::StagesSheet;
+pub use stages::{Goes, StagesSheet};
 pub use work_for::WorkForSheet;
 
 use crate::dom::{nothing, prelude::*};
@@ -35,6 +35,13 @@ pub fn BenchSheet() -> impl IntoView {
         None => Shows::Nothing,
         Some(true) => Shows::FirstRun,
         Some(false) => Shows::Bench(desk.bench().map_or(0, |bench| bench.clocks.len().min(2))),
+    });
+    let Goes(goes) = expect_context();
+    // The choice was for the clock that runs now.
+    Effect::new(move || {
+        if matches!(shows.get(), Shows::Bench(clocks) if clocks > 0) {
+            goes.set(None);
+        }
     });
     move || match shows.get() {
         // What the page has painted still stands.

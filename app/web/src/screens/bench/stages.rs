@@ -27,14 +27,14 @@ pub fn Likely(
     #[prop(optional)]
     acting: Option<Option<RwSignal<usize>>>,
 ) -> impl IntoView {
-    let desk = Desk::here();
+    let (desk, goes) = (Desk::here(), expect_context::<Goes>());
     let next = Memo::new(move |_| bench.read().as_ref().map(|bench| bench.next.clone()).unwrap_or_default());
     let count = move || words::all_stages(bench.read().as_ref().map_or(0, |bench| bench.stages));
     let key = move |stage: Named| {
         let label = stage.name.clone();
         let tap = move |()| {
             if let Some(bench) = bench.get_untracked() {
-                let who = at_work(&bench, acting.flatten().map(|it| it.get_untracked()));
+                let who = at_work(&bench, goes, acting.flatten().map(|it| it.get_untracked()));
                 taps::begin(desk, &bench, who, stage.clone());
             }
         };
@@ -48,12 +48,20 @@ pub fn Likely(
     }
 }
 
-/// Who a tap on a stage is for: whose clock runs, both where they go together, else whom the bench offers first.
-pub fn at_work(bench: &Bench, acting: Option<usize>) -> Vec<Named> {
+/// Who was chosen to go to the next stage, until a clock is begun; provided as context, for all keys that begin one.
+#[derive(Clone, Copy)]
+pub struct Goes(pub RwSignal<Option<Vec<Named>>>);
+
+/// Who a tap on a stage is for: whose clock runs, both where they go together; with none running who was chosen, else
+/// whom the bench offers first.
+pub fn at_work(bench: &Bench, goes: Goes, acting: Option<usize>) -> Vec<Named> {
     let mut clocks = bench.clocks.clone();
     clocks.order_by_key(|clock| clock.entry);
     let one = acting.and_then(|at| clocks.get(at)).or(bench.clocks.last());
-    let Some(one) = one else { return bench.people.first().cloned().into_iter().collect() };
+    let Some(one) = one else {
+        let first = || bench.people.first().cloned().into_iter().collect();
+        return goes.0.get_untracked().unwrap_or_else(first);
+    };
     let with = clocks
         .iter()
         .filter(|it| it.entry == one.entry || (one.together.is_some() && it.together == one.together));
@@ -63,15 +71,14 @@ pub fn at_work(bench: &Bench, acting: Option<usize>) -> Vec<Named> {
 /// All stages, by side.
 #[component]
 pub fn StagesSheet() -> impl IntoView {
-    let desk = Desk::here();
-    let go: Go = expect_context();
+    let (desk, go, goes) = (Desk::here(), expect_context::<Go>(), expect_context::<Goes>());
     let bench = Memo::new(move |_| desk.bench());
     let runs = move || bench.read().as_ref().is_some_and(|bench| !bench.clocks.is_empty());
     let title = move || if runs() { words::change_over_title() } else { words::start_title() }.to_owned();
     let note = move || if runs() { words::one_tap_same_minute() } else { words::one_tap() }.to_owned();
     let begin = move |stage: Named| {
         if let Some(bench) = bench.get_untracked() {
-            let who = at_work(&bench, None);
+            let who = at_work(&bench, goes, None);
             taps::begin(desk, &bench, who, stage);
         }
         go.instead(&Place::Bench);

@@ -36,7 +36,8 @@ pub fn NoteSheet() -> impl IntoView {
     let form = Form::open(desk, "note");
     let opened_for = crate::screens::opened_for();
     let home = Memo::new(move |_| {
-        let bench = desk.bench().and_then(|bench| bench.bearer);
+        // Only what is going on now: a thought between two jobs may well be of neither.
+        let bench = desk.bench().filter(|bench| !bench.clocks.is_empty()).and_then(|bench| bench.bearer);
         opened_for.or(bench).map_or_else(|| choices::NO_HOME.to_owned(), choices::code)
     });
     let keep = Callback::new(move |()| keep(desk, go, form, &home.get_untracked()));
