@@ -1,7 +1,7 @@
-// The journal of a build: newest first, by day; find as you type; correct, strike out, bring back; history on view;
-// notes, and what has no home yet.
+// The journal of a build, a lot and the shop: newest first, by day; find as you type; correct, strike out, bring back;
+// history on view; notes, and what has no home yet.
 import assert from "node:assert/strict";
-import { BUILD, logHours, openBuild, startBuild, startStage } from "./lib/acts.mjs";
+import { addLot, BUILD, logHours, openBuild, startBuild, startStage } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
 import { until } from "./lib/thumb.mjs";
 
@@ -133,4 +133,69 @@ journey("two corrections of one entry on two phones: both are seen, one tap pick
   await thumb.key(/^This one/).last().tap();
   await thumb.kept("one version picked");
   await thumb.misses("Two versions of this entry");
+});
+
+journey("hours on a lot stand in the journal of the lot, are corrected from there, and come back there", async ({ thumb }) => {
+  await startBuild(thumb);
+  await addLot(thumb, { origin: "salvaged" }, { "what, or from where": "gymnasium maple", "rough quantity": "120", paid: "36" });
+  await thumb.place("Stock");
+  await thumb.tap(/gymnasium maple/);
+  const before = thumb.taps;
+  await thumb.tap("Journal", "Lot keys");
+  await thumb.sheet("Journal, gymnasium maple");
+  assert.equal(thumb.taps - before, 1);
+  await thumb.key(/came in gymnasium maple, 120/).waitFor();
+  // The form is opened for the lot.
+  await thumb.tap("hours", "Journal keys");
+  await thumb.type("How long", "2 h 15");
+  await thumb.choose("Stage", "reclaim");
+  await thumb.tap("Keep hours");
+  await thumb.kept("reclaim");
+  await thumb.sheet("Journal, gymnasium maple");
+  await thumb.tap(/reclaim.*2 h 15/);
+  await thumb.tap("Correct");
+  await thumb.type("How long", "3 h");
+  await thumb.tap("Keep it so");
+  await thumb.kept("corrected");
+  await thumb.tap("Leave");
+  await thumb.sheet("Journal, gymnasium maple");
+  await thumb.key(/reclaim.*3 h 00/).waitFor();
+  await thumb.type("Find in the journal", "maple");
+  await until("only what came in", async () => (await linesOnView(thumb)).length === 1);
+  // Of the build it is no hour.
+  await openBuild(thumb);
+  assert.equal(await thumb.key(/reclaim/).count(), 0);
+});
+
+journey("what is for the shop as a whole stands in the journal of the shop", async ({ thumb }) => {
+  await startBuild(thumb);
+  await thumb.place("Shop");
+  await thumb.tap("Journal", "Shop keys");
+  await thumb.sheet("Journal, the shop");
+  await thumb.tap("money", "Journal keys");
+  await thumb.type("What for", "Dust bags");
+  await thumb.type("Paid", "24");
+  await thumb.tap(/^Keep/);
+  await thumb.kept("24.00");
+  await thumb.sheet("Journal, the shop");
+  await thumb.key(/paid Dust bags 24\.00/).waitFor();
+  // What was written with the first amount is of the shop too.
+  await thumb.key(/choice currency, CAD/).waitFor();
+});
+
+journey("stock taken from the journal of a build goes into that build", async ({ thumb, go }) => {
+  await startBuild(thumb);
+  await addLot(thumb, { use: "used up" }, { what: "discs", "how much": "16 discs", "price, before tax": "11.36" });
+  await go("new-build");
+  await thumb.type("What is it?", "Kettle stand");
+  await thumb.tap("Start it");
+  await thumb.kept("Kettle stand");
+  await openBuild(thumb, "Kettle stand");
+  await thumb.tap("stock", "Journal keys");
+  await thumb.sheet(/discs/);
+  await thumb.sees(/Kettle stand/);
+  await thumb.tap("4", "Number pad");
+  await thumb.tap("Use 4 discs");
+  await thumb.kept(/used 4 discs/);
+  await thumb.key(/used discs, 4 discs/).waitFor();
 });

@@ -15,9 +15,24 @@ use benchslate_core::{
     measure::Money,
 };
 
-/// The head of a build's journal.
+/// The head of a journal: whose it is.
 pub fn journal_of(title: &str) -> String {
     format!("Journal, {title}")
+}
+
+/// Whose journal it is, while the shop has no name.
+pub fn of_the_shop() -> &'static str {
+    "the shop"
+}
+
+/// The key that leads to it from a lot or from the shop.
+pub fn the_journal() -> &'static str {
+    "Journal"
+}
+
+/// The head where there is no such lot.
+pub fn no_lot() -> &'static str {
+    "No such lot"
 }
 
 /// Beside it.

@@ -39,7 +39,7 @@ use slots::{Amount, Said, Slot, Wrong};
 pub fn UseSheet(of: Option<Id>) -> impl IntoView {
     let desk = Desk::here();
     let chooses = RwSignal::new(false);
-    let bearer = RwSignal::new(None::<Bearer>);
+    let (opened_for, bearer) = (crate::screens::opened_for(), RwSignal::new(None::<Bearer>));
     let form = Form::open(desk, "use");
     let thing = Memo::new(move |_| {
         desk.read(|view| match of {
@@ -52,7 +52,7 @@ pub fn UseSheet(of: Option<Id>) -> impl IntoView {
             return view! { <pick::Pick chooses bearer/> };
         }
         match thing.get() {
-            Some(thing) => view! { <One thing form chooses bearer/> },
+            Some(thing) => view! { <One thing form chooses opened_for bearer/> },
             None => view! { <Nothing/> },
         }
     }
@@ -91,7 +91,13 @@ fn Nothing() -> impl IntoView {
 
 /// One thing, and how much of it.
 #[component]
-fn One(thing: Thing, form: Form, chooses: RwSignal<bool>, bearer: RwSignal<Option<Bearer>>) -> impl IntoView {
+fn One(
+    thing: Thing,
+    form: Form,
+    chooses: RwSignal<bool>,
+    opened_for: Option<Bearer>,
+    bearer: RwSignal<Option<Bearer>>,
+) -> impl IntoView {
     let (desk, go) = (Desk::here(), expect_context::<Go>());
     let said = Said::of(form, &thing);
     let slots = StoredValue::new(slots::slots(&thing));
@@ -100,7 +106,9 @@ fn One(thing: Thing, form: Form, chooses: RwSignal<bool>, bearer: RwSignal<Optio
         slots.with_value(|slots| slots.get(chosen.get()).copied()).unwrap_or(Slot::Amount)
     });
     let thing = StoredValue::new(thing);
-    let into = Memo::new(move |_| bearer.get().or_else(|| thing.with_value(|thing| likely(desk, thing))));
+    let into = Memo::new(move |_| {
+        bearer.get().or_else(|| thing.with_value(|thing| likely(desk, thing, opened_for)))
+    });
     let amount = Memo::new(move |_| {
         desk.read(|view| thing.with_value(|thing| slots::amount(view, thing, said, slot.get())))
     });
@@ -145,11 +153,12 @@ fn One(thing: Thing, form: Form, chooses: RwSignal<bool>, bearer: RwSignal<Optio
     }
 }
 
-/// What the bench works for; stock never goes into itself, so after hours on a lot it is the build worked on last.
-fn likely(desk: Desk, thing: &Thing) -> Option<Bearer> {
-    let bench = desk.bench().and_then(|bench| bench.bearer);
-    if bench != Some(Bearer::Lot(thing.id())) {
-        return bench;
+/// What the sheet was opened for, else what the bench works for; stock never goes into itself, so after hours on a
+/// lot it is the build worked on last.
+fn likely(desk: Desk, thing: &Thing, opened_for: Option<Bearer>) -> Option<Bearer> {
+    let likely = opened_for.or_else(|| desk.bench().and_then(|bench| bench.bearer));
+    if likely != Some(Bearer::Lot(thing.id())) {
+        return likely;
     }
     desk.read(|view| {
         let is_build =
