@@ -199,3 +199,51 @@ journey("stock taken from the journal of a build goes into that build", async ({
   await thumb.kept(/used 4 discs/);
   await thumb.key(/used discs, 4 discs/).waitFor();
 });
+
+journey("a drive is corrected: how far, what the way cost, and who bears how many parts of it", async ({ thumb, go }) => {
+  await startBuild(thumb);
+  await go("choices");
+  await thumb.type("Vehicle, a km", "0.50");
+  await thumb.tap("Keep");
+  const lot = { "what, or from where": "gymnasium maple", "rough quantity": "120", paid: "36", "haul, there and back": "84" };
+  await addLot(thumb, { origin: "salvaged" }, lot);
+  await thumb.place("Stock");
+  await thumb.tap(/gymnasium maple/);
+  await thumb.tap("Journal", "Lot keys");
+  await thumb.tap(/drive 84 km 42\.00/);
+  await thumb.tap("Correct");
+  assert.equal(await thumb.field("Parts for gymnasium maple").inputValue(), "1");
+  // What can't be is said by its field, and kept as typed.
+  await thumb.type("Kilometres", "far");
+  await thumb.type("Parts for gymnasium maple", "0");
+  await thumb.tap("Keep it so");
+  await thumb.refused("Kilometres", "“f” has no place here", "far");
+  await thumb.refused("Parts for gymnasium maple", "One part at least", "0");
+  await thumb.type("Parts for gymnasium maple", "1.5");
+  await thumb.tap("Keep it so");
+  await thumb.refused("Parts for gymnasium maple", /whole/i, "1.5");
+  await thumb.type("Parts for gymnasium maple", "");
+  await thumb.tap("Keep it so");
+  await thumb.refused("Parts for gymnasium maple", "Somebody must bear it", "");
+  await thumb.type("Kilometres", "90");
+  await thumb.type("Fee", "6");
+  await thumb.type("Parts for gymnasium maple", "2");
+  await thumb.choose("Shared with one more", BUILD);
+  await thumb.type(`Parts for ${BUILD}`, "1");
+  await thumb.tap("Keep it so");
+  await thumb.kept("corrected");
+  // 90 km at 0.50 and 6.00: 51.00 in three parts.
+  await thumb.sees(`gymnasium maple, 2 of 3 parts; ${BUILD}, 1 of 3 parts`);
+  await thumb.tap("Leave");
+  await thumb.key(/drive 90 km.*34\.00/).waitFor();
+  await openBuild(thumb);
+  await thumb.key(/drive 90 km.*17\.00/).waitFor();
+  // Whoever bears none of it is out.
+  await thumb.tap(/drive 90 km/);
+  await thumb.tap("Correct");
+  await thumb.type("Parts for gymnasium maple", "");
+  await thumb.tap("Keep it so");
+  await thumb.kept("corrected");
+  await openBuild(thumb);
+  await thumb.key(/drive 90 km.*51\.00/).waitFor();
+});

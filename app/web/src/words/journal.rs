@@ -1,8 +1,8 @@
 //! The journal: its lines, its days, an entry with its history.
 
 pub use super::correcting::{
-    end_before_start, name_missing, names_gone, not_chosen, one_at_least, over_the_whole, too_long,
-    words_missing,
+    end_before_start, name_missing, names_gone, no_parts, nobody_bears_it, not_chosen, one_at_least,
+    one_part_at_least, over_the_whole, parts_for, shared_in_parts, shared_with_more, too_long, words_missing,
 };
 
 use super::Tongue;
@@ -147,6 +147,11 @@ pub fn good_and_culled(good: &str, culled: &str) -> String {
 /// A drive.
 pub fn km(km: &str) -> String {
     format!("{km} km")
+}
+
+/// One of those that a drive is shared among: `gymnasium maple, 2 of 3 parts`.
+pub fn part_of(title: &str, parts: u32, whole: u64) -> String {
+    format!("{title}, {parts} of {whole} parts")
 }
 
 /// Camera time within a stretch.

@@ -250,7 +250,7 @@ fn begin(desk: Desk, form: Form, entry: Id) {
     let filled = desk.now_read(|view| view.journal.body(entry).and_then(|body| correct::fill(view, body)));
     form.all_right();
     for (field, text) in filled.unwrap_or_default() {
-        form.set(field, text);
+        form.set(&field, text);
     }
     form.set(OF, entry.to_string());
 }
