@@ -2,6 +2,7 @@
 
 mod draw;
 mod pick;
+mod side;
 mod slots;
 
 pub use pick::{bearers, title};
@@ -28,7 +29,7 @@ use crate::{
 use benchslate_core::{
     journal::{
         Change, Id, On,
-        kinds::{Bearer, Draw, Source, Use},
+        kinds::{Bearer, Draw, Side, Source, Use},
     },
     measure::Quantity,
 };
@@ -113,12 +114,17 @@ fn One(
         desk.read(|view| thing.with_value(|thing| slots::amount(view, thing, said, slot.get())))
     });
     let note = Signal::derive(move || into.get().map(|into| words::into(&title(desk, into))));
+    let (source, opens) = (thing.with_value(|thing| thing.source), RwSignal::new(false));
+    let of_side = Memo::new(move |_| side::side(desk, source, said, into.get()));
     let label = move || match amount.get() {
         Ok(amount) => words::use_so_much(&amount.said),
         Err(_) => words::use_it().to_owned(),
     };
     let tap = move |()| match amount.get_untracked() {
-        Ok(amount) => draw(desk, go, thing.get_value(), said, amount, into.get_untracked()),
+        Ok(amount) => {
+            let goes = Goes { into: into.get_untracked(), side: of_side.get_untracked() };
+            draw(desk, go, thing.get_value(), said, amount, goes);
+        }
         Err(wrong) => say_wrong(said, slots, chosen, wrong),
     };
     let head = thing.with_value(|thing| thing.name.clone());
@@ -138,7 +144,10 @@ fn One(
                 <Hand name=words::use_keys().to_owned() kind=HandKind::Tall>
                     {move || draw::keys(desk, thing.get_value(), said, slot.get())}
                     <Keys>
-                        <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
+                        {move || (!opens.get()).then(|| {
+                            view! { <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/> }
+                        })}
+                        {move || of_side.get().map(|of_side| side::key(said, of_side, opens))}
                         <Key
                             class="wide"
                             label=Signal::derive(label)
@@ -245,8 +254,16 @@ fn caution(thing: &Thing) -> AnyView {
     view! { <Caution text=text.to_owned()/> }
 }
 
-fn draw(desk: Desk, go: Go, thing: Thing, said: Said, amount: Amount, into: Option<Bearer>) {
-    let (entry, bearer) = (desk.fresh(), into.unwrap_or(Bearer::Shop));
+/// Where a draw goes: what bears it, and what it is for there.
+struct Goes {
+    into: Option<Bearer>,
+    side: Option<Side>,
+}
+
+fn draw(desk: Desk, go: Go, thing: Thing, said: Said, amount: Amount, goes: Goes) {
+    let (entry, bearer) = (desk.fresh(), goes.into.unwrap_or(Bearer::Shop));
+    // None is the piece.
+    let side = goes.side.filter(|side| *side != Side::Piece);
     let clock = desk.bench().and_then(|bench| bench.clocks.last().cloned());
     let stage = clock.map(|clock| clock.stage.id);
     let (source, size) = (thing.source, amount.size.clone());
@@ -259,7 +276,7 @@ fn draw(desk: Desk, go: Go, thing: Thing, said: Said, amount: Amount, into: Opti
                 quantity,
                 unit,
                 bearer,
-                side: None,
+                side,
                 stage,
                 returns: None,
                 note: size.clone(),
