@@ -1,6 +1,7 @@
 // The journal of a build, a lot and the shop: newest first, by day; find as you type; correct, strike out, bring back;
 // history on view; notes, and what has no home yet.
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
 import { addLot, BUILD, logHours, openBuild, startBuild, startStage } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
 import { until } from "./lib/thumb.mjs";
@@ -12,6 +13,22 @@ async function written({ thumb }) {
   await logHours(thumb, "1 h 30", "sand");
   await openBuild(thumb);
   await thumb.sheet(`Journal, ${BUILD}`);
+}
+
+/** The journal as the file that a backup writes. */
+async function backUp({ page, thumb }) {
+  await thumb.place("Shop");
+  const [download] = await Promise.all([page.waitForEvent("download"), thumb.tap(/^Back up now/)]);
+  return readFileSync(await download.path(), "utf8");
+}
+
+/** A file of revisions brought into a phone. */
+async function bringIn({ page, thumb, go }, text) {
+  await go("bring-in");
+  const [chooser] = await Promise.all([page.waitForEvent("filechooser"), thumb.tap("Choose a file")]);
+  await chooser.setFiles({ name: "journal.jsonl", mimeType: "application/jsonl", buffer: Buffer.from(text) });
+  await thumb.tap(/^Take it/);
+  await thumb.sees(/brought in, and kept/);
 }
 
 const linesOnView = (thumb) => thumb.page.getByRole("list", { name: "Lines of the day" }).getByRole("listitem").allInnerTexts();
@@ -98,18 +115,6 @@ journey("a note without a home waits until it gets one", async ({ thumb, go }) =
 journey("two corrections of one entry on two phones: both are seen, one tap picks", async (walk) => {
   const { page, thumb, elsewhere } = walk;
   await written(walk);
-  const file = async (of) => {
-    await of.thumb.place("Shop");
-    const [download] = await Promise.all([of.page.waitForEvent("download"), of.thumb.tap(/^Back up now/)]);
-    return download.path();
-  };
-  const bringIn = async (of, path) => {
-    await of.go("bring-in");
-    const [chooser] = await Promise.all([of.page.waitForEvent("filechooser"), of.thumb.tap("Choose a file")]);
-    await chooser.setFiles(path);
-    await of.thumb.tap(/^Take it/);
-    await of.thumb.sees(/brought in, and kept/);
-  };
   const correct = async (of, length) => {
     await openBuild(of.thumb);
     await of.thumb.tap(/mill/);
@@ -119,12 +124,12 @@ journey("two corrections of one entry on two phones: both are seen, one tap pick
     await of.thumb.kept("corrected");
   };
   const partner = await elsewhere();
-  await bringIn(partner, await file(walk));
+  await bringIn(partner, await backUp(walk));
   await correct(walk, "3 h");
   await page.clock.fastForward("00:05:00");
   await partner.page.clock.fastForward("00:10:00");
   await correct(partner, "4 h");
-  await bringIn(walk, await file(partner));
+  await bringIn(walk, await backUp(partner));
   await openBuild(thumb);
   await thumb.sees("two versions: one must be picked");
   await thumb.tap(/mill/);
@@ -246,4 +251,60 @@ journey("a drive is corrected: how far, what the way cost, and who bears how man
   await thumb.kept("corrected");
   await openBuild(thumb);
   await thumb.key(/drive 90 km.*51\.00/).waitFor();
+});
+
+/** An expense of the build. */
+async function paid({ thumb }) {
+  await openBuild(thumb);
+  await thumb.tap("money", "Journal keys");
+  await thumb.type("What for", "Hire of a drum sander");
+  await thumb.type("Paid", "60");
+  await thumb.tap(/^Keep/);
+  await thumb.kept("Hire of a drum sander");
+}
+
+/** What another phone knows that was never told what the shop counts in. */
+const withoutChoices = (text) => text.split("\n").filter((line) => !line.includes('"kind":"setting"')).join("\n");
+
+journey("an expense that is corrected to have the first amount is counted in what is guessed, which is said beside it", async (walk) => {
+  await startBuild(walk.thumb);
+  await paid(walk);
+  const other = await walk.elsewhere();
+  const { thumb } = other;
+  await bringIn(other, withoutChoices(await backUp(walk)));
+  await openBuild(thumb);
+  await thumb.tap(/paid Hire of a drum sander/);
+  await thumb.tap("Correct");
+  await thumb.sees("Counted in CAD, going by where this phone is");
+  await thumb.sees(/^CAD$/);
+  await thumb.type("Amount", "64");
+  await thumb.tap("Keep it so");
+  await thumb.kept("corrected");
+  await thumb.sees("64.00");
+  await other.go("journal.shop");
+  await thumb.key(/choice currency, CAD/).waitFor();
+  // Chosen by now: nothing more is said of it.
+  await openBuild(thumb);
+  await thumb.tap(/paid Hire of a drum sander/);
+  await thumb.tap("Correct");
+  await thumb.misses("Counted in CAD, going by where this phone is");
+});
+
+journey("where no currency can be guessed a corrected expense asks for it", { phone: { locale: "eo", timezoneId: "UTC" } }, async (walk) => {
+  await startBuild(walk.thumb);
+  await walk.go("choices");
+  await walk.thumb.type("Find another: code or name", "EUR");
+  await walk.thumb.tap(/EUR$/);
+  await walk.thumb.kept("EUR");
+  await paid(walk);
+  const other = await walk.elsewhere();
+  const { thumb } = other;
+  await bringIn(other, withoutChoices(await backUp(walk)));
+  await openBuild(thumb);
+  await thumb.tap(/paid Hire of a drum sander/);
+  await thumb.tap("Correct");
+  await thumb.key("Choose the currency").waitFor();
+  await thumb.type("Amount", "64");
+  await thumb.tap("Keep it so");
+  await thumb.refused("Amount", "In which currency?", "64");
 });

@@ -19,7 +19,7 @@ use crate::{
     shell::{Desk, desk::View},
     words::{
         journal::{self as words, Label},
-        refusal,
+        money, refusal,
     },
 };
 use benchslate_core::{
@@ -86,7 +86,34 @@ pub fn draw(desk: Desk, form: Form, body: &Body) -> AnyView {
     if let Body::Stretch(_) = body {
         return fields::draw(desk, form, Signal::stored(Defaults::default()), false);
     }
-    let (specs, side): (Vec<Spec>, bool) = match body {
+    let (specs, side) = specs(body);
+    let in_money = specs.iter().any(|(_, _, how)| *how == How::Money);
+    // Cells hold what fits a cell; long words stand over them, boxes to tick under them.
+    let (long, specs): (Vec<Spec>, Vec<Spec>) = specs.into_iter().partition(|(_, _, how)| *how == How::Long);
+    let (ticks, cells): (Vec<Spec>, Vec<Spec>) = specs.into_iter().partition(|(_, _, how)| *how == How::Tick);
+    let drawn = move |specs: Vec<Spec>| {
+        specs.into_iter().map(move |spec| field(desk, form, spec)).collect::<Vec<AnyView>>()
+    };
+    let shares = matches!(body, Body::Trip(_)).then(|| trip::draw(desk, form));
+    view! {
+        {drawn(long)}
+        <Cells>{drawn(cells)}</Cells>
+        {in_money.then(|| first_amount::offer(desk))}
+        {shares}
+        {drawn(ticks)}
+        {side.then(|| fields::sides(form))}
+    }
+}
+
+/// Whether money stands in its fields: then what the shop counts in goes with it.
+pub fn has_money(form: Form, body: &Body) -> bool {
+    let typed = |(field, _, how): &Spec| *how == How::Money && !form.now(field).trim().is_empty();
+    specs(body).0.iter().any(typed)
+}
+
+/// The fields of a kind, and whether the side is chosen under them.
+fn specs(body: &Body) -> (Vec<Spec>, bool) {
+    match body {
         Body::Draw(_) => (stock::DRAW.to_vec(), true),
         Body::Lot(_) => (stock::LOT.to_vec(), false),
         Body::Item(_) => (stock::ITEM.to_vec(), false),
@@ -99,20 +126,6 @@ pub fn draw(desk: Desk, form: Form, body: &Body) -> AnyView {
         Body::Stage(_) => (things::STAGE.to_vec(), true),
         Body::Shelf(_) => (vec![(DAY, Label::Day, How::Day)], false),
         Body::Stretch(_) | Body::Setting(_) => (Vec::new(), false),
-    };
-    // Cells hold what fits a cell; long words stand over them, boxes to tick under them.
-    let (long, specs): (Vec<Spec>, Vec<Spec>) = specs.into_iter().partition(|(_, _, how)| *how == How::Long);
-    let (ticks, cells): (Vec<Spec>, Vec<Spec>) = specs.into_iter().partition(|(_, _, how)| *how == How::Tick);
-    let drawn = move |specs: Vec<Spec>| {
-        specs.into_iter().map(move |spec| field(desk, form, spec)).collect::<Vec<AnyView>>()
-    };
-    let shares = matches!(body, Body::Trip(_)).then(|| trip::draw(desk, form));
-    view! {
-        {drawn(long)}
-        <Cells>{drawn(cells)}</Cells>
-        {shares}
-        {drawn(ticks)}
-        {side.then(|| fields::sides(form))}
     }
 }
 
@@ -189,8 +202,13 @@ impl Typed<'_> {
         Some(self.words(field, most)).filter(|text| !text.is_empty())
     }
 
+    /// Money, where some is typed. It is kept only where it is known what it counts in.
     fn money(&self, field: &str) -> Option<Dec> {
-        self.form.read(field, number::amount).map(Dec)
+        let money = self.form.read(field, number::amount).map(Dec)?;
+        if first_amount::currency(self.view).is_none() {
+            self.form.wrong(field, money::no_currency().to_owned());
+        }
+        Some(money)
     }
 
     fn share(&self, field: &str) -> Option<Dec> {
@@ -202,6 +220,13 @@ impl Typed<'_> {
     }
 
     fn must_money(&self, field: &str) -> Dec {
+        match self.money(field) {
+            Some(money) => money,
+            None => self.number(field),
+        }
+    }
+
+    fn number(&self, field: &str) -> Dec {
         fields::must(self.form, field, number::amount).map(Dec).unwrap_or_default()
     }
 

@@ -44,7 +44,7 @@ pub fn trip(typed: &Typed, before: &Trip) -> Trip {
     let shares = shares(typed.form);
     Trip {
         on: typed.on(before.on),
-        km: typed.must_money("km"),
+        km: typed.number("km"),
         fee: typed.money("fee"),
         // What comes to the same stays as it was written.
         shares: if shares == before.parts() { before.shares.clone() } else { shares },
