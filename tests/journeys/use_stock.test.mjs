@@ -1,4 +1,5 @@
-// Stock used: the usual draw, a count, a share of a tin, a length with marks that add, a return, found empty.
+// Stock used: the usual draw, a count, a share of a tin, a length with marks that add, what it is for, a return, found
+// empty.
 import assert from "node:assert/strict";
 import { addLot, openBuild, startBuild, startStage } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
@@ -70,6 +71,42 @@ journey("a length of timber: the lit marks of the rule add to three eighths", as
   await thumb.sees("2.42");
   await thumb.tap(/^Use 19 3\/8 in/);
   await thumb.kept(/19.*3\/8 in.*2\.42/);
+});
+
+journey("stock is for what the clock is for; another side is chosen on the spot, and stands there the next time", async ({ thumb }) => {
+  await startBuild(thumb);
+  await addLot(thumb, { use: "used up" }, DISCS);
+  await thumb.place("Bench");
+  await startStage(thumb, "shoot");
+  let before = thumb.taps;
+  await thumb.tap(/^Other/);
+  await thumb.key("for the film: change").waitFor();
+  await thumb.tap("2", "Number pad");
+  await thumb.tap("Use 2 discs");
+  await thumb.kept(/used 2 discs/);
+  assert.equal(thumb.taps - before, 3, "the usual way is no tap longer");
+  // The usual draw repeats what it was for, and says so.
+  await thumb.tap(/^2 discs 1\.42, for the film/, "Bench keys");
+  await thumb.kept("12 discs left on the shelf");
+  before = thumb.taps;
+  await thumb.tap(/^Other/);
+  await thumb.tap("for the film: change");
+  await thumb.tap("both", "What it is for");
+  await thumb.key("for both: change").waitFor();
+  await thumb.tap("3", "Number pad");
+  await thumb.tap("Use 3 discs");
+  await thumb.kept(/used 3 discs/);
+  assert.equal(thumb.taps - before, 5);
+  await thumb.tap(/^Other/);
+  await thumb.key("for both: change").waitFor();
+  await openBuild(thumb);
+  assert.equal(await thumb.key(/used discs, 2 discs, for the film/).count(), 2);
+  await thumb.key(/used discs, 3 discs, both/).waitFor();
+  // At another stage it is for what that one is for.
+  await thumb.place("Bench");
+  await startStage(thumb, "sand");
+  await thumb.tap(/^Other/);
+  await thumb.key("for the piece: change").waitFor();
 });
 
 journey("half a fraction shows its hole and is refused in plain words", async ({ thumb }) => {

@@ -38,8 +38,8 @@ function sheets(text) {
     "builds", "new-build", ...tabs, `opened.${build}.true`, `opened.${build}.true.labour`,
     `entry.${of("stretch")}`, `entry.${of("draw")}`, `entry.${of("lot")}`, `entry.${of("note")}`,
     "hours", "note", "no-home-yet", "expense",
-    "stock", "new-lot", `lot.${of("lot")}`, `lot.${of("item")}`, `sort.${of("lot")}`, "use", `use.${of("lot")}`, `return.${of("draw")}`,
-    "plan", "shop", "person", `person.${of("person")}`, "choices", "bring-in",
+    "stock", "new-lot", `lot.${of("lot")}`, `lot.${of("item")}`, `journal.${of("lot")}`, `sort.${of("lot")}`, "use", `use.${of("lot")}`, `return.${of("draw")}`,
+    "plan", "shop", "journal.shop", "person", `person.${of("person")}`, "choices", "bring-in",
   ];
 }
 

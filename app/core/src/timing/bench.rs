@@ -82,6 +82,9 @@ pub struct Usual {
     pub quantity: Dec,
     /// In which unit.
     pub unit: Unit,
+    /// What it was for the last time; none: the piece.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub side: Option<Side>,
 }
 
 /// The last thing done.
@@ -185,7 +188,8 @@ fn usual(shop: &Shop, draw: UsualDraw) -> Option<Usual> {
         Source::Item(id) => shop.items.get(&id).map(|item| (item.name.clone(), item.word.clone()))?,
         Source::Lot(id) => shop.lots.get(&id).map(|lot| (lot.name.clone(), None))?,
     };
-    Some(Usual { from: draw.from, name, word, quantity: draw.quantity, unit: draw.unit })
+    let side = (draw.side != Side::Piece).then_some(draw.side);
+    Some(Usual { from: draw.from, name, word, quantity: draw.quantity, unit: draw.unit, side })
 }
 
 fn last(shop: &Shop, stretches: &[usize], now: Instant) -> Option<Last> {

@@ -4,7 +4,7 @@ use crate::measure::InOrder;
 use crate::{
     journal::{
         Id, Shop,
-        kinds::{Bearer, Role, Source},
+        kinds::{Bearer, Role, Side, Source},
         shop::{Draw, Interval, Time},
     },
     measure::{Day, Dec, Instant, Unit},
@@ -55,6 +55,8 @@ pub struct UsualDraw {
     pub quantity: Dec,
     /// In which unit.
     pub unit: Unit,
+    /// What it was for the last time.
+    pub side: Side,
 }
 
 /// The item and quantity drawn most often in the last [`USUAL_OVER`] stretches of this stage, the latest on
@@ -72,7 +74,22 @@ pub fn usual_draw(shop: &Shop, stage: Id) -> Option<UsualDraw> {
     };
     let often = |draw: &Draw| recent.iter().filter(|other| alike(draw, other)).count();
     let best = recent.iter().enumerate().max_by_key(|(place, draw)| (often(draw), *place))?.1;
-    Some(UsualDraw { from: best.from, quantity: best.typed.0, unit: best.typed.1 })
+    Some(UsualDraw { from: best.from, quantity: best.typed.0, unit: best.typed.1, side: best.side })
+}
+
+/// What a draw is probably for. While a clock runs: what the same thing was for when it was last drawn at that
+/// stage, else what the clock is for. While none runs: what the thing was last drawn for, else the piece.
+pub fn draw_side(shop: &Shop, from: Source, clock: Option<(Id, Side)>) -> Side {
+    let thing = |from: Source| match from {
+        Source::Lot(lot) => shop.lots.get(&lot).and_then(|it| it.item).map_or(from, Source::Item),
+        Source::Item(_) => from,
+    };
+    let of = thing(from);
+    let last = shop.draws.iter().rev().find(|draw| {
+        let here = clock.is_none_or(|(stage, _)| draw.stage == Some(stage));
+        draw.returns.is_none() && here && thing(draw.from) == of
+    });
+    last.map(|draw| draw.side).or(clock.map(|(_, side)| side)).unwrap_or(Side::Piece)
 }
 
 /// The last thing done on a build: its latest day, the latest stage of that day, and who was at it.
@@ -179,14 +196,9 @@ mod tests {
         check(&bench, 10, &[8, 13, 11, 12]);
     }
 
-    #[test]
-    fn the_usual_draw_is_the_one_made_most_often_at_the_stage() {
-        let mut bench = Bench::new();
-        done(&mut bench, &[(10, "08:00", "09:00")]);
-        assert_eq!(usual_draw(&bench.shop(), SAND), None);
-        let on = On::At(when("08:30"));
+    fn discs(bench: &mut Bench) -> Id {
         let item = kinds::Item {
-            on,
+            on: On::At(when("08:30")),
             name: "disc".into(),
             purpose: Use::Consumable,
             unit: Unit::Each,
@@ -195,28 +207,69 @@ mod tests {
             content_unit: None,
             low: None,
         };
-        let disc = bench.enter(item.into());
-        let mut draw = |quantity: &str, at: &str, stage| {
-            let draw = kinds::Draw {
-                on: On::At(when(at)),
-                from: Source::Item(disc),
-                quantity: Dec(quantity.parse().unwrap()),
-                unit: Unit::Each,
-                bearer: Bearer::Build(TRAYS),
-                side: None,
-                stage: Some(stage),
-                returns: None,
-                note: None,
-            };
-            bench.enter(draw.into());
+        bench.enter(item.into())
+    }
+
+    fn drawn(of: Id, quantity: &str, at: &str, stage: Option<Id>) -> kinds::Draw {
+        kinds::Draw {
+            on: On::At(when(at)),
+            from: Source::Item(of),
+            quantity: Dec(quantity.parse().unwrap()),
+            unit: Unit::Each,
+            bearer: Bearer::Build(TRAYS),
+            side: None,
+            stage,
+            returns: None,
+            note: None,
+        }
+    }
+
+    #[test]
+    fn the_usual_draw_is_the_one_made_most_often_at_the_stage() {
+        let mut bench = Bench::new();
+        done(&mut bench, &[(10, "08:00", "09:00")]);
+        assert_eq!(usual_draw(&bench.shop(), SAND), None);
+        let disc = discs(&mut bench);
+        let mut draw = |quantity: &str, at: &str, side, stage| {
+            bench.enter(kinds::Draw { side, ..drawn(disc, quantity, at, Some(stage)) }.into());
         };
-        draw("2", "08:10", SAND);
-        draw("4", "08:20", SAND);
-        draw("4.0", "08:30", SAND);
-        draw("2", "08:40", SAND);
-        draw("6", "08:50", standing_id(11));
+        draw("2", "08:10", None, SAND);
+        draw("4", "08:20", None, SAND);
+        draw("4.0", "08:30", None, SAND);
+        draw("2", "08:40", Some(Side::Film), SAND);
+        draw("6", "08:50", None, standing_id(11));
         let usual = usual_draw(&bench.shop(), SAND).unwrap();
         assert_eq!((usual.quantity.0.to_string(), usual.from), ("2".into(), Source::Item(disc)));
+        // For what it was the last time that so much of it was drawn here.
+        assert_eq!(usual.side, Side::Film);
+    }
+
+    #[test]
+    fn a_draw_is_for_what_the_clock_is_for_until_the_thing_was_for_something_else_there() {
+        let mut bench = Bench::new();
+        let disc = discs(&mut bench);
+        let (of, shoot) = (Source::Item(disc), standing_id(17));
+        let side = |bench: &Bench, clock| draw_side(&bench.shop(), of, clock);
+        assert_eq!(side(&bench, None), Side::Piece);
+        assert_eq!(side(&bench, Some((SAND, Side::Piece))), Side::Piece);
+        assert_eq!(side(&bench, Some((shoot, Side::Film))), Side::Film);
+        bench.enter(drawn(disc, "1", "08:00", Some(shoot)).into());
+        assert_eq!(side(&bench, Some((shoot, Side::Film))), Side::Piece);
+        let both = kinds::Draw { side: Some(Side::Both), ..drawn(disc, "1", "09:00", None) };
+        bench.enter(both.into());
+        assert_eq!(side(&bench, None), Side::Both);
+        assert_eq!(side(&bench, Some((SAND, Side::Piece))), Side::Piece);
+    }
+
+    #[test]
+    fn what_came_back_says_nothing_of_the_next_draw() {
+        let mut bench = Bench::new();
+        let disc = discs(&mut bench);
+        let draw = bench.enter(drawn(disc, "4", "08:00", None).into());
+        let back =
+            kinds::Draw { side: Some(Side::Film), returns: Some(draw), ..drawn(disc, "1", "09:00", None) };
+        bench.enter(back.into());
+        assert_eq!(draw_side(&bench.shop(), Source::Item(disc), None), Side::Piece);
     }
 
     #[test]

@@ -46,7 +46,9 @@ pub fn sheet(place: Place) -> AnyView {
         Place::NewStage => view! { <builds::NewStageSheet/> },
         Place::Minute(entry) => view! { <bench::MinuteSheet entry/> },
         Place::Builds => view! { <builds::BuildsSheet/> },
-        Place::Build(id, Tab::Journal) => view! { <journal::JournalSheet of=id/> },
+        Place::Build(id, Tab::Journal) => view! { <journal::JournalSheet of=Bearer::Build(id)/> },
+        Place::LotJournal(id) => view! { <journal::JournalSheet of=Bearer::Lot(id)/> },
+        Place::ShopJournal => view! { <journal::JournalSheet of=Bearer::Shop/> },
         Place::Build(id, tab @ (Tab::Time | Tab::Film)) => {
             view! { <builds::LaterSheet of=id tab/> }
         }

@@ -56,6 +56,10 @@ pub enum Place {
     NewLot,
     /// A lot: board and saving.
     Lot(Id),
+    /// What happened on a lot, newest first.
+    LotJournal(Id),
+    /// What happened for the shop as a whole, newest first.
+    ShopJournal,
     /// What a salvaged lot yielded.
     Sort(Id),
     /// Use stock; of which lot or item, where that is chosen.
@@ -73,6 +77,9 @@ pub enum Place {
     /// A journal brought in from a file.
     BringIn,
 }
+
+/// The one journal that is of no entry.
+const SHOP_JOURNAL: &str = "journal.shop";
 
 impl Place {
     /// The value of `at`.
@@ -95,6 +102,8 @@ impl Place {
             Place::Stock => "stock".into(),
             Place::NewLot => "new-lot".into(),
             Place::Lot(id) => format!("lot.{id}"),
+            Place::LotJournal(id) => format!("journal.{id}"),
+            Place::ShopJournal => SHOP_JOURNAL.into(),
             Place::Sort(id) => format!("sort.{id}"),
             Place::Use(None) => "use".into(),
             Place::Use(Some(id)) => format!("use.{id}"),
@@ -119,6 +128,9 @@ impl Place {
     }
 
     fn read(at: &str) -> Option<Place> {
+        if at == SHOP_JOURNAL {
+            return Some(Place::ShopJournal);
+        }
         let mut words = at.splitn(3, '.');
         let (name, id, rest) = (words.next()?, words.next(), words.next());
         if let Some(id) = id {
@@ -154,6 +166,7 @@ impl Place {
             ("minute", None) => Place::Minute(id),
             ("entry", None) => Place::Entry(id),
             ("lot", None) => Place::Lot(id),
+            ("journal", None) => Place::LotJournal(id),
             ("sort", None) => Place::Sort(id),
             ("use", None) => Place::Use(Some(id)),
             ("return", None) => Place::Return(id),
@@ -207,6 +220,8 @@ mod tests {
             Place::Stock,
             Place::NewLot,
             Place::Lot(id),
+            Place::LotJournal(id),
+            Place::ShopJournal,
             Place::Sort(id),
             Place::Use(None),
             Place::Use(Some(id)),
@@ -225,7 +240,18 @@ mod tests {
 
     #[test]
     fn what_is_no_place_is_the_bench() {
-        for at in ["", "attic", "build", "build.7.cost", "lot.", "bench.x", "entry.0190f3c2.x"] {
+        for at in [
+            "",
+            "attic",
+            "build",
+            "build.7.cost",
+            "lot.",
+            "bench.x",
+            "entry.0190f3c2.x",
+            "journal",
+            "journal.x",
+            "journal.shop.x",
+        ] {
             assert_eq!(Place::of(at), Place::Bench, "{at}");
         }
     }

@@ -37,6 +37,36 @@ pub fn one_at_least() -> &'static str {
     "One at least. Kept as typed."
 }
 
+/// No part of a drive, by the field.
+pub fn one_part_at_least() -> &'static str {
+    "One part at least. Empty: it bears none. Kept as typed."
+}
+
+/// No bearer of a drive, by the first field.
+pub fn nobody_bears_it() -> &'static str {
+    "Somebody must bear it: one part for one of them at least."
+}
+
+/// Over the parts of a drive.
+pub fn shared_in_parts() -> &'static str {
+    "Shared in parts"
+}
+
+/// A field: how many of them.
+pub fn parts_for(title: &str) -> String {
+    format!("Parts for {title}")
+}
+
+/// In it while it is empty.
+pub fn no_parts() -> &'static str {
+    "bears none"
+}
+
+/// The choice of one more that bears some of it.
+pub fn shared_with_more() -> &'static str {
+    "Shared with one more"
+}
+
 /// It names something that was struck out.
 pub fn names_gone() -> &'static str {
     "names something struck out since"

@@ -1,8 +1,8 @@
 //! The journal: its lines, its days, an entry with its history.
 
 pub use super::correcting::{
-    end_before_start, name_missing, names_gone, not_chosen, one_at_least, over_the_whole, too_long,
-    words_missing,
+    end_before_start, name_missing, names_gone, no_parts, nobody_bears_it, not_chosen, one_at_least,
+    one_part_at_least, over_the_whole, parts_for, shared_in_parts, shared_with_more, too_long, words_missing,
 };
 
 use super::Tongue;
@@ -15,9 +15,24 @@ use benchslate_core::{
     measure::Money,
 };
 
-/// The head of a build's journal.
+/// The head of a journal: whose it is.
 pub fn journal_of(title: &str) -> String {
     format!("Journal, {title}")
+}
+
+/// Whose journal it is, while the shop has no name.
+pub fn of_the_shop() -> &'static str {
+    "the shop"
+}
+
+/// The key that leads to it from a lot or from the shop.
+pub fn the_journal() -> &'static str {
+    "Journal"
+}
+
+/// The head where there is no such lot.
+pub fn no_lot() -> &'static str {
+    "No such lot"
 }
 
 /// Beside it.
@@ -63,6 +78,11 @@ pub fn keys() -> &'static str {
 /// The lines, read aloud.
 pub fn lines() -> &'static str {
     "Lines of the day"
+}
+
+/// Before the keys that add a line: they are no filters of what stands above.
+pub fn write_down() -> &'static str {
+    "write down"
 }
 
 /// Keys: what can be written from here.
@@ -132,6 +152,11 @@ pub fn good_and_culled(good: &str, culled: &str) -> String {
 /// A drive.
 pub fn km(km: &str) -> String {
     format!("{km} km")
+}
+
+/// One of those that a drive is shared among: `gymnasium maple, 2 of 3 parts`.
+pub fn part_of(title: &str, parts: u32, whole: u64) -> String {
+    format!("{title}, {parts} of {whole} parts")
 }
 
 /// Camera time within a stretch.

@@ -2,7 +2,7 @@
 
 use super::{Tongue, units};
 use benchslate_core::{
-    journal::kinds::{Origin, Use},
+    journal::kinds::{Origin, Side, Use},
     measure::{Dec, Quantity, Unit},
 };
 
@@ -139,6 +139,25 @@ pub fn purpose(purpose: Use) -> &'static str {
 /// Going into what bears it.
 pub fn into(title: &str) -> String {
     format!("into {title}")
+}
+
+/// On the key that opens the set of sides, and after what an offered draw costs.
+pub fn for_side(side: Side) -> &'static str {
+    match side {
+        Side::Piece => "for the piece",
+        Side::Film => "for the film",
+        Side::Both => "for both",
+    }
+}
+
+/// The key, read aloud.
+pub fn side_key(side: Side) -> String {
+    format!("{}: change", for_side(side))
+}
+
+/// The set that it opens, read aloud.
+pub fn what_for() -> &'static str {
+    "What it is for"
 }
 
 /// The chooser: what to use.

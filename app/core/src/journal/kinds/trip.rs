@@ -26,3 +26,48 @@ pub struct Trip {
     /// Who bears it.
     pub shares: Vec<Share>,
 }
+
+impl Trip {
+    /// Who bears how many parts: each bearer once, in the order in which they were first named. A trip that names
+    /// none is borne by the shop.
+    pub fn parts(&self) -> Vec<Share> {
+        let mut parts: Vec<Share> = Vec::with_capacity(self.shares.len());
+        for share in &self.shares {
+            match parts.iter_mut().find(|it| it.bearer == share.bearer) {
+                Some(it) => it.parts = it.parts.saturating_add(share.parts),
+                None => parts.push(share.clone()),
+            }
+        }
+        if parts.is_empty() {
+            parts.push(Share { bearer: Bearer::Shop, parts: 1 });
+        }
+        parts
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{journal::Id, measure::Day};
+
+    #[track_caller]
+    fn check(shares: &[(Bearer, u32)], want: &[(Bearer, u32)]) {
+        let read = |of: &[(Bearer, u32)]| -> Vec<Share> {
+            of.iter().map(|(bearer, parts)| Share { bearer: *bearer, parts: *parts }).collect()
+        };
+        let on = On::Day(Day::of(2026, 11, 20).unwrap());
+        let trip = Trip { on, km: Dec::default(), fee: None, shares: read(shares) };
+        assert_eq!(trip.parts(), read(want));
+    }
+
+    #[test]
+    fn a_bearer_that_is_named_twice_has_the_parts_of_both() {
+        let (build, lot) = (Bearer::Build(Id([1; 16])), Bearer::Lot(Id([2; 16])));
+        check(&[(lot, 1), (build, 2), (lot, 3)], &[(lot, 4), (build, 2)]);
+    }
+
+    #[test]
+    fn a_trip_that_names_nobody_is_the_shops() {
+        check(&[], &[(Bearer::Shop, 1)]);
+    }
+}

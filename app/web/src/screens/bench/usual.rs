@@ -44,7 +44,8 @@ fn draw(desk: Desk, usual: Usual, bearer: Bearer, stage: Id) {
                 quantity: usual.quantity,
                 unit: usual.unit,
                 bearer,
-                side: None,
+                // What a lot bears is of the piece.
+                side: usual.side.filter(|_| !matches!(bearer, Bearer::Lot(_))),
                 stage: Some(stage),
                 returns: None,
                 note: None,
@@ -65,12 +66,13 @@ fn said(desk: Desk, usual: &Usual) -> (String, Option<String>) {
     desk.read(|view| {
         let label = words::so_much(view.tongue, usual.quantity, usual.unit, usual.word.as_deref());
         let cost = cost.map(|cost| view.tongue.money(cost));
-        let note = match (&usual.word, cost) {
-            (None, Some(cost)) => Some(words::used_for(&usual.name, &cost)),
-            (None, None) => Some(usual.name.clone()),
-            (Some(_), cost) => cost,
-        };
-        (label, note)
+        // The name, the cost, and what it is for where that isn't the piece: whatever there is to say.
+        let name = usual.word.is_none().then(|| usual.name.clone());
+        let says: Vec<String> = [name, cost, usual.side.map(|side| words::for_side(side).to_owned())]
+            .into_iter()
+            .flatten()
+            .collect();
+        (label, (!says.is_empty()).then(|| says.join(", ")))
     })
 }
 

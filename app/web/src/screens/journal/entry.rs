@@ -9,7 +9,7 @@ use crate::{
         message::{Message, MessageKind},
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
     },
-    screens::{stock::form::Form, trouble::Troubles},
+    screens::{first_amount, stock::form::Form, trouble::Troubles},
     shell::{
         Desk, Go, Place, Tab,
         desk::{Mark, Marked, View},
@@ -250,7 +250,7 @@ fn begin(desk: Desk, form: Form, entry: Id) {
     let filled = desk.now_read(|view| view.journal.body(entry).and_then(|body| correct::fill(view, body)));
     form.all_right();
     for (field, text) in filled.unwrap_or_default() {
-        form.set(field, text);
+        form.set(&field, text);
     }
     form.set(OF, entry.to_string());
 }
@@ -277,9 +277,15 @@ fn form_keys(desk: Desk, form: Form, entry: Id) -> AnyView {
 
 fn keep(desk: Desk, form: Form, entry: Id) {
     let before = desk.now_read(|view| view.journal.body(entry).cloned());
-    let Some(after) = before.and_then(|before| correct::read(desk, form, &before)) else { return };
+    let Some(before) = before else { return };
+    let Some(after) = correct::read(desk, form, &before) else { return };
+    let has_money = correct::has_money(form, &before);
     desk.act_then(
-        move |_| vec![Change::write(entry, after.clone())],
+        move |hand| {
+            let mut changes = if has_money { first_amount::settings(hand) } else { Vec::new() };
+            changes.push(Change::write(entry, after.clone()));
+            changes
+        },
         move |after| marked(&after.view(), entry, words::mark_corrected()),
         move |done| {
             if done.is_ok() {

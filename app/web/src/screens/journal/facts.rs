@@ -216,11 +216,16 @@ impl Facts<'_> {
     }
 
     fn trip(&self, it: &kinds::Trip) -> Vec<Fact> {
-        let shares = it.shares.iter().map(|share| bearer(self.view, share.bearer));
+        let parts = it.parts();
+        let whole = parts.iter().fold(0_u64, |sum, share| sum.saturating_add(u64::from(share.parts)));
+        let share = |share: &kinds::Share| {
+            let name = bearer(self.view, share.bearer);
+            if parts.len() == 1 { name } else { words::part_of(&name, share.parts, whole) }
+        };
         vec![
             (Label::Km, self.plain(Some(it.km))),
             (Label::Fee, self.money(it.fee)),
-            (Label::For, shares.collect::<Vec<String>>().join(", ")),
+            (Label::For, parts.iter().map(share).collect::<Vec<String>>().join("; ")),
         ]
     }
 

@@ -1,4 +1,4 @@
-//! The journal of a build, and each of its entries.
+//! The journal of a build, a lot or the shop, and each of its entries.
 
 mod correct;
 mod entry;

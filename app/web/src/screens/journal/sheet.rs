@@ -1,6 +1,9 @@
-//! The journal of a build: newest first, by day; the newest 60 lines, and 60 more at a tap; find as you type.
+//! The journal of a build, a lot or the shop: newest first, by day; the newest 60 lines, and 60 more at a tap; find as you type.
 
-use super::line::{self, Line};
+use super::{
+    facts,
+    line::{self, Line},
+};
 use crate::dom::prelude::*;
 use crate::{
     parts::{
@@ -25,7 +28,7 @@ use benchslate_core::{
     journal::{
         Change, Id,
         find::Wanted,
-        kinds::Bearer,
+        kinds::{Bearer, SettingKey},
         listing::{self, Listed},
     },
     measure::Day,
@@ -54,22 +57,21 @@ struct Drawn {
 
 /// The sheet.
 #[component]
-pub fn JournalSheet(of: Id) -> impl IntoView {
-    let build = of;
+pub fn JournalSheet(of: Bearer) -> impl IntoView {
     let desk = Desk::here();
     let typed = RwSignal::new(String::new());
     let most = RwSignal::new(STEP);
-    let drawn = drawn_of(desk, build, typed, most);
-    let title = Memo::new(move |_| {
-        desk.read(|view| view.shop.builds.get(&build).map(|it| it.title.clone()).unwrap_or_default())
+    let drawn = drawn_of(desk, of, typed, most);
+    // Until the journal is read there may well be such a build or lot.
+    let ready = Memo::new(move |_| desk.phase.get() == Phase::Ready);
+    let title = Memo::new(move |_| desk.read(|view| title(view, of)));
+    let lost = Memo::new(move |_| ready.get() && title.read().is_none());
+    let head = Signal::derive(move || match title.get() {
+        Some(title) => words::journal_of(&title),
+        None if ready.get() => nothing(of).to_owned(),
+        None => words::journal_of(""),
     });
-    // Until the journal is read there may well be such a build.
-    let lost = Memo::new(move |_| {
-        desk.phase.get() == Phase::Ready && !desk.read(|view| view.shop.builds.contains_key(&build))
-    });
-    let head = Signal::derive(move || {
-        if lost.get() { cost::no_build().to_owned() } else { words::journal_of(&title.get()) }
-    });
+    let (cell, of_build) = stands(of);
     let below = Memo::new(move |_| drawn.with(|drawn| drawn.days.last().map(|day| words::down_to(&day.day))));
     view! {
         <Sheet>
@@ -101,33 +103,63 @@ pub fn JournalSheet(of: Id) -> impl IntoView {
                             typed.set(text);
                         })
                     />
-                    <NewLines of=build/>
+                    <NewLines of/>
                 </Hand>
-                <Places cell=1 of_build=(build, Some(Tab::Journal))/>
+                <Places cell of_build=of_build/>
             </Below>
         </Sheet>
     }
 }
 
-/// Hours, stock, money, note: for this build.
+/// What it is of, by name. None: struck out, or never here.
+fn title(view: &View, of: Bearer) -> Option<String> {
+    let here = match of {
+        Bearer::Build(id) => view.shop.builds.contains_key(&id),
+        Bearer::Lot(id) => view.shop.lots.contains_key(&id),
+        Bearer::Shop => {
+            let named = view.shop.settings.latest(SettingKey::ShopName);
+            return Some(named.unwrap_or(words::of_the_shop()).to_owned());
+        }
+    };
+    here.then(|| facts::bearer(view, of))
+}
+
+fn nothing(of: Bearer) -> &'static str {
+    match of {
+        Bearer::Build(_) | Bearer::Shop => cost::no_build(),
+        Bearer::Lot(_) => words::no_lot(),
+    }
+}
+
+/// Where it stands in the title block: a build's among the build's own sheets, a lot's by the shelf, the shop's
+/// by the shop.
+fn stands(of: Bearer) -> (usize, Signal<Option<(Id, Option<Tab>)>>) {
+    let (cell, of_build) = match of {
+        Bearer::Build(id) => (1, Some((id, Some(Tab::Journal)))),
+        Bearer::Lot(_) => (2, None),
+        Bearer::Shop => (4, None),
+    };
+    (cell, Signal::stored(of_build))
+}
+
+/// Hours, stock, money, note: for what this is the journal of.
 #[component]
-fn NewLines(of: Id) -> impl IntoView {
+fn NewLines(of: Bearer) -> impl IntoView {
     let go: Go = expect_context();
     let About(about) = expect_context();
     let key = |(label, place): (&'static str, Place)| {
         let tap = move |()| {
-            about.set(Some(Bearer::Build(of)));
+            about.set(Some(of));
             go.to(&place);
         };
         view! { <Key label=label.to_owned() on_tap=Callback::new(tap)/> }
     };
     let places = [Place::Hours, Place::Use(None), Place::Expense, Place::Note];
     let keys: Vec<AnyView> = words::new_lines().into_iter().zip(places).map(key).collect();
-    view! { <Keys class="journal-kinds">{keys}</Keys> }
+    view! { <Keys class="journal-kinds" lead=words::write_down().to_owned()>{keys}</Keys> }
 }
 
-fn drawn_of(desk: Desk, build: Id, typed: RwSignal<String>, most: RwSignal<usize>) -> Memo<Drawn> {
-    let about = Bearer::Build(build);
+fn drawn_of(desk: Desk, about: Bearer, typed: RwSignal<String>, most: RwSignal<usize>) -> Memo<Drawn> {
     // Made once a change of the journal; the texts only once something is looked for.
     let texts = StoredValue::new_local(None::<Vec<String>>);
     let turn = StoredValue::new(0_u64);

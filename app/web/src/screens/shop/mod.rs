@@ -1,4 +1,5 @@
-//! The shop: people and their rates, what is set once, the look of this phone, and where the journal lies.
+//! The shop: people and their rates, what is set once, the look of this phone, where the journal lies, and the
+//! way to what was done for the shop as a whole.
 
 mod backup;
 mod bring_in;
@@ -22,11 +23,11 @@ use crate::{
     },
     screens::trouble::{TroubleKeys, Troubles},
     shell::{Desk, Place, frame::Places},
-    words::{exchange, shop as words},
+    words::{exchange, journal, shop as words},
 };
 use benchslate_core::journal::kinds::SettingKey;
 
-/// Read above; below it the two keys of the backup.
+/// Read above; below it the shop's own journal and the two keys of the backup.
 #[component]
 pub fn ShopSheet() -> impl IntoView {
     let desk = Desk::here();
@@ -86,13 +87,14 @@ fn BackupHand() -> impl IntoView {
             <p class="only-here" class:red=move || failed.get() role="status">{said}</p>
             <TroubleKeys backs_up=true/>
             <Keys class="mid">
+                <KeyLink label=journal::the_journal().to_owned() href=Place::ShopJournal.href()/>
                 <KeyLink
                     label=exchange::bring_in().to_owned()
                     note=exchange::a_file().to_owned()
                     href=Place::BringIn.href()
                 />
                 <Key
-                    class="half-more"
+                    class="wide"
                     label=exchange::back_up_now().to_owned()
                     note=since
                     kind=KeyKind::Filled

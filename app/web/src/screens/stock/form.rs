@@ -41,7 +41,12 @@ impl Form {
 
     /// What stands in a field, as a signal.
     pub fn signal(self, field: &'static str) -> Signal<String> {
-        Signal::derive(move || self.get(field))
+        self.signal_of(field.to_owned())
+    }
+
+    /// The same, of a field that is one of several alike.
+    pub fn signal_of(self, field: String) -> Signal<String> {
+        Signal::derive(move || self.get(&field))
     }
 
     /// Types into a field; what was wrong with it is no longer said.
@@ -80,7 +85,12 @@ impl Form {
 
     /// What is wrong with a field.
     pub fn error(self, field: &'static str) -> Signal<Option<String>> {
-        Signal::derive(move || self.wrong.with(|wrong| wrong.get(field).cloned()))
+        self.error_of(field.to_owned())
+    }
+
+    /// The same, of a field that is one of several alike.
+    pub fn error_of(self, field: String) -> Signal<Option<String>> {
+        Signal::derive(move || self.wrong.with(|wrong| wrong.get(&field).cloned()))
     }
 
     /// Whether something is wrong.

@@ -3,6 +3,7 @@
 mod paid;
 mod stock;
 mod things;
+mod trip;
 
 use super::super::hours::{choices, fields};
 use crate::dom::prelude::*;
@@ -11,11 +12,14 @@ use crate::{
         field::{Cells, LongField, Typing},
         tick_row::TickRow,
     },
-    screens::stock::form::Form,
+    screens::{
+        first_amount,
+        stock::form::{Cell, Form},
+    },
     shell::{Desk, desk::View},
     words::{
         journal::{self as words, Label},
-        refusal,
+        money, refusal,
     },
 };
 use benchslate_core::{
@@ -37,6 +41,8 @@ enum How {
     Words,
     Long,
     Number,
+    /// In the shop's currency, which stands beside it.
+    Money,
     /// With a decimal mark or a fraction, and a unit if it isn't the usual one.
     Quantity,
     Bearer,
@@ -47,14 +53,14 @@ enum How {
 }
 
 /// The fields of an entry with what it says. None: it is put right elsewhere, or not at all.
-pub fn fill(view: &View, body: &Body) -> Option<Vec<(&'static str, String)>> {
-    let mut filled = match body {
-        Body::Stretch(it) => return Some(fields::fill(view, it)),
+pub fn fill(view: &View, body: &Body) -> Option<Vec<(String, String)>> {
+    let filled = match body {
+        Body::Stretch(it) => return Some(owned(fields::fill(view, it))),
+        Body::Trip(it) => return Some(with_day(view, body, trip::fill(it))),
         Body::Draw(it) => stock::fill_draw(it),
         Body::Lot(it) => stock::fill_lot(it),
         Body::Item(it) => stock::fill_item(it),
         Body::Sort(it) => stock::fill_sort(it),
-        Body::Trip(it) => paid::fill_trip(it),
         Body::Expense(it) => paid::fill_expense(it),
         Body::Note(it) => things::fill_note(it),
         Body::Build(it) => things::fill_build(it),
@@ -63,8 +69,16 @@ pub fn fill(view: &View, body: &Body) -> Option<Vec<(&'static str, String)>> {
         Body::Shelf(_) => Vec::new(),
         Body::Setting(_) => return None,
     };
-    filled.push((DAY, body.on().day(&view.shop.zone).to_string()));
-    Some(filled)
+    Some(with_day(view, body, owned(filled)))
+}
+
+fn owned(filled: Vec<(&'static str, String)>) -> Vec<(String, String)> {
+    filled.into_iter().map(|(field, text)| (field.to_owned(), text)).collect()
+}
+
+fn with_day(view: &View, body: &Body, mut filled: Vec<(String, String)>) -> Vec<(String, String)> {
+    filled.push((DAY.to_owned(), body.on().day(&view.shop.zone).to_string()));
+    filled
 }
 
 /// The fields, drawn.
@@ -72,12 +86,39 @@ pub fn draw(desk: Desk, form: Form, body: &Body) -> AnyView {
     if let Body::Stretch(_) = body {
         return fields::draw(desk, form, Signal::stored(Defaults::default()), false);
     }
-    let (specs, side): (Vec<Spec>, bool) = match body {
+    let (specs, side) = specs(body);
+    let in_money = specs.iter().any(|(_, _, how)| *how == How::Money);
+    // Cells hold what fits a cell; long words stand over them, boxes to tick under them.
+    let (long, specs): (Vec<Spec>, Vec<Spec>) = specs.into_iter().partition(|(_, _, how)| *how == How::Long);
+    let (ticks, cells): (Vec<Spec>, Vec<Spec>) = specs.into_iter().partition(|(_, _, how)| *how == How::Tick);
+    let drawn = move |specs: Vec<Spec>| {
+        specs.into_iter().map(move |spec| field(desk, form, spec)).collect::<Vec<AnyView>>()
+    };
+    let shares = matches!(body, Body::Trip(_)).then(|| trip::draw(desk, form));
+    view! {
+        {drawn(long)}
+        <Cells>{drawn(cells)}</Cells>
+        {in_money.then(|| first_amount::offer(desk))}
+        {shares}
+        {drawn(ticks)}
+        {side.then(|| fields::sides(form))}
+    }
+}
+
+/// Whether money stands in its fields: then what the shop counts in goes with it.
+pub fn has_money(form: Form, body: &Body) -> bool {
+    let typed = |(field, _, how): &Spec| *how == How::Money && !form.now(field).trim().is_empty();
+    specs(body).0.iter().any(typed)
+}
+
+/// The fields of a kind, and whether the side is chosen under them.
+fn specs(body: &Body) -> (Vec<Spec>, bool) {
+    match body {
         Body::Draw(_) => (stock::DRAW.to_vec(), true),
         Body::Lot(_) => (stock::LOT.to_vec(), false),
         Body::Item(_) => (stock::ITEM.to_vec(), false),
         Body::Sort(_) => (stock::SORT.to_vec(), false),
-        Body::Trip(_) => (paid::TRIP.to_vec(), false),
+        Body::Trip(_) => (trip::TRIP.to_vec(), false),
         Body::Expense(_) => (paid::EXPENSE.to_vec(), true),
         Body::Note(_) => (things::NOTE.to_vec(), false),
         Body::Build(_) => (things::BUILD.to_vec(), false),
@@ -85,18 +126,6 @@ pub fn draw(desk: Desk, form: Form, body: &Body) -> AnyView {
         Body::Stage(_) => (things::STAGE.to_vec(), true),
         Body::Shelf(_) => (vec![(DAY, Label::Day, How::Day)], false),
         Body::Stretch(_) | Body::Setting(_) => (Vec::new(), false),
-    };
-    // Cells hold what fits a cell; long words stand over them, boxes to tick under them.
-    let (long, specs): (Vec<Spec>, Vec<Spec>) = specs.into_iter().partition(|(_, _, how)| *how == How::Long);
-    let (ticks, cells): (Vec<Spec>, Vec<Spec>) = specs.into_iter().partition(|(_, _, how)| *how == How::Tick);
-    let drawn = move |specs: Vec<Spec>| {
-        specs.into_iter().map(move |spec| field(desk, form, spec)).collect::<Vec<AnyView>>()
-    };
-    view! {
-        {drawn(long)}
-        <Cells>{drawn(cells)}</Cells>
-        {drawn(ticks)}
-        {side.then(|| fields::sides(form))}
     }
 }
 
@@ -111,7 +140,7 @@ pub fn read(desk: Desk, form: Form, before: &Body) -> Option<Body> {
             Body::Lot(it) => stock::lot(&typed, it).into(),
             Body::Item(it) => stock::item(&typed, it).into(),
             Body::Sort(it) => stock::sort(&typed, it).into(),
-            Body::Trip(it) => paid::trip(&typed, it).into(),
+            Body::Trip(it) => trip::trip(&typed, it).into(),
             Body::Expense(it) => paid::expense(&typed, it).into(),
             Body::Note(it) => things::note(&typed, it).into(),
             Body::Build(it) => things::build(&typed, it).into(),
@@ -173,8 +202,13 @@ impl Typed<'_> {
         Some(self.words(field, most)).filter(|text| !text.is_empty())
     }
 
+    /// Money, where some is typed. It is kept only where it is known what it counts in.
     fn money(&self, field: &str) -> Option<Dec> {
-        self.form.read(field, number::amount).map(Dec)
+        let money = self.form.read(field, number::amount).map(Dec)?;
+        if first_amount::currency(self.view).is_none() {
+            self.form.wrong(field, money::no_currency().to_owned());
+        }
+        Some(money)
     }
 
     fn share(&self, field: &str) -> Option<Dec> {
@@ -186,12 +220,19 @@ impl Typed<'_> {
     }
 
     fn must_money(&self, field: &str) -> Dec {
+        match self.money(field) {
+            Some(money) => money,
+            None => self.number(field),
+        }
+    }
+
+    fn number(&self, field: &str) -> Dec {
         fields::must(self.form, field, number::amount).map(Dec).unwrap_or_default()
     }
 
     /// In this unit, whatever it was typed in.
     fn quantity(&self, field: &str, unit: Unit) -> Dec {
-        let hint = marks::Hint { unit: Some(unit), gallons: crate::screens::first_amount::gallons() };
+        let hint = marks::Hint { unit: Some(unit), gallons: first_amount::gallons() };
         let read = |text: &str| marks::quantity(text, hint)?.in_unit(unit);
         fields::must(self.form, field, read).map(Dec::from).unwrap_or_default()
     }
@@ -245,6 +286,7 @@ fn field(desk: Desk, form: Form, (name, label, how): Spec) -> AnyView {
         How::Day => fields::typed(form, name, text, "", "", Typing::Date),
         How::Words | How::Quantity => fields::text(form, name, text, "", ""),
         How::Number => fields::typed(form, name, text, "", "", Typing::Decimal),
+        How::Money => Cell::number(name, text).unit(first_amount::beside(desk)).draw(form),
         How::Bearer => choice(choices::bearers),
         How::Home => choice(choices::homes),
         How::Build => choice(choices::builds),

@@ -1,23 +1,20 @@
-//! Money put right: expenses, drives.
+//! Money put right: expenses.
 
 use super::{DAY, How, Spec, Typed, dec, tick};
 use crate::{
     screens::hours::{choices, fields::side_code},
     words::journal::Label,
 };
-use benchslate_core::journal::kinds::{Expense, Trip};
+use benchslate_core::journal::kinds::Expense;
 
 pub const EXPENSE: [Spec; 6] = [
     ("what", Label::What, How::Words),
     (DAY, Label::Day, How::Day),
-    ("amount", Label::Amount, How::Number),
-    ("tax", Label::Tax, How::Number),
+    ("amount", Label::Amount, How::Money),
+    ("tax", Label::Tax, How::Money),
     ("tax-back", Label::Back, How::Tick),
     ("bearer", Label::For, How::Bearer),
 ];
-
-pub const TRIP: [Spec; 3] =
-    [("km", Label::Km, How::Number), ("fee", Label::Fee, How::Number), (DAY, Label::Day, How::Day)];
 
 pub fn fill_expense(it: &Expense) -> Vec<(&'static str, String)> {
     vec![
@@ -39,18 +36,5 @@ pub fn expense(typed: &Typed, before: &Expense) -> Expense {
         tax_back: typed.ticked("tax-back"),
         bearer: typed.bearer("bearer").unwrap_or(before.bearer),
         side: typed.side(),
-    }
-}
-
-pub fn fill_trip(it: &Trip) -> Vec<(&'static str, String)> {
-    vec![("km", it.km.plain()), ("fee", dec(it.fee))]
-}
-
-pub fn trip(typed: &Typed, before: &Trip) -> Trip {
-    Trip {
-        on: typed.on(before.on),
-        km: typed.must_money("km"),
-        fee: typed.money("fee"),
-        shares: before.shares.clone(),
     }
 }

@@ -18,7 +18,7 @@ use crate::{
         desk::{Mark, Phase, View},
         frame::Places,
     },
-    words::{cost, salvage as words, stock, units},
+    words::{cost, journal, salvage as words, stock, units},
 };
 use benchslate_core::{
     costing::Books,
@@ -67,7 +67,7 @@ fn nothing(desk: Desk) -> AnyView {
     }
 }
 
-/// Sort, empty, correct, use.
+/// Sort, empty, correct; a lot's journal, use.
 fn keys(desk: Desk, thing: &Thing) -> AnyView {
     let (source, id) = (thing.source, thing.id());
     let salvaged = thing.origin == Some(Origin::Salvaged);
@@ -77,6 +77,10 @@ fn keys(desk: Desk, thing: &Thing) -> AnyView {
     let (acts, main) = if salvaged { ("low", "mid") } else { ("tall", "tall") };
     let sort =
         salvaged.then(|| view! { <KeyLink label=stock::sort().to_owned() href=Place::Sort(id).href()/> });
+    // An item bears nothing: what was done with it is in the journals of what it went into.
+    let journal = matches!(source, Source::Lot(_)).then(|| {
+        view! { <KeyLink label=journal::the_journal().to_owned() href=Place::LotJournal(id).href()/> }
+    });
     view! {
         <Keys class=acts>
             {sort}
@@ -88,7 +92,13 @@ fn keys(desk: Desk, thing: &Thing) -> AnyView {
             <KeyLink label=words::correct().to_owned() href=Place::Entry(id).href()/>
         </Keys>
         <Keys class=main>
-            <KeyLink label=words::use_some().to_owned() kind=KeyKind::Filled href=Place::Use(Some(id)).href()/>
+            {journal}
+            <KeyLink
+                class="wide"
+                label=words::use_some().to_owned()
+                kind=KeyKind::Filled
+                href=Place::Use(Some(id)).href()
+            />
         </Keys>
     }
 }

@@ -2,6 +2,7 @@
 
 mod draw;
 mod pick;
+mod side;
 mod slots;
 
 pub use pick::{bearers, title};
@@ -28,7 +29,7 @@ use crate::{
 use benchslate_core::{
     journal::{
         Change, Id, On,
-        kinds::{Bearer, Draw, Source, Use},
+        kinds::{Bearer, Draw, Side, Source, Use},
     },
     measure::Quantity,
 };
@@ -39,7 +40,7 @@ use slots::{Amount, Said, Slot, Wrong};
 pub fn UseSheet(of: Option<Id>) -> impl IntoView {
     let desk = Desk::here();
     let chooses = RwSignal::new(false);
-    let bearer = RwSignal::new(None::<Bearer>);
+    let (opened_for, bearer) = (crate::screens::opened_for(), RwSignal::new(None::<Bearer>));
     let form = Form::open(desk, "use");
     let thing = Memo::new(move |_| {
         desk.read(|view| match of {
@@ -52,7 +53,7 @@ pub fn UseSheet(of: Option<Id>) -> impl IntoView {
             return view! { <pick::Pick chooses bearer/> };
         }
         match thing.get() {
-            Some(thing) => view! { <One thing form chooses bearer/> },
+            Some(thing) => view! { <One thing form chooses opened_for bearer/> },
             None => view! { <Nothing/> },
         }
     }
@@ -91,7 +92,13 @@ fn Nothing() -> impl IntoView {
 
 /// One thing, and how much of it.
 #[component]
-fn One(thing: Thing, form: Form, chooses: RwSignal<bool>, bearer: RwSignal<Option<Bearer>>) -> impl IntoView {
+fn One(
+    thing: Thing,
+    form: Form,
+    chooses: RwSignal<bool>,
+    opened_for: Option<Bearer>,
+    bearer: RwSignal<Option<Bearer>>,
+) -> impl IntoView {
     let (desk, go) = (Desk::here(), expect_context::<Go>());
     let said = Said::of(form, &thing);
     let slots = StoredValue::new(slots::slots(&thing));
@@ -100,17 +107,24 @@ fn One(thing: Thing, form: Form, chooses: RwSignal<bool>, bearer: RwSignal<Optio
         slots.with_value(|slots| slots.get(chosen.get()).copied()).unwrap_or(Slot::Amount)
     });
     let thing = StoredValue::new(thing);
-    let into = Memo::new(move |_| bearer.get().or_else(|| thing.with_value(|thing| likely(desk, thing))));
+    let into = Memo::new(move |_| {
+        bearer.get().or_else(|| thing.with_value(|thing| likely(desk, thing, opened_for)))
+    });
     let amount = Memo::new(move |_| {
         desk.read(|view| thing.with_value(|thing| slots::amount(view, thing, said, slot.get())))
     });
     let note = Signal::derive(move || into.get().map(|into| words::into(&title(desk, into))));
+    let (source, opens) = (thing.with_value(|thing| thing.source), RwSignal::new(false));
+    let of_side = Memo::new(move |_| side::side(desk, source, said, into.get()));
     let label = move || match amount.get() {
         Ok(amount) => words::use_so_much(&amount.said),
         Err(_) => words::use_it().to_owned(),
     };
     let tap = move |()| match amount.get_untracked() {
-        Ok(amount) => draw(desk, go, thing.get_value(), said, amount, into.get_untracked()),
+        Ok(amount) => {
+            let goes = Goes { into: into.get_untracked(), side: of_side.get_untracked() };
+            draw(desk, go, thing.get_value(), said, amount, goes);
+        }
         Err(wrong) => say_wrong(said, slots, chosen, wrong),
     };
     let head = thing.with_value(|thing| thing.name.clone());
@@ -130,7 +144,10 @@ fn One(thing: Thing, form: Form, chooses: RwSignal<bool>, bearer: RwSignal<Optio
                 <Hand name=words::use_keys().to_owned() kind=HandKind::Tall>
                     {move || draw::keys(desk, thing.get_value(), said, slot.get())}
                     <Keys>
-                        <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
+                        {move || (!opens.get()).then(|| {
+                            view! { <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/> }
+                        })}
+                        {move || of_side.get().map(|of_side| side::key(said, of_side, opens))}
                         <Key
                             class="wide"
                             label=Signal::derive(label)
@@ -145,11 +162,12 @@ fn One(thing: Thing, form: Form, chooses: RwSignal<bool>, bearer: RwSignal<Optio
     }
 }
 
-/// What the bench works for; stock never goes into itself, so after hours on a lot it is the build worked on last.
-fn likely(desk: Desk, thing: &Thing) -> Option<Bearer> {
-    let bench = desk.bench().and_then(|bench| bench.bearer);
-    if bench != Some(Bearer::Lot(thing.id())) {
-        return bench;
+/// What the sheet was opened for, else what the bench works for; stock never goes into itself, so after hours on a
+/// lot it is the build worked on last.
+fn likely(desk: Desk, thing: &Thing, opened_for: Option<Bearer>) -> Option<Bearer> {
+    let likely = opened_for.or_else(|| desk.bench().and_then(|bench| bench.bearer));
+    if likely != Some(Bearer::Lot(thing.id())) {
+        return likely;
     }
     desk.read(|view| {
         let is_build =
@@ -236,8 +254,16 @@ fn caution(thing: &Thing) -> AnyView {
     view! { <Caution text=text.to_owned()/> }
 }
 
-fn draw(desk: Desk, go: Go, thing: Thing, said: Said, amount: Amount, into: Option<Bearer>) {
-    let (entry, bearer) = (desk.fresh(), into.unwrap_or(Bearer::Shop));
+/// Where a draw goes: what bears it, and what it is for there.
+struct Goes {
+    into: Option<Bearer>,
+    side: Option<Side>,
+}
+
+fn draw(desk: Desk, go: Go, thing: Thing, said: Said, amount: Amount, goes: Goes) {
+    let (entry, bearer) = (desk.fresh(), goes.into.unwrap_or(Bearer::Shop));
+    // None is the piece.
+    let side = goes.side.filter(|side| *side != Side::Piece);
     let clock = desk.bench().and_then(|bench| bench.clocks.last().cloned());
     let stage = clock.map(|clock| clock.stage.id);
     let (source, size) = (thing.source, amount.size.clone());
@@ -250,7 +276,7 @@ fn draw(desk: Desk, go: Go, thing: Thing, said: Said, amount: Amount, into: Opti
                 quantity,
                 unit,
                 bearer,
-                side: None,
+                side,
                 stage,
                 returns: None,
                 note: size.clone(),

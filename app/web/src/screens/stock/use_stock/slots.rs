@@ -6,12 +6,12 @@ use super::super::{
 };
 use crate::dom::prelude::*;
 use crate::{
-    screens::first_amount,
+    screens::{first_amount, hours::fields::side_of},
     shell::desk::View,
     words::{refusal, stock as words, units},
 };
 use benchslate_core::{
-    journal::kinds::{Basis, Use},
+    journal::kinds::{Basis, Side, Use},
     measure::{
         Dec, Dimension, Quantity, Unit,
         board::{Seasoning, Size},
@@ -111,6 +111,7 @@ pub struct Said {
 
 const THING: &str = "thing";
 const UNIT: &str = "use-unit";
+const SIDE: &str = "use-side";
 
 impl Said {
     /// For a thing.
@@ -164,6 +165,16 @@ impl Said {
         self.put(UNIT, unit.code().to_owned());
     }
 
+    /// What it is for, where that was chosen.
+    pub fn side(self) -> Option<Side> {
+        side_of(&self.get(SIDE))
+    }
+
+    /// It is for this.
+    pub fn set_side(self, code: &str) {
+        self.put(SIDE, code.to_owned());
+    }
+
     /// Says what is wrong with a slot.
     pub fn wrong(self, wrong: Wrong) {
         self.form.wrong(wrong.slot.field(), wrong.sentence);
@@ -180,6 +191,8 @@ impl Said {
             self.put(slot.field(), String::new());
         }
         self.put(Slot::Length.lit(), String::new());
+        // The next one starts at what is likely, and this draw is what it goes by.
+        self.put(SIDE, String::new());
     }
 
     /// As it stands in the well: `19` with a quarter and an eighth lit is `19 3/8`.
@@ -210,6 +223,7 @@ impl Said {
                 self.form.set(slot.field(), "");
                 self.form.set(slot.lit(), "");
             }
+            self.form.set(SIDE, "");
             self.form.set(THING, of);
         }
         self.form.set(field, text);
