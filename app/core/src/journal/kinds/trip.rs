@@ -62,7 +62,7 @@ mod tests {
 
     #[test]
     fn a_bearer_that_is_named_twice_has_the_parts_of_both() {
-        let (build, lot) = (Bearer::Build(Id([1; 16])), Bearer::Lot(Id([2; 16])));
+        let (build, lot) = (Bearer::Build(Id::of([1; 16])), Bearer::Lot(Id::of([2; 16])));
         check(&[(lot, 1), (build, 2), (lot, 3)], &[(lot, 4), (build, 2)]);
     }
 

@@ -131,9 +131,12 @@ fn nothing(of: Bearer) -> &'static str {
     }
 }
 
+/// A build, and which of its sheets.
+type OwnSheet = (Id, Option<Tab>);
+
 /// Where it stands in the title block: a build's among the build's own sheets, a lot's by the shelf, the shop's
 /// by the shop.
-fn stands(of: Bearer) -> (usize, Signal<Option<(Id, Option<Tab>)>>) {
+fn stands(of: Bearer) -> (usize, Signal<Option<OwnSheet>>) {
     let (cell, of_build) = match of {
         Bearer::Build(id) => (1, Some((id, Some(Tab::Journal)))),
         Bearer::Lot(_) => (2, None),
