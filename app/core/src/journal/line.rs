@@ -78,7 +78,7 @@ pub fn read(text: &str) -> Result<Revision, LineFault> {
     if text.len() > LINE_MAX {
         return Err(LineFault::TooLong);
     }
-    let envelope: Envelope = super::object::from_text(text).map_err(|error| fault(&error))?;
+    let envelope: Envelope = serde_json::from_str(text).map_err(|error| fault(&error))?;
     let content = match (envelope.struck, envelope.body) {
         (true, None) => Content::Struck,
         (false, Some(_)) if envelope.v > VERSION || envelope.bv > BODY_VERSION => Content::Newer,

@@ -13,7 +13,7 @@ use serde_json::de::StrRead;
 /// Reads a text that is one object.
 ///
 /// # Errors
-/// As `serde_json` says.
+/// As `serde_json` says, but without the place: for a body, which is read whole or not at all.
 pub(super) fn from_text<'a, T: Deserialize<'a>>(text: &'a str) -> Result<T, serde_json::Error> {
     let mut reader = serde_json::Deserializer::from_str(text);
     let read = T::deserialize(Object(&mut reader))?;
