@@ -21,9 +21,11 @@ journey("two windows start at the same time: one person has one clock", async ({
   await startBuild(thumb);
   const other = await open();
   await other.thumb.key("reclaim").waitFor();
-  // Found first and pressed in one go: the second must not hear of the first before it is pressed itself.
+  // Both wait for one word and press at it: what the first then writes can't be heard before that word.
   const keys = await Promise.all([thumb.key("Start design"), other.thumb.key("reclaim")].map((key) => key.elementHandle()));
-  await Promise.all(keys.map((key) => key.evaluate((it) => it.click())));
+  const waits = (key) => key.evaluate((it) => void (new BroadcastChannel("now").onmessage = () => it.click()));
+  await Promise.all(keys.map(waits));
+  await page.evaluate(() => new BroadcastChannel("now").postMessage("press"));
   await Promise.all([thumb.kept(/begun|now/), other.thumb.kept(/begun|now/)]);
   await until("one running clock on the disk", async () => {
     const all = await stretches(page);
