@@ -48,11 +48,15 @@ pub fn signed_amount(text: &str) -> Result<Decimal, Refusal> {
 pub fn percent(text: &str) -> Result<Decimal, Refusal> {
     let mut cursor = Cursor::new(text, Accepts::Percent)?;
     refuse_minus(&cursor)?;
-    let percent = plain(&mut cursor)?;
+    let most = Decimal::from(limits::MOST_PERCENT);
+    let percent = match plain(&mut cursor) {
+        // `14.975`: read as thousands it would be no share at all, so the mark can only be the decimal mark.
+        Err(Refusal { why: Why::GroupedOrDecimal { grouped, decimal }, .. }) if grouped > most => decimal,
+        read => read?,
+    };
     cursor.skip_spaces();
     cursor.take_any(&['%']);
     cursor.finish()?;
-    let most = Decimal::from(limits::MOST_PERCENT);
     if percent > most {
         return Err(cursor.refuse_whole(Why::TooLarge { most }));
     }
@@ -311,6 +315,9 @@ mod tests {
         let share = |text| percent(text).map(|value| value.to_string()).ok();
         assert_eq!(share("13").as_deref(), Some("0.13"));
         assert_eq!(share("12,5 %").as_deref(), Some("0.125"));
+        assert_eq!(share("14.975").as_deref(), Some("0.14975"));
+        assert_eq!(share("9,975 %").as_deref(), Some("0.09975"));
+        assert_eq!(share("1.000"), None);
         assert_eq!(share("13 %%"), None);
         assert_eq!(share("1001"), None);
     }

@@ -2,7 +2,7 @@
 
 use super::{
     form::{Cell, Form},
-    use_stock,
+    tax, use_stock,
 };
 use crate::dom::prelude::*;
 use crate::{
@@ -23,7 +23,6 @@ use benchslate_core::{
     journal::{
         Change, On,
         kinds::{Bearer, Expense, Side},
-        shop::tax_on,
     },
     measure::{Dec, number},
 };
@@ -143,7 +142,11 @@ fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
         form.wrong(PAID, words::no_amount().to_owned());
     }
     let amount = form.read(PAID, number::amount).map(Dec);
-    let tax = tax(desk, form, amount);
+    let tax = desk.now_read(|view| tax::read(view, &form.now(TAX), amount));
+    let tax = tax.unwrap_or_else(|sentence| {
+        form.wrong(TAX, sentence);
+        None
+    });
     if !first_amount::can_be_kept(desk) {
         form.wrong(PAID, money::no_currency().to_owned());
     }
@@ -171,18 +174,4 @@ fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
             }
         },
     );
-}
-
-/// `9.43`, or `13 %` of the amount.
-fn tax(desk: Desk, form: Form, amount: Option<Dec>) -> Option<Dec> {
-    if !form.now(TAX).trim_end().ends_with('%') {
-        return form.read(TAX, number::amount).map(Dec);
-    }
-    let share = Dec(form.read(TAX, number::percent)?);
-    let minor = desk.now_read(|view| view.tongue.minor());
-    let tax = amount.and_then(|amount| tax_on(amount, share, minor));
-    if tax.is_none() {
-        form.wrong(TAX, lots::tax_of_nothing().to_owned());
-    }
-    tax
 }

@@ -8,6 +8,7 @@ mod new_lot;
 mod pad;
 mod shelf;
 mod sort;
+pub mod tax;
 mod thing;
 pub mod use_stock;
 

@@ -14,12 +14,15 @@ use crate::{
     },
     screens::{
         first_amount,
-        stock::form::{Cell, Form},
+        stock::{
+            form::{Cell, Form},
+            tax,
+        },
     },
     shell::{Desk, desk::View},
     words::{
         journal::{self as words, Label},
-        money, refusal,
+        lots, money, refusal,
     },
 };
 use benchslate_core::{
@@ -43,6 +46,8 @@ enum How {
     Number,
     /// In the shop's currency, which stands beside it.
     Money,
+    /// Tax on top: money, or a share of what was paid.
+    Tax,
     /// With a decimal mark or a fraction, and a unit if it isn't the usual one.
     Quantity,
     Bearer,
@@ -107,7 +112,8 @@ pub fn draw(desk: Desk, form: Form, body: &Body) -> AnyView {
 
 /// Whether money stands in its fields: then what the shop counts in goes with it.
 pub fn has_money(form: Form, body: &Body) -> bool {
-    let typed = |(field, _, how): &Spec| *how == How::Money && !form.now(field).trim().is_empty();
+    let typed =
+        |(field, _, how): &Spec| matches!(how, How::Money | How::Tax) && !form.now(field).trim().is_empty();
     specs(body).0.iter().any(typed)
 }
 
@@ -205,10 +211,24 @@ impl Typed<'_> {
     /// Money, where some is typed. It is kept only where it is known what it counts in.
     fn money(&self, field: &str) -> Option<Dec> {
         let money = self.form.read(field, number::amount).map(Dec)?;
+        self.in_currency(field);
+        Some(money)
+    }
+
+    fn in_currency(&self, field: &str) {
         if first_amount::currency(self.view).is_none() {
             self.form.wrong(field, money::no_currency().to_owned());
         }
-        Some(money)
+    }
+
+    /// As in the form that it was typed in first: money, or a share of what was paid.
+    fn tax(&self, field: &str, amount: Option<Dec>) -> Option<Dec> {
+        let tax = tax::read(self.view, &self.form.now(field), amount).unwrap_or_else(|sentence| {
+            self.form.wrong(field, sentence);
+            None
+        })?;
+        self.in_currency(field);
+        Some(tax)
     }
 
     fn share(&self, field: &str) -> Option<Dec> {
@@ -287,6 +307,7 @@ fn field(desk: Desk, form: Form, (name, label, how): Spec) -> AnyView {
         How::Words | How::Quantity => fields::text(form, name, text, "", ""),
         How::Number => fields::typed(form, name, text, "", "", Typing::Decimal),
         How::Money => Cell::number(name, text).unit(first_amount::beside(desk)).draw(form),
+        How::Tax => Cell::words(name, text).hint(lots::tax_hint()).draw(form),
         How::Bearer => choice(choices::bearers),
         How::Home => choice(choices::homes),
         How::Build => choice(choices::builds),

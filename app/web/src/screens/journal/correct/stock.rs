@@ -31,7 +31,7 @@ pub const LOT: [Spec; 17] = [
     ("fee", Label::Fee, How::Money),
     ("freight", Label::Freight, How::Money),
     ("discount", Label::Discount, How::Money),
-    ("tax", Label::Tax, How::Money),
+    ("tax", Label::Tax, How::Tax),
     ("tax-back", Label::Back, How::Tick),
     ("yield", Label::Yield, How::Number),
     ("whence", Label::Whence, How::Words),
@@ -148,15 +148,16 @@ pub fn lot(typed: &Typed, before: &Lot) -> Lot {
         seen: typed.maybe_words("new-seen", MOST_NAME),
         on: before.new.as_ref().map_or(typed.today, |new| new.on),
     });
+    let paid = typed.money("paid");
     Lot {
         on: typed.on(before.on),
         name: typed.words("name", MOST_NAME),
         rough: typed.quantity("rough", before.unit),
-        paid: typed.money("paid"),
+        paid,
         fee: typed.money("fee"),
         freight: typed.money("freight"),
         discount: typed.money("discount"),
-        tax: typed.money("tax"),
+        tax: typed.tax("tax", paid),
         tax_back: typed.ticked("tax-back"),
         for_build: typed.id("for-build"),
         expected_yield: typed.share("yield"),

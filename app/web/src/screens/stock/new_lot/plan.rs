@@ -1,6 +1,6 @@
 //! From what is typed to the entries of a lot: the item where it is new, the lot, the drive that fetched it.
 
-use super::super::{form::Form, thing};
+use super::super::{form::Form, tax, thing};
 use crate::{
     screens::first_amount,
     shell::desk::View,
@@ -10,7 +10,6 @@ use benchslate_core::{
     journal::{
         Body, Id, On,
         kinds::{Basis, Bearer, Item, Lot, NewStock, Origin, Share, Trip, Use},
-        shop::tax_on,
     },
     measure::{
         Dec, Dimension, Instant, Quantity, Refusal, Unit, Why,
@@ -371,16 +370,10 @@ impl Reader<'_> {
 
     /// `9.43`, or `13 %` of what was paid.
     fn tax(&self, paid: Option<Dec>) -> Option<Dec> {
-        let text = self.form.get(TAX);
-        if !text.trim_end().ends_with('%') {
-            return self.money(TAX);
-        }
-        let share = Dec(self.read(TAX, number::percent)?);
-        let tax = paid.and_then(|paid| tax_on(paid, share, self.view.tongue.minor()));
-        if tax.is_none() {
-            self.wrong(TAX, words::tax_of_nothing());
-        }
-        tax
+        tax::read(self.view, &self.form.get(TAX), paid).unwrap_or_else(|sentence| {
+            self.wrong(TAX, &sentence);
+            None
+        })
     }
 
     fn read<T>(&self, field: &'static str, read: impl FnOnce(&str) -> Result<T, Refusal>) -> Option<T> {
