@@ -23,6 +23,7 @@ journey("a bought lot: price and tax, the guess of the currency shown beside it"
   await thumb.type("how much", "8 hinges");
   await thumb.type("price, before tax", "40");
   await thumb.type("tax", "13 %");
+  await thumb.sees("Tax 5.20, with it 45.20");
   await thumb.sees("5.65");
   await thumb.tap("Keep the lot");
   await thumb.kept(/lot.*8 hinges/);

@@ -175,3 +175,17 @@ journey("money paid directly", async ({ thumb }) => {
   await thumb.tap(/^Keep/);
   await thumb.kept("60.00");
 });
+
+journey("tax says what it comes to before it is kept, and the mark says what was paid with it", async ({ thumb, go }) => {
+  await startBuild(thumb);
+  await go("expense");
+  await thumb.type("What for", "Sharpening");
+  await thumb.type("Paid", "18.54");
+  await thumb.misses(/with it/);
+  await thumb.type("Tax on top", "13");
+  await thumb.sees("Tax 13.00, with it 31.54");
+  await thumb.type("Tax on top", "13 %");
+  await thumb.sees("Tax 2.41, with it 20.95");
+  await thumb.tap(/^Keep/);
+  await thumb.kept("20.95, Sharpening");
+});

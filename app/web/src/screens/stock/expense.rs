@@ -23,6 +23,7 @@ use benchslate_core::{
     journal::{
         Change, On,
         kinds::{Bearer, Expense, Side},
+        shop::with_tax,
     },
     measure::{Dec, number},
 };
@@ -90,6 +91,7 @@ fn fields(desk: Desk, form: Form, title: Signal<String>, chooses: RwSignal<bool>
             {Cell::number(PAID, words::paid()).unit(in_money).draw(form)}
             {Cell::words(TAX, words::tax()).hint(lots::tax_hint()).draw(form)}
         </Cells>
+        {tax::note(desk, form.signal(TAX), form.signal(PAID))}
         {first_amount::offer(desk)}
         {move || taxed().then(back)}
         {move || {
@@ -164,7 +166,7 @@ fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
             changes
         },
         move |after| {
-            let figure = amount.money().map(|money| after.tongue.money(money)).unwrap_or_default();
+            let figure = with_tax(amount, tax).map(|money| after.tongue.money(money)).unwrap_or_default();
             Mark { kind: words::kind().to_owned(), what: words::marked(&figure, &said), second: None }.into()
         },
         move |done| {

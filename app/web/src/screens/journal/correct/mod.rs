@@ -93,6 +93,11 @@ pub fn draw(desk: Desk, form: Form, body: &Body) -> AnyView {
     }
     let (specs, side) = specs(body);
     let in_money = specs.iter().any(|(_, _, how)| *how == How::Money);
+    let taxed = match body {
+        Body::Expense(_) => Some("amount"),
+        Body::Lot(_) => Some("paid"),
+        _ => None,
+    };
     // Cells hold what fits a cell; long words stand over them, boxes to tick under them.
     let (long, specs): (Vec<Spec>, Vec<Spec>) = specs.into_iter().partition(|(_, _, how)| *how == How::Long);
     let (ticks, cells): (Vec<Spec>, Vec<Spec>) = specs.into_iter().partition(|(_, _, how)| *how == How::Tick);
@@ -103,6 +108,7 @@ pub fn draw(desk: Desk, form: Form, body: &Body) -> AnyView {
     view! {
         {drawn(long)}
         <Cells>{drawn(cells)}</Cells>
+        {taxed.map(|of| tax::note(desk, form.signal("tax"), form.signal(of)))}
         {in_money.then(|| first_amount::offer(desk))}
         {shares}
         {drawn(ticks)}

@@ -1,7 +1,10 @@
 //! The fields of a new lot: only those that its origin and use ask for.
 
 use super::{
-    super::form::{Cell, Form},
+    super::{
+        form::{Cell, Form},
+        tax,
+    },
     plan::{self, Reader},
 };
 use crate::dom::prelude::*;
@@ -37,6 +40,9 @@ pub fn fields(desk: Desk, form: Form, origin: Origin, purpose: Use) -> AnyView {
             {money(desk, form, origin)}
             {Cell::words(plan::DAY, words::day()).hint(words::day_hint()).draw(form)}
         </Cells>
+        {(origin != Origin::Offcut).then(|| {
+            tax::note(desk, form.signal(plan::TAX), form.signal(plan::PAID))
+        })}
         {first_amount::offer(desk)}
         {(origin == Origin::Salvaged).then(|| km_rate(desk, form))}
         {move || comes_to(desk, form)}
