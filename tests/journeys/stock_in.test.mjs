@@ -2,6 +2,7 @@
 import assert from "node:assert/strict";
 import { addLot, startBuild } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
+import { until } from "./lib/thumb.mjs";
 
 journey("an empty shelf says what goes there and offers the first lot", async ({ thumb }) => {
   await startBuild(thumb);
@@ -31,6 +32,28 @@ journey("a bought lot: price and tax, the guess of the currency shown beside it"
   await thumb.key(/brass hinges.*45\.20/).waitFor();
   await thumb.tap(/^Add a lot/);
   assert.equal(await thumb.page.getByText(/going by where this phone is/).count(), 0, "asked once");
+});
+
+journey("the shop's sales tax stands in what is bought, and not in what is salvaged", async ({ thumb, go }) => {
+  await startBuild(thumb);
+  await go("choices");
+  await thumb.type("Sales tax", "14.975");
+  await thumb.tap("Keep");
+  await thumb.kept("14.975 %");
+  await thumb.place("Stock");
+  await thumb.tap(/^Add a lot/);
+  await thumb.tap("salvaged", "How it was come by");
+  assert.equal(await thumb.field("tax").inputValue(), "");
+  await thumb.tap("bought", "How it was come by");
+  await until("the tax is offered", async () => (await thumb.field("tax").inputValue()) === "14.975 %");
+  await thumb.type("what, or from where", "barn oak");
+  await thumb.type("how much", "40");
+  await thumb.type("price, before tax", "160");
+  await thumb.sees("Tax 23.96, with it 183.96");
+  await thumb.tap("Keep the lot");
+  await thumb.kept("barn oak");
+  await thumb.place("Stock");
+  await thumb.key(/barn oak.*183\.96/).waitFor();
 });
 
 journey("tax that can be got back is no cost", async ({ thumb }) => {

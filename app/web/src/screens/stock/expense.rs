@@ -73,7 +73,9 @@ pub fn ExpenseSheet() -> impl IntoView {
 
 fn fields(desk: Desk, form: Form, title: Signal<String>, chooses: RwSignal<bool>) -> AnyView {
     let in_money = first_amount::beside(desk);
-    let taxed = move || !form.get(TAX).trim().is_empty();
+    let offered = tax::offer(desk);
+    let tax = Signal::derive(move || form.get_or(TAX, offered.get()));
+    let taxed = move || !tax.get().trim().is_empty();
     let back = move || {
         let tap = move |()| form.set(BACK, if form.now(BACK) == "1" { "" } else { "1" });
         view! {
@@ -89,9 +91,9 @@ fn fields(desk: Desk, form: Form, title: Signal<String>, chooses: RwSignal<bool>
         <Cells>
             {Cell::words(WHAT, words::what()).hint(words::what_hint()).whole().draw(form)}
             {Cell::number(PAID, words::paid()).unit(in_money).draw(form)}
-            {Cell::words(TAX, words::tax()).hint(lots::tax_hint()).draw(form)}
+            {Cell::words(TAX, words::tax()).hint(lots::tax_hint()).offers(offered).draw(form)}
         </Cells>
-        {tax::note(desk, form.signal(TAX), form.signal(PAID))}
+        {tax::note(desk, tax, form.signal(PAID))}
         {first_amount::offer(desk)}
         {move || taxed().then(back)}
         {move || {
@@ -144,7 +146,10 @@ fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
         form.wrong(PAID, words::no_amount().to_owned());
     }
     let amount = form.read(PAID, number::amount).map(Dec);
-    let tax = desk.now_read(|view| tax::read(view, &form.now(TAX), amount));
+    let tax = desk.now_read(|view| {
+        let text = untrack(|| form.get_or(TAX, tax::offered(view).filter(|_| amount.is_some())));
+        tax::read(view, &text, amount)
+    });
     let tax = tax.unwrap_or_else(|sentence| {
         form.wrong(TAX, sentence);
         None

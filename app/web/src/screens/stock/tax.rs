@@ -3,10 +3,13 @@
 use crate::dom::prelude::*;
 use crate::{
     shell::{Desk, desk::View},
-    words::{lots as words, refusal},
+    words::{lots as words, refusal, shop},
 };
 use benchslate_core::{
-    journal::shop::{tax_typed, with_tax},
+    journal::{
+        kinds::SettingKey,
+        shop::{tax_typed, with_tax},
+    },
     measure::{Dec, number},
 };
 
@@ -21,6 +24,17 @@ pub fn read(view: &View, text: &str, amount: Option<Dec>) -> Result<Option<Dec>,
     let read = tax_typed(text, amount, view.tongue.minor());
     let tax = read.map_err(|refused| refusal::sentence(&refused))?;
     tax.map(Some).ok_or_else(|| words::tax_of_nothing().to_owned())
+}
+
+/// The shop's sales tax, as it is typed: what a new form holds until something else is typed.
+pub fn offered(view: &View) -> Option<String> {
+    let share = Dec::parse(view.shop.settings.latest(SettingKey::TaxRate)?).ok()?;
+    Some(shop::percent(&share.hundredths()))
+}
+
+/// The same, followed.
+pub fn offer(desk: Desk) -> Signal<Option<String>> {
+    Signal::derive(move || desk.read(offered))
 }
 
 /// Under the fields: what the tax comes to and what is paid with it, so that 13 typed for 13 % is seen before

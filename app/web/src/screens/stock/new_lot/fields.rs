@@ -41,12 +41,12 @@ pub fn fields(desk: Desk, form: Form, origin: Origin, purpose: Use) -> AnyView {
             {Cell::words(plan::DAY, words::day()).hint(words::day_hint()).draw(form)}
         </Cells>
         {(origin != Origin::Offcut).then(|| {
-            tax::note(desk, form.signal(plan::TAX), form.signal(plan::PAID))
+            tax::note(desk, tax_typed(desk, form), form.signal(plan::PAID))
         })}
         {first_amount::offer(desk)}
         {(origin == Origin::Salvaged).then(|| km_rate(desk, form))}
         {move || comes_to(desk, form)}
-        {(origin != Origin::Offcut).then(|| tax_back(form))}
+        {(origin != Origin::Offcut).then(|| tax_back(desk, form))}
         {timber.then(|| got_for(desk, form))}
         {timber.then(|| by_size(desk, form, origin))}
         {(origin == Origin::Salvaged).then(caution)}
@@ -132,7 +132,7 @@ fn money(desk: Desk, form: Form, origin: Origin) -> AnyView {
         Origin::Offcut => Cell::words(plan::WHENCE, words::whence()).draw(form),
         Origin::Bought | Origin::Supplied => view! {
             {amount(plan::PAID, words::price()).draw(form)}
-            {Cell::words(plan::TAX, words::tax()).hint(words::tax_hint()).draw(form)}
+            {Cell::words(plan::TAX, words::tax()).hint(words::tax_hint()).offers(tax::offer(desk)).draw(form)}
             {Cell::words(plan::WHENCE, words::whence()).draw(form)}
         },
         Origin::Salvaged => {
@@ -204,8 +204,18 @@ fn comes_to(desk: Desk, form: Form) -> AnyView {
     text.map(|text| view! { <Outcome text/> }).draw()
 }
 
-fn tax_back(form: Form) -> AnyView {
-    let typed = move || !form.get(plan::TAX).trim().is_empty();
+fn tax_typed(desk: Desk, form: Form) -> Signal<String> {
+    Signal::derive(move || {
+        desk.read(|view| {
+            let priced = !form.get(plan::PAID).trim().is_empty();
+            plan::tax_text(view, form, priced)
+        })
+    })
+}
+
+fn tax_back(desk: Desk, form: Form) -> AnyView {
+    let tax = tax_typed(desk, form);
+    let typed = move || !tax.get().trim().is_empty();
     (move || {
         typed().then(|| switch(form, plan::TAX_BACK, words::tax_back().to_owned(), words::tax_back_note()))
     })

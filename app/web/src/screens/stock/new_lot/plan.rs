@@ -70,6 +70,13 @@ pub fn on(form: Form, switch: &str) -> bool {
     form.get(switch) == "1"
 }
 
+/// What stands in the field of tax. To what is bought the shop's sales tax is offered, once there is a price
+/// that it could be a share of; what is salvaged seldom has any.
+pub fn tax_text(view: &View, form: Form, priced: bool) -> String {
+    let bought = origin(form) == Origin::Bought;
+    form.get_or(TAX, tax::offered(view).filter(|_| bought && priced))
+}
+
 /// The entries that a form comes to.
 #[derive(Clone, PartialEq)]
 pub struct Plan {
@@ -370,10 +377,12 @@ impl Reader<'_> {
 
     /// `9.43`, or `13 %` of what was paid.
     fn tax(&self, paid: Option<Dec>) -> Option<Dec> {
-        tax::read(self.view, &self.form.get(TAX), paid).unwrap_or_else(|sentence| {
-            self.wrong(TAX, &sentence);
-            None
-        })
+        tax::read(self.view, &tax_text(self.view, self.form, paid.is_some()), paid).unwrap_or_else(
+            |sentence| {
+                self.wrong(TAX, &sentence);
+                None
+            },
+        )
     }
 
     fn read<T>(&self, field: &'static str, read: impl FnOnce(&str) -> Result<T, Refusal>) -> Option<T> {
