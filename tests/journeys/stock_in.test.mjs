@@ -75,6 +75,38 @@ journey("a salvaged lot for nothing, in its plain form", async ({ thumb }) => {
   await thumb.key(/gymnasium maple.*36\.00/).waitFor();
 });
 
+journey("what is expected to be usable reads as a part or in hundredths, and says which", async ({ thumb }) => {
+  await startBuild(thumb);
+  await thumb.place("Stock");
+  await thumb.tap(/^Add a lot/);
+  await thumb.tap("salvaged", "How it was come by");
+  await thumb.type("what, or from where", "gymnasium maple");
+  await thumb.type("rough quantity", "100");
+  await thumb.type("paid", "70");
+  for (const [typed, read] of [["70", "= 70 %"], ["0.7 %", "= 0.7 %"], ["0.7", "= 70 %"]]) {
+    await thumb.type("usable, as you expect", typed);
+    await thumb.page.getByText(read, { exact: true }).waitFor();
+  }
+  await thumb.sees(/^1\.00$/);
+  await thumb.tap("Keep the lot");
+  await thumb.kept("gymnasium maple");
+});
+
+journey("while the haul has no rate a kilometre a board foot comes to no figure", async ({ thumb }) => {
+  await startBuild(thumb);
+  await thumb.place("Stock");
+  await thumb.tap(/^Add a lot/);
+  await thumb.tap("salvaged", "How it was come by");
+  await thumb.type("what, or from where", "gymnasium maple");
+  await thumb.type("rough quantity", "100");
+  await thumb.type("paid", "0");
+  await thumb.type("usable, as you expect", "70");
+  await thumb.sees(/^0\.00$/);
+  await thumb.type("haul, there and back", "84");
+  await thumb.sees("no rate a km");
+  await thumb.misses(/^0\.00$/);
+});
+
 journey("a lot in every writing of the trade", async ({ thumb, go }) => {
   await startBuild(thumb);
   for (const [typed, kept] of [

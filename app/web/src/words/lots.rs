@@ -120,6 +120,11 @@ pub fn usable() -> &'static str {
     "usable, as you expect"
 }
 
+/// Beside what is typed in it: `= 70 %`.
+pub fn read_as(hundredths: &str) -> String {
+    format!("= {hundredths} %")
+}
+
 /// A field: `same thing new, a bd ft`.
 pub fn same_new(one: &str) -> String {
     format!("same thing new, {one}")

@@ -151,6 +151,8 @@ pub struct Cell {
     pub label: Signal<String>,
     /// Which keyboard.
     pub typing: Typing,
+    /// After what is typed: how it is read.
+    pub adds: Signal<Option<String>>,
     /// At its end.
     pub unit: Signal<Option<String>>,
     /// In it while it is empty.
@@ -175,6 +177,7 @@ impl Cell {
             field,
             label: Signal::stored(label.to_owned()),
             typing: Typing::Words,
+            adds: Signal::stored(None),
             unit: Signal::stored(None),
             hint: "",
             class: "",
@@ -191,6 +194,11 @@ impl Cell {
     /// With this at its end.
     pub fn unit(self, unit: Signal<Option<String>>) -> Cell {
         Cell { unit, ..self }
+    }
+
+    /// With this after what is typed.
+    pub fn adds(self, adds: Signal<Option<String>>) -> Cell {
+        Cell { adds, ..self }
     }
 
     /// With this at its end, whatever happens.
@@ -224,7 +232,7 @@ impl Cell {
 
     /// In a form.
     pub fn draw(self, form: Form) -> AnyView {
-        let Cell { field, label, typing, unit, hint, class, offers, current } = self;
+        let Cell { field, label, typing, adds, unit, hint, class, offers, current } = self;
         let value = match offers {
             Some(offered) => Signal::derive(move || form.get_or(field, offered.get())),
             None => form.signal(field),
@@ -240,6 +248,7 @@ impl Cell {
                 label
                 value
                 typing
+                adds
                 unit
                 hint=Signal::stored(hint)
                 error=form.error(field)

@@ -10,6 +10,7 @@ mod shelf;
 mod sort;
 pub mod tax;
 mod thing;
+pub mod usable;
 pub mod use_stock;
 
 pub use expense::ExpenseSheet;

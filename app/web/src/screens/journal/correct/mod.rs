@@ -16,7 +16,7 @@ use crate::{
         first_amount,
         stock::{
             form::{Cell, Form},
-            tax,
+            tax, usable,
         },
     },
     shell::{Desk, desk::View},
@@ -48,6 +48,8 @@ enum How {
     Money,
     /// Tax on top: money, or a share of what was paid.
     Tax,
+    /// How much of it is expected to be usable.
+    Part,
     /// With a decimal mark or a fraction, and a unit if it isn't the usual one.
     Quantity,
     Bearer,
@@ -238,7 +240,15 @@ impl Typed<'_> {
     }
 
     fn share(&self, field: &str) -> Option<Dec> {
-        let share = self.form.read(field, number::percent).map(Dec)?;
+        self.of_the_whole(field, self.form.read(field, number::percent).map(Dec))
+    }
+
+    fn part(&self, field: &str) -> Option<Dec> {
+        self.of_the_whole(field, self.form.read(field, number::part).map(Dec))
+    }
+
+    fn of_the_whole(&self, field: &str, read: Option<Dec>) -> Option<Dec> {
+        let share = read?;
         if Dec::parse("1").is_ok_and(|whole| share > whole) {
             self.form.wrong(field, words::over_the_whole().to_owned());
         }
@@ -313,6 +323,7 @@ fn field(desk: Desk, form: Form, (name, label, how): Spec) -> AnyView {
         How::Words | How::Quantity => fields::text(form, name, text, "", ""),
         How::Number => fields::typed(form, name, text, "", "", Typing::Decimal),
         How::Money => Cell::number(name, text).unit(first_amount::beside(desk)).draw(form),
+        How::Part => usable::cell(desk, form, name, text),
         How::Tax => Cell::words(name, text).hint(lots::tax_hint()).draw(form),
         How::Bearer => choice(choices::bearers),
         How::Home => choice(choices::homes),

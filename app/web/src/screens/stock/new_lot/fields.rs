@@ -3,7 +3,7 @@
 use super::{
     super::{
         form::{Cell, Form},
-        tax,
+        tax, usable,
     },
     plan::{self, Reader},
 };
@@ -19,9 +19,10 @@ use crate::{
     },
     screens::first_amount,
     shell::{Desk, Place, desk::View},
-    words::{cautions, lots as words, units},
+    words::{cautions, gaps, lots as words, units},
 };
 use benchslate_core::{
+    costing::Gap,
     journal::{
         Id,
         kinds::{Bearer, Origin, SettingKey, Source, Use},
@@ -140,7 +141,7 @@ fn money(desk: Desk, form: Form, origin: Origin) -> AnyView {
             view! {
                 {amount(plan::PAID, words::paid()).hint(words::paid_hint()).draw(form)}
                 {Cell::number(plan::KM, words::haul()).of("km").draw(form)}
-                {Cell::number(plan::YIELD, words::usable()).of("%").draw(form)}
+                {usable::cell(desk, form, plan::YIELD, words::usable())}
                 {amount(plan::NEW, "").label(new).draw(form)}
                 {amount(plan::FEE, words::fee()).draw(form)}
                 {Cell::number(plan::WASTE, words::waste()).of("%").draw(form)}
@@ -190,15 +191,18 @@ fn comes_to(desk: Desk, form: Form) -> AnyView {
         plan.lot.1.paid.filter(|_| plan.lot.1.origin != Origin::Offcut)?;
         let with = view.shop.with(&plan.entries());
         let books = benchslate_core::costing::Books::close(&with, now);
-        let cost = books.unit_cost(Source::Lot(plan.lot.0));
+        let cost = books.known_unit_cost(Source::Lot(plan.lot.0));
         let salvaged = plan.lot.1.origin == Origin::Salvaged;
         let word = plan.item.as_ref().and_then(|(_, item)| item.word.as_deref());
-        let figure = cost.map(|cost| view.tongue.money(cost.rounded()));
         Some(AnswerText {
             label: words::one_comes_to(&units::each_one(plan.lot.1.unit, word)),
             note: Some(if salvaged { words::before_hours() } else { words::as_it_came() }.to_owned()),
-            lacks: figure.is_none(),
-            figure: figure.unwrap_or_else(|| words::yield_missing().to_owned()),
+            lacks: cost.is_err(),
+            figure: match cost {
+                Ok(cost) => view.tongue.money(cost.rounded()),
+                Err(None | Some(Gap::NoYield { .. })) => words::yield_missing().to_owned(),
+                Err(Some(gap)) => gaps::short(&gap).to_owned(),
+            },
         })
     });
     text.map(|text| view! { <Outcome text/> }).draw()

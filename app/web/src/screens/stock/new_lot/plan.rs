@@ -362,7 +362,7 @@ impl Reader<'_> {
     }
 
     fn share(&self, field: &'static str) -> Option<Dec> {
-        let share = self.read(field, number::percent)?;
+        let share = self.read(field, if field == YIELD { number::part } else { number::percent })?;
         let most = field != NEW_TAX;
         if most && share > 1.into() {
             self.wrong(field, words::over_hundred());
