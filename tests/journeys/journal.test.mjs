@@ -263,6 +263,24 @@ async function paid({ thumb }) {
   await thumb.kept("Hire of a drum sander");
 }
 
+journey("tax is put right as it is typed first: a share of what was paid, or money", async (walk) => {
+  const { thumb } = walk;
+  await startBuild(thumb);
+  await paid(walk);
+  await openBuild(thumb);
+  await thumb.tap(/paid Hire of a drum sander/);
+  await thumb.tap("Correct");
+  await thumb.type("Tax", "13 %%");
+  await thumb.tap("Keep it so");
+  await thumb.refused("Tax", "“%” has no place here", "13 %%");
+  await thumb.type("Tax", "13 %");
+  await thumb.tap("Keep it so");
+  await thumb.kept("corrected");
+  await thumb.sees(/Tax.*7\.80/);
+  await openBuild(thumb);
+  await thumb.key(/paid Hire of a drum sander.*67\.80/).waitFor();
+});
+
 /** What another phone knows that was never told what the shop counts in. */
 const withoutChoices = (text) => text.split("\n").filter((line) => !line.includes('"kind":"setting"')).join("\n");
 

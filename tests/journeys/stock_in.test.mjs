@@ -2,6 +2,7 @@
 import assert from "node:assert/strict";
 import { addLot, startBuild } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
+import { until } from "./lib/thumb.mjs";
 
 journey("an empty shelf says what goes there and offers the first lot", async ({ thumb }) => {
   await startBuild(thumb);
@@ -23,6 +24,7 @@ journey("a bought lot: price and tax, the guess of the currency shown beside it"
   await thumb.type("how much", "8 hinges");
   await thumb.type("price, before tax", "40");
   await thumb.type("tax", "13 %");
+  await thumb.sees("Tax 5.20, with it 45.20");
   await thumb.sees("5.65");
   await thumb.tap("Keep the lot");
   await thumb.kept(/lot.*8 hinges/);
@@ -30,6 +32,28 @@ journey("a bought lot: price and tax, the guess of the currency shown beside it"
   await thumb.key(/brass hinges.*45\.20/).waitFor();
   await thumb.tap(/^Add a lot/);
   assert.equal(await thumb.page.getByText(/going by where this phone is/).count(), 0, "asked once");
+});
+
+journey("the shop's sales tax stands in what is bought, and not in what is salvaged", async ({ thumb, go }) => {
+  await startBuild(thumb);
+  await go("choices");
+  await thumb.type("Sales tax", "14.975");
+  await thumb.tap("Keep");
+  await thumb.kept("14.975 %");
+  await thumb.place("Stock");
+  await thumb.tap(/^Add a lot/);
+  await thumb.tap("salvaged", "How it was come by");
+  assert.equal(await thumb.field("tax").inputValue(), "");
+  await thumb.tap("bought", "How it was come by");
+  await until("the tax is offered", async () => (await thumb.field("tax").inputValue()) === "14.975 %");
+  await thumb.type("what, or from where", "barn oak");
+  await thumb.type("how much", "40");
+  await thumb.type("price, before tax", "160");
+  await thumb.sees("Tax 23.96, with it 183.96");
+  await thumb.tap("Keep the lot");
+  await thumb.kept("barn oak");
+  await thumb.place("Stock");
+  await thumb.key(/barn oak.*183\.96/).waitFor();
 });
 
 journey("tax that can be got back is no cost", async ({ thumb }) => {
@@ -49,6 +73,38 @@ journey("a salvaged lot for nothing, in its plain form", async ({ thumb }) => {
   await thumb.place("Stock");
   // 36.00 over 96 usable of 120.
   await thumb.key(/gymnasium maple.*36\.00/).waitFor();
+});
+
+journey("what is expected to be usable reads as a part or in hundredths, and says which", async ({ thumb }) => {
+  await startBuild(thumb);
+  await thumb.place("Stock");
+  await thumb.tap(/^Add a lot/);
+  await thumb.tap("salvaged", "How it was come by");
+  await thumb.type("what, or from where", "gymnasium maple");
+  await thumb.type("rough quantity", "100");
+  await thumb.type("paid", "70");
+  for (const [typed, read] of [["70", "= 70 %"], ["0.7 %", "= 0.7 %"], ["0.7", "= 70 %"]]) {
+    await thumb.type("usable, as you expect", typed);
+    await thumb.page.getByText(read, { exact: true }).waitFor();
+  }
+  await thumb.sees(/^1\.00$/);
+  await thumb.tap("Keep the lot");
+  await thumb.kept("gymnasium maple");
+});
+
+journey("while the haul has no rate a kilometre a board foot comes to no figure", async ({ thumb }) => {
+  await startBuild(thumb);
+  await thumb.place("Stock");
+  await thumb.tap(/^Add a lot/);
+  await thumb.tap("salvaged", "How it was come by");
+  await thumb.type("what, or from where", "gymnasium maple");
+  await thumb.type("rough quantity", "100");
+  await thumb.type("paid", "0");
+  await thumb.type("usable, as you expect", "70");
+  await thumb.sees(/^0\.00$/);
+  await thumb.type("haul, there and back", "84");
+  await thumb.sees("no rate a km");
+  await thumb.misses(/^0\.00$/);
 });
 
 journey("a lot in every writing of the trade", async ({ thumb, go }) => {

@@ -3,6 +3,7 @@
 import assert from "node:assert/strict";
 import { addLot, openBuild, startBuild, startStage } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
+import { until } from "./lib/thumb.mjs";
 
 const DISCS = { what: "discs", "how much": "16 discs", "price, before tax": "11.36" };
 const OIL = { what: "hard oil", "how much": "2 tins", "price, before tax": "116", "one tin holds": "750 ml" };
@@ -174,4 +175,40 @@ journey("money paid directly", async ({ thumb }) => {
   await thumb.type("Paid", "60");
   await thumb.tap(/^Keep/);
   await thumb.kept("60.00");
+});
+
+journey("tax says what it comes to before it is kept, and the mark says what was paid with it", async ({ thumb, go }) => {
+  await startBuild(thumb);
+  await go("expense");
+  await thumb.type("What for", "Sharpening");
+  await thumb.type("Paid", "18.54");
+  await thumb.misses(/with it/);
+  await thumb.type("Tax on top", "13");
+  await thumb.sees("Tax 13.00, with it 31.54");
+  await thumb.type("Tax on top", "13 %");
+  await thumb.sees("Tax 2.41, with it 20.95");
+  await thumb.tap(/^Keep/);
+  await thumb.kept("20.95, Sharpening");
+});
+
+journey("the shop's sales tax stands in a new expense, and what is emptied stays empty", async ({ thumb, go, open, page }) => {
+  await startBuild(thumb);
+  await go("choices");
+  await thumb.type("Sales tax", "13");
+  await thumb.tap("Keep");
+  await thumb.kept("13 %");
+  await go("expense");
+  await until("13 % is offered", async () => (await thumb.field("Tax on top").inputValue()) === "13 %");
+  await thumb.type("What for", "Sharpening");
+  await thumb.type("Paid", "100");
+  await thumb.sees("Tax 13.00, with it 113.00");
+  await thumb.type("Tax on top", "");
+  await thumb.misses(/with it/);
+  // The draft keeps that, too.
+  await page.close({ runBeforeUnload: true });
+  const again = await open("expense");
+  await until("the draft is back", async () => (await again.thumb.field("Paid").inputValue()) === "100");
+  assert.equal(await again.thumb.field("Tax on top").inputValue(), "");
+  await again.thumb.tap(/^Keep/);
+  await again.thumb.kept("100.00, Sharpening");
 });

@@ -97,6 +97,18 @@ impl Books {
         self.unit_cost_with(source, Quantity::ZERO)
     }
 
+    /// What one unit costs now, if all of it is known: a part that isn't is no nought.
+    ///
+    /// # Errors
+    /// What is not known, first things first.
+    pub fn known_unit_cost(&self, source: Source) -> Result<UnitCost, Option<Gap>> {
+        let gap = self.shelf_line(source).and_then(|line| line.gaps.first().copied());
+        match self.unit_cost(source) {
+            Some(cost) if gap.is_none() => Ok(cost),
+            _ => Err(gap),
+        }
+    }
+
     /// What a draw now would cost; none where that can't be said. An item's shelf that would run out: the
     /// rest at the last unit cost. A lot that would: more was there than thought, and its unit cost falls.
     pub fn preview(&self, source: Source, quantity: Quantity) -> Option<Money> {

@@ -4,7 +4,7 @@
 //! Source: our own rule; which mark is which differs by country. Not here: units (`marks`),
 //! hours (`duration`), signs of currency (the shop has one, and the field shows it).
 
-use super::{Accepts, Fraction, Refusal, Why, fixed, limits, scan::Cursor};
+use super::{Accepts, Dec, Fraction, Refusal, Why, fixed, limits, scan::Cursor};
 use rust_decimal::Decimal;
 
 /// Reads an amount of money at or above zero.
@@ -48,16 +48,44 @@ pub fn signed_amount(text: &str) -> Result<Decimal, Refusal> {
 pub fn percent(text: &str) -> Result<Decimal, Refusal> {
     let mut cursor = Cursor::new(text, Accepts::Percent)?;
     refuse_minus(&cursor)?;
-    let percent = plain(&mut cursor)?;
+    let most = Decimal::from(limits::MOST_PERCENT);
+    let percent = match plain(&mut cursor) {
+        // `14.975`: read as thousands it would be no share at all, so the mark can only be the decimal mark.
+        Err(Refusal { why: Why::GroupedOrDecimal { grouped, decimal }, .. }) if grouped > most => decimal,
+        read => read?,
+    };
     cursor.skip_spaces();
     cursor.take_any(&['%']);
     cursor.finish()?;
-    let most = Decimal::from(limits::MOST_PERCENT);
     if percent > most {
         return Err(cursor.refuse_whole(Why::TooLarge { most }));
     }
     let hundredth = percent.checked_div(Decimal::ONE_HUNDRED);
     hundredth.ok_or_else(|| cursor.refuse_whole(Why::TooLarge { most }))
+}
+
+/// Reads what part of a whole is expected: in hundredths as [`percent`], and a bare number above 0 and up to 1
+/// as the part itself. `70`, `70 %` and `0.7` are 0.7; `0.7 %` is 0.007.
+///
+/// Nobody expects less than one of a hundred to be usable, and many say `0.7` for it: read as 0.7 % it would make
+/// what is drawn a hundred times as dear. Not for tax or waste, where 1 of a hundred is usual.
+///
+/// # Errors
+/// As [`percent`].
+pub fn part(text: &str) -> Result<Decimal, Refusal> {
+    let share = percent(text)?;
+    let part = share.checked_mul(Decimal::ONE_HUNDRED).filter(|part| *part <= Decimal::ONE);
+    let bare = !text.trim_end().ends_with('%');
+    Ok(part.filter(|_| bare).unwrap_or(share).normalize())
+}
+
+/// A part as [`part`] reads it again: in hundredths, with the sign where a bare number would be the part itself.
+pub fn part_typed(part: Dec) -> String {
+    let mut text = part.hundredths();
+    if part.0 <= Decimal::from_i128_with_scale(1, 2) {
+        text.push_str(" %");
+    }
+    text
 }
 
 /// Reads a whole number of things.
@@ -311,8 +339,44 @@ mod tests {
         let share = |text| percent(text).map(|value| value.to_string()).ok();
         assert_eq!(share("13").as_deref(), Some("0.13"));
         assert_eq!(share("12,5 %").as_deref(), Some("0.125"));
+        assert_eq!(share("14.975").as_deref(), Some("0.14975"));
+        assert_eq!(share("9,975 %").as_deref(), Some("0.09975"));
+        assert_eq!(share("1.000"), None);
         assert_eq!(share("13 %%"), None);
         assert_eq!(share("1001"), None);
+    }
+
+    #[test]
+    fn a_part_is_typed_as_such_or_in_hundredths() {
+        for (text, want) in [
+            ("70", Some("0.7")),
+            ("70 %", Some("0.7")),
+            ("0.7", Some("0.7")),
+            (",7", Some("0.7")),
+            ("0,125", Some("0.125")),
+            ("1", Some("1")),
+            ("1.0", Some("1")),
+            ("1 %", Some("0.01")),
+            ("0.7 %", Some("0.007")),
+            ("0.7%", Some("0.007")),
+            ("1.5", Some("0.015")),
+            ("100", Some("1")),
+            ("0", Some("0")),
+            ("120", Some("1.2")),
+            ("-0.7", None),
+            ("most", None),
+            ("", None),
+        ] {
+            assert_eq!(part(text).map(|value| value.to_string()).ok().as_deref(), want, "{text}");
+        }
+    }
+
+    #[test]
+    fn a_part_that_is_shown_can_be_typed_again() {
+        for text in ["0.7", "0.125", "1", "0.01", "0.007", "0.0101", "0"] {
+            let stored = Dec::parse(text).unwrap();
+            assert_eq!(part(&part_typed(stored)).ok(), Some(stored.0), "{text} as {}", part_typed(stored));
+        }
     }
 
     #[test]

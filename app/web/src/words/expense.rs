@@ -70,7 +70,7 @@ pub fn kind() -> &'static str {
     "paid"
 }
 
-/// `60.00, hire of a drum sander`.
+/// What was paid, with the tax in it: `67.80, hire of a drum sander`.
 pub fn marked(figure: &str, what: &str) -> String {
     format!("{figure}, {what}")
 }

@@ -90,6 +90,11 @@ pub fn tax_hint() -> &'static str {
     "13 % or 9.43"
 }
 
+/// Under the fields: `Tax 2.41, with it 20.95`.
+pub fn tax_comes_to(tax: &str, in_all: &str) -> String {
+    format!("Tax {tax}, with it {in_all}")
+}
+
 /// A switch.
 pub fn tax_back() -> &'static str {
     "The tax can be got back"
@@ -113,6 +118,11 @@ pub fn haul() -> &'static str {
 /// A field.
 pub fn usable() -> &'static str {
     "usable, as you expect"
+}
+
+/// Beside what is typed in it: `= 70 %`.
+pub fn read_as(hundredths: &str) -> String {
+    format!("= {hundredths} %")
 }
 
 /// A field: `same thing new, a bd ft`.

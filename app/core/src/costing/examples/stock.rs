@@ -1,7 +1,11 @@
 //! Moving average, lots by name, returns, offcuts, a shelf below zero.
 
 use super::{check, check_lot, fixture};
-use crate::{costing::Flag, journal::kinds::Source, measure::Quantity};
+use crate::{
+    costing::{Flag, Gap},
+    journal::kinds::Source,
+    measure::Quantity,
+};
 
 /// An item's shelf after a history: quantity, value.
 #[track_caller]
@@ -462,6 +466,21 @@ fn a_preview_says_what_a_draw_now_would_cost() {
         books.preview(Source::Lot(it.id("first")), Quantity::ONE),
         books.preview(it.source("disc"), Quantity::ONE)
     );
+}
+
+#[test]
+fn a_unit_has_no_known_cost_while_a_part_of_it_is_not_known() {
+    let known = |history: &str| {
+        let it = fixture(history);
+        it.books().known_unit_cost(it.source("oak")).map(|cost| cost.rounded().shown(2))
+    };
+    let lot = "lot oak salvaged 100 paid 0 yield 0.7\n";
+    assert_eq!(known(lot), Ok("0.00".into()));
+    assert_eq!(known(&format!("{lot} trip 84 for oak")), Err(Some(Gap::NoKmRate)));
+    assert_eq!(known(&format!("setting km 0.5\n {lot} trip 84 for oak")), Ok("0.60".into()));
+    let it = fixture("lot oak salvaged 100 paid 0");
+    let lacks = it.books().known_unit_cost(it.source("oak")).err();
+    assert_eq!(lacks, Some(Some(Gap::NoYield { lot: it.id("oak") })));
 }
 
 #[test]

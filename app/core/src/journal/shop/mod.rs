@@ -7,6 +7,7 @@ mod after;
 mod facts;
 mod odd;
 mod stock;
+mod tax;
 #[cfg(test)]
 mod told;
 mod work;
@@ -14,7 +15,8 @@ mod work;
 pub use facts::{Build, Expense, Note, Person, Rate, Stage, Trip};
 use odd::lost;
 pub use odd::{Field, Odd};
-pub use stock::{Draw, Emptied, Item, Lot, NewStock, Sort, tax_on};
+pub use stock::{Draw, Emptied, Item, Lot, NewStock, Sort};
+pub use tax::{tax_on, tax_typed, with_tax};
 pub use work::{Interval, Stretch, Time};
 
 use super::{Body, Content, Id, Journal, kinds::Source, order::Order, settings::Settings, stages};

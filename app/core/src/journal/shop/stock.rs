@@ -10,7 +10,7 @@ use crate::{
         kinds::{self, Basis, Bearer, Origin, Side, Source, Use},
         order::Order,
     },
-    measure::{Day, Dec, Money, Quantity, Ratio, Unit, convert, fixed},
+    measure::{Day, Dec, Money, Quantity, Ratio, Unit, convert},
 };
 use std::collections::BTreeMap;
 
@@ -308,16 +308,6 @@ impl Shop {
     }
 }
 
-/// Tax on an amount by its share (`0.13`), rounded half-even to the currency's `minor` digits as on a receipt.
-/// None: beyond the limits.
-pub fn tax_on(amount: Dec, share: Dec, minor: u8) -> Option<Dec> {
-    let digits = fixed::SCALE_DIGITS.saturating_sub(u32::from(minor.min(6)));
-    let step = fixed::power_of_ten(digits)?;
-    let (amount, share) = (amount.money()?, share.money()?);
-    let units = fixed::mul_div(amount.micros(), share.micros(), fixed::SCALE.checked_mul(step)?)?;
-    Some(Dec::from(Money::from_micros(units.checked_mul(step)?)))
-}
-
 fn quantity_or_told(stored: Dec, tell: &mut dyn FnMut(Odd)) -> Option<Quantity> {
     let read = quantity(stored);
     if read.is_none() {
@@ -346,21 +336,6 @@ fn share(stored: Dec, tell: &mut dyn FnMut(Odd)) -> Option<Ratio> {
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    #[track_caller]
-    fn check(amount: &str, share: &str, minor: u8, want: &str) {
-        let dec = |text: &str| Dec::parse(text).unwrap();
-        assert_eq!(tax_on(dec(amount), dec(share), minor).unwrap().to_string(), want);
-    }
-
-    #[test]
-    fn tax_by_its_share_is_whole_in_the_smallest_coin() {
-        check("71.50", "0.13", 2, "9.3");
-        check("0.50", "0.13", 2, "0.06");
-        check("0.50", "0.15", 2, "0.08");
-        check("1000", "0.1", 0, "100");
-        check("0", "0.13", 2, "0");
-    }
 
     #[test]
     fn a_quantity_is_said_in_the_unit_of_its_stock() {

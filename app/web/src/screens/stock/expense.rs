@@ -2,7 +2,7 @@
 
 use super::{
     form::{Cell, Form},
-    use_stock,
+    tax, use_stock,
 };
 use crate::dom::prelude::*;
 use crate::{
@@ -23,7 +23,7 @@ use benchslate_core::{
     journal::{
         Change, On,
         kinds::{Bearer, Expense, Side},
-        shop::tax_on,
+        shop::with_tax,
     },
     measure::{Dec, number},
 };
@@ -73,7 +73,9 @@ pub fn ExpenseSheet() -> impl IntoView {
 
 fn fields(desk: Desk, form: Form, title: Signal<String>, chooses: RwSignal<bool>) -> AnyView {
     let in_money = first_amount::beside(desk);
-    let taxed = move || !form.get(TAX).trim().is_empty();
+    let offered = tax::offer(desk);
+    let tax = Signal::derive(move || form.get_or(TAX, offered.get()));
+    let taxed = move || !tax.get().trim().is_empty();
     let back = move || {
         let tap = move |()| form.set(BACK, if form.now(BACK) == "1" { "" } else { "1" });
         view! {
@@ -89,8 +91,9 @@ fn fields(desk: Desk, form: Form, title: Signal<String>, chooses: RwSignal<bool>
         <Cells>
             {Cell::words(WHAT, words::what()).hint(words::what_hint()).whole().draw(form)}
             {Cell::number(PAID, words::paid()).unit(in_money).draw(form)}
-            {Cell::words(TAX, words::tax()).hint(lots::tax_hint()).draw(form)}
+            {Cell::words(TAX, words::tax()).hint(lots::tax_hint()).offers(offered).draw(form)}
         </Cells>
+        {tax::note(desk, tax, form.signal(PAID))}
         {first_amount::offer(desk)}
         {move || taxed().then(back)}
         {move || {
@@ -143,7 +146,14 @@ fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
         form.wrong(PAID, words::no_amount().to_owned());
     }
     let amount = form.read(PAID, number::amount).map(Dec);
-    let tax = tax(desk, form, amount);
+    let tax = desk.now_read(|view| {
+        let text = untrack(|| form.get_or(TAX, tax::offered(view).filter(|_| amount.is_some())));
+        tax::read(view, &text, amount)
+    });
+    let tax = tax.unwrap_or_else(|sentence| {
+        form.wrong(TAX, sentence);
+        None
+    });
     if !first_amount::can_be_kept(desk) {
         form.wrong(PAID, money::no_currency().to_owned());
     }
@@ -161,7 +171,7 @@ fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
             changes
         },
         move |after| {
-            let figure = amount.money().map(|money| after.tongue.money(money)).unwrap_or_default();
+            let figure = with_tax(amount, tax).map(|money| after.tongue.money(money)).unwrap_or_default();
             Mark { kind: words::kind().to_owned(), what: words::marked(&figure, &said), second: None }.into()
         },
         move |done| {
@@ -171,18 +181,4 @@ fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
             }
         },
     );
-}
-
-/// `9.43`, or `13 %` of the amount.
-fn tax(desk: Desk, form: Form, amount: Option<Dec>) -> Option<Dec> {
-    if !form.now(TAX).trim_end().ends_with('%') {
-        return form.read(TAX, number::amount).map(Dec);
-    }
-    let share = Dec(form.read(TAX, number::percent)?);
-    let minor = desk.now_read(|view| view.tongue.minor());
-    let tax = amount.and_then(|amount| tax_on(amount, share, minor));
-    if tax.is_none() {
-        form.wrong(TAX, lots::tax_of_nothing().to_owned());
-    }
-    tax
 }

@@ -34,6 +34,22 @@ impl Form {
         self.typed.with(|typed| typed.get(field).cloned().unwrap_or_default())
     }
 
+    /// What stands in a field that offers something until it is typed in, or emptied; followed.
+    pub fn get_or(self, field: &str, offered: Option<String>) -> String {
+        let typed = self.get(field);
+        if typed.is_empty() && self.get(&emptied(field)).is_empty() {
+            offered.unwrap_or_default()
+        } else {
+            typed
+        }
+    }
+
+    /// Types into such a field: emptied, it stays empty.
+    fn set_over(self, field: &str, text: String) {
+        self.set(&emptied(field), if text.is_empty() { "1" } else { "" });
+        self.set(field, text);
+    }
+
     /// What stands in a field now.
     pub fn now(self, field: &str) -> String {
         untrack(|| self.get(field))
@@ -120,6 +136,13 @@ impl Form {
     }
 }
 
+/// Where a form keeps that a field was emptied.
+fn emptied(field: &str) -> String {
+    let mut name = field.to_owned();
+    name.push_str("-emptied");
+    name
+}
+
 /// How a field of a form is drawn.
 pub struct Cell {
     /// Its place in the form; also its id on the page.
@@ -128,12 +151,16 @@ pub struct Cell {
     pub label: Signal<String>,
     /// Which keyboard.
     pub typing: Typing,
+    /// After what is typed: how it is read.
+    pub adds: Signal<Option<String>>,
     /// At its end.
     pub unit: Signal<Option<String>>,
     /// In it while it is empty.
     pub hint: &'static str,
     /// `whole`: the whole row.
     pub class: &'static str,
+    /// What it holds until it is typed in.
+    pub offers: Option<Signal<Option<String>>>,
     /// Where a pad writes: this field, once it has the focus.
     pub current: Option<RwSignal<&'static str>>,
 }
@@ -150,9 +177,11 @@ impl Cell {
             field,
             label: Signal::stored(label.to_owned()),
             typing: Typing::Words,
+            adds: Signal::stored(None),
             unit: Signal::stored(None),
             hint: "",
             class: "",
+            offers: None,
             current: None,
         }
     }
@@ -167,6 +196,11 @@ impl Cell {
         Cell { unit, ..self }
     }
 
+    /// With this after what is typed.
+    pub fn adds(self, adds: Signal<Option<String>>) -> Cell {
+        Cell { adds, ..self }
+    }
+
     /// With this at its end, whatever happens.
     pub fn of(self, unit: &'static str) -> Cell {
         self.unit(Signal::stored(Some(unit.to_owned())))
@@ -175,6 +209,11 @@ impl Cell {
     /// With this in it while it is empty.
     pub fn hint(self, hint: &'static str) -> Cell {
         Cell { hint, ..self }
+    }
+
+    /// With this in it until something else is typed.
+    pub fn offers(self, offered: Signal<Option<String>>) -> Cell {
+        Cell { offers: Some(offered), ..self }
     }
 
     /// Over the whole row.
@@ -193,20 +232,29 @@ impl Cell {
 
     /// In a form.
     pub fn draw(self, form: Form) -> AnyView {
-        let Cell { field, label, typing, unit, hint, class, current } = self;
+        let Cell { field, label, typing, adds, unit, hint, class, offers, current } = self;
+        let value = match offers {
+            Some(offered) => Signal::derive(move || form.get_or(field, offered.get())),
+            None => form.signal(field),
+        };
+        let input = move |text: String| match offers {
+            Some(_) => form.set_over(field, text),
+            None => form.set(field, text),
+        };
         let hint = (!hint.is_empty()).then(|| hint.to_owned());
         view! {
             <Field
                 id=field
                 label
-                value=form.signal(field)
+                value
                 typing
+                adds
                 unit
                 hint=Signal::stored(hint)
                 error=form.error(field)
                 class
                 on_focus=Callback::new(move |()| if let Some(current) = current { current.set(field) })
-                on_input=Callback::new(move |text: String| form.set(field, text))
+                on_input=Callback::new(input)
             />
         }
     }

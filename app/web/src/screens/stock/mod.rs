@@ -8,7 +8,9 @@ mod new_lot;
 mod pad;
 mod shelf;
 mod sort;
+pub mod tax;
 mod thing;
+pub mod usable;
 pub mod use_stock;
 
 pub use expense::ExpenseSheet;

@@ -14,12 +14,15 @@ use crate::{
     },
     screens::{
         first_amount,
-        stock::form::{Cell, Form},
+        stock::{
+            form::{Cell, Form},
+            tax, usable,
+        },
     },
     shell::{Desk, desk::View},
     words::{
         journal::{self as words, Label},
-        money, refusal,
+        lots, money, refusal,
     },
 };
 use benchslate_core::{
@@ -43,6 +46,10 @@ enum How {
     Number,
     /// In the shop's currency, which stands beside it.
     Money,
+    /// Tax on top: money, or a share of what was paid.
+    Tax,
+    /// How much of it is expected to be usable.
+    Part,
     /// With a decimal mark or a fraction, and a unit if it isn't the usual one.
     Quantity,
     Bearer,
@@ -88,6 +95,11 @@ pub fn draw(desk: Desk, form: Form, body: &Body) -> AnyView {
     }
     let (specs, side) = specs(body);
     let in_money = specs.iter().any(|(_, _, how)| *how == How::Money);
+    let taxed = match body {
+        Body::Expense(_) => Some("amount"),
+        Body::Lot(_) => Some("paid"),
+        _ => None,
+    };
     // Cells hold what fits a cell; long words stand over them, boxes to tick under them.
     let (long, specs): (Vec<Spec>, Vec<Spec>) = specs.into_iter().partition(|(_, _, how)| *how == How::Long);
     let (ticks, cells): (Vec<Spec>, Vec<Spec>) = specs.into_iter().partition(|(_, _, how)| *how == How::Tick);
@@ -98,6 +110,7 @@ pub fn draw(desk: Desk, form: Form, body: &Body) -> AnyView {
     view! {
         {drawn(long)}
         <Cells>{drawn(cells)}</Cells>
+        {taxed.map(|of| tax::note(desk, form.signal("tax"), form.signal(of)))}
         {in_money.then(|| first_amount::offer(desk))}
         {shares}
         {drawn(ticks)}
@@ -107,7 +120,8 @@ pub fn draw(desk: Desk, form: Form, body: &Body) -> AnyView {
 
 /// Whether money stands in its fields: then what the shop counts in goes with it.
 pub fn has_money(form: Form, body: &Body) -> bool {
-    let typed = |(field, _, how): &Spec| *how == How::Money && !form.now(field).trim().is_empty();
+    let typed =
+        |(field, _, how): &Spec| matches!(how, How::Money | How::Tax) && !form.now(field).trim().is_empty();
     specs(body).0.iter().any(typed)
 }
 
@@ -205,14 +219,36 @@ impl Typed<'_> {
     /// Money, where some is typed. It is kept only where it is known what it counts in.
     fn money(&self, field: &str) -> Option<Dec> {
         let money = self.form.read(field, number::amount).map(Dec)?;
-        if first_amount::currency(self.view).is_none() {
-            self.form.wrong(field, money::no_currency().to_owned());
-        }
+        self.in_currency(field);
         Some(money)
     }
 
+    fn in_currency(&self, field: &str) {
+        if first_amount::currency(self.view).is_none() {
+            self.form.wrong(field, money::no_currency().to_owned());
+        }
+    }
+
+    /// As in the form that it was typed in first: money, or a share of what was paid.
+    fn tax(&self, field: &str, amount: Option<Dec>) -> Option<Dec> {
+        let tax = tax::read(self.view, &self.form.now(field), amount).unwrap_or_else(|sentence| {
+            self.form.wrong(field, sentence);
+            None
+        })?;
+        self.in_currency(field);
+        Some(tax)
+    }
+
     fn share(&self, field: &str) -> Option<Dec> {
-        let share = self.form.read(field, number::percent).map(Dec)?;
+        self.of_the_whole(field, self.form.read(field, number::percent).map(Dec))
+    }
+
+    fn part(&self, field: &str) -> Option<Dec> {
+        self.of_the_whole(field, self.form.read(field, number::part).map(Dec))
+    }
+
+    fn of_the_whole(&self, field: &str, read: Option<Dec>) -> Option<Dec> {
+        let share = read?;
         if Dec::parse("1").is_ok_and(|whole| share > whole) {
             self.form.wrong(field, words::over_the_whole().to_owned());
         }
@@ -287,6 +323,8 @@ fn field(desk: Desk, form: Form, (name, label, how): Spec) -> AnyView {
         How::Words | How::Quantity => fields::text(form, name, text, "", ""),
         How::Number => fields::typed(form, name, text, "", "", Typing::Decimal),
         How::Money => Cell::number(name, text).unit(first_amount::beside(desk)).draw(form),
+        How::Part => usable::cell(desk, form, name, text),
+        How::Tax => Cell::words(name, text).hint(lots::tax_hint()).draw(form),
         How::Bearer => choice(choices::bearers),
         How::Home => choice(choices::homes),
         How::Build => choice(choices::builds),

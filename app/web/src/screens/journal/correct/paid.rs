@@ -11,7 +11,7 @@ pub const EXPENSE: [Spec; 6] = [
     ("what", Label::What, How::Words),
     (DAY, Label::Day, How::Day),
     ("amount", Label::Amount, How::Money),
-    ("tax", Label::Tax, How::Money),
+    ("tax", Label::Tax, How::Tax),
     ("tax-back", Label::Back, How::Tick),
     ("bearer", Label::For, How::Bearer),
 ];
@@ -28,11 +28,12 @@ pub fn fill_expense(it: &Expense) -> Vec<(&'static str, String)> {
 }
 
 pub fn expense(typed: &Typed, before: &Expense) -> Expense {
+    let amount = typed.must_money("amount");
     Expense {
         on: typed.on(before.on),
         what: typed.name("what", 80),
-        amount: typed.must_money("amount"),
-        tax: typed.money("tax"),
+        amount,
+        tax: typed.tax("tax", Some(amount)),
         tax_back: typed.ticked("tax-back"),
         bearer: typed.bearer("bearer").unwrap_or(before.bearer),
         side: typed.side(),

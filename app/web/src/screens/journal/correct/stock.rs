@@ -13,7 +13,7 @@ use crate::{
 };
 use benchslate_core::{
     journal::kinds::{Draw, Item, Lot, NewStock, Side, Sort, Source},
-    measure::{Dec, Quantity, Refusal, Unit, marks},
+    measure::{Dec, Quantity, Refusal, Unit, marks, number},
 };
 
 pub const DRAW: [Spec; 4] = [
@@ -31,9 +31,9 @@ pub const LOT: [Spec; 17] = [
     ("fee", Label::Fee, How::Money),
     ("freight", Label::Freight, How::Money),
     ("discount", Label::Discount, How::Money),
-    ("tax", Label::Tax, How::Money),
+    ("tax", Label::Tax, How::Tax),
     ("tax-back", Label::Back, How::Tick),
-    ("yield", Label::Yield, How::Number),
+    ("yield", Label::Yield, How::Part),
     ("whence", Label::Whence, How::Words),
     ("for-build", Label::ForBuild, How::Build),
     ("new-price", Label::NewPrice, How::Money),
@@ -127,7 +127,7 @@ pub fn fill_lot(it: &Lot) -> Vec<(&'static str, String)> {
         ("discount", dec(it.discount)),
         ("tax", dec(it.tax)),
         ("tax-back", tick(it.tax_back)),
-        ("yield", hundredths(it.expected_yield)),
+        ("yield", it.expected_yield.map(number::part_typed).unwrap_or_default()),
         ("whence", it.whence.clone().unwrap_or_default()),
         ("for-build", it.for_build.map(|id| id.to_string()).unwrap_or_default()),
         ("new-price", dec(new.map(|new| new.price))),
@@ -148,18 +148,19 @@ pub fn lot(typed: &Typed, before: &Lot) -> Lot {
         seen: typed.maybe_words("new-seen", MOST_NAME),
         on: before.new.as_ref().map_or(typed.today, |new| new.on),
     });
+    let paid = typed.money("paid");
     Lot {
         on: typed.on(before.on),
         name: typed.words("name", MOST_NAME),
         rough: typed.quantity("rough", before.unit),
-        paid: typed.money("paid"),
+        paid,
         fee: typed.money("fee"),
         freight: typed.money("freight"),
         discount: typed.money("discount"),
-        tax: typed.money("tax"),
+        tax: typed.tax("tax", paid),
         tax_back: typed.ticked("tax-back"),
         for_build: typed.id("for-build"),
-        expected_yield: typed.share("yield"),
+        expected_yield: typed.part("yield"),
         new,
         whence: typed.maybe_words("whence", MOST_NAME),
         ..before.clone()

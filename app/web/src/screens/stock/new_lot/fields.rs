@@ -1,7 +1,10 @@
 //! The fields of a new lot: only those that its origin and use ask for.
 
 use super::{
-    super::form::{Cell, Form},
+    super::{
+        form::{Cell, Form},
+        tax, usable,
+    },
     plan::{self, Reader},
 };
 use crate::dom::prelude::*;
@@ -16,9 +19,10 @@ use crate::{
     },
     screens::first_amount,
     shell::{Desk, Place, desk::View},
-    words::{cautions, lots as words, units},
+    words::{cautions, gaps, lots as words, units},
 };
 use benchslate_core::{
+    costing::Gap,
     journal::{
         Id,
         kinds::{Bearer, Origin, SettingKey, Source, Use},
@@ -37,10 +41,13 @@ pub fn fields(desk: Desk, form: Form, origin: Origin, purpose: Use) -> AnyView {
             {money(desk, form, origin)}
             {Cell::words(plan::DAY, words::day()).hint(words::day_hint()).draw(form)}
         </Cells>
+        {(origin != Origin::Offcut).then(|| {
+            tax::note(desk, tax_typed(desk, form), form.signal(plan::PAID))
+        })}
         {first_amount::offer(desk)}
         {(origin == Origin::Salvaged).then(|| km_rate(desk, form))}
         {move || comes_to(desk, form)}
-        {(origin != Origin::Offcut).then(|| tax_back(form))}
+        {(origin != Origin::Offcut).then(|| tax_back(desk, form))}
         {timber.then(|| got_for(desk, form))}
         {timber.then(|| by_size(desk, form, origin))}
         {(origin == Origin::Salvaged).then(caution)}
@@ -126,7 +133,7 @@ fn money(desk: Desk, form: Form, origin: Origin) -> AnyView {
         Origin::Offcut => Cell::words(plan::WHENCE, words::whence()).draw(form),
         Origin::Bought | Origin::Supplied => view! {
             {amount(plan::PAID, words::price()).draw(form)}
-            {Cell::words(plan::TAX, words::tax()).hint(words::tax_hint()).draw(form)}
+            {Cell::words(plan::TAX, words::tax()).hint(words::tax_hint()).offers(tax::offer(desk)).draw(form)}
             {Cell::words(plan::WHENCE, words::whence()).draw(form)}
         },
         Origin::Salvaged => {
@@ -134,7 +141,7 @@ fn money(desk: Desk, form: Form, origin: Origin) -> AnyView {
             view! {
                 {amount(plan::PAID, words::paid()).hint(words::paid_hint()).draw(form)}
                 {Cell::number(plan::KM, words::haul()).of("km").draw(form)}
-                {Cell::number(plan::YIELD, words::usable()).of("%").draw(form)}
+                {usable::cell(desk, form, plan::YIELD, words::usable())}
                 {amount(plan::NEW, "").label(new).draw(form)}
                 {amount(plan::FEE, words::fee()).draw(form)}
                 {Cell::number(plan::WASTE, words::waste()).of("%").draw(form)}
@@ -184,22 +191,35 @@ fn comes_to(desk: Desk, form: Form) -> AnyView {
         plan.lot.1.paid.filter(|_| plan.lot.1.origin != Origin::Offcut)?;
         let with = view.shop.with(&plan.entries());
         let books = benchslate_core::costing::Books::close(&with, now);
-        let cost = books.unit_cost(Source::Lot(plan.lot.0));
+        let cost = books.known_unit_cost(Source::Lot(plan.lot.0));
         let salvaged = plan.lot.1.origin == Origin::Salvaged;
         let word = plan.item.as_ref().and_then(|(_, item)| item.word.as_deref());
-        let figure = cost.map(|cost| view.tongue.money(cost.rounded()));
         Some(AnswerText {
             label: words::one_comes_to(&units::each_one(plan.lot.1.unit, word)),
             note: Some(if salvaged { words::before_hours() } else { words::as_it_came() }.to_owned()),
-            lacks: figure.is_none(),
-            figure: figure.unwrap_or_else(|| words::yield_missing().to_owned()),
+            lacks: cost.is_err(),
+            figure: match cost {
+                Ok(cost) => view.tongue.money(cost.rounded()),
+                Err(None | Some(Gap::NoYield { .. })) => words::yield_missing().to_owned(),
+                Err(Some(gap)) => gaps::short(&gap).to_owned(),
+            },
         })
     });
     text.map(|text| view! { <Outcome text/> }).draw()
 }
 
-fn tax_back(form: Form) -> AnyView {
-    let typed = move || !form.get(plan::TAX).trim().is_empty();
+fn tax_typed(desk: Desk, form: Form) -> Signal<String> {
+    Signal::derive(move || {
+        desk.read(|view| {
+            let priced = !form.get(plan::PAID).trim().is_empty();
+            plan::tax_text(view, form, priced)
+        })
+    })
+}
+
+fn tax_back(desk: Desk, form: Form) -> AnyView {
+    let tax = tax_typed(desk, form);
+    let typed = move || !tax.get().trim().is_empty();
     (move || {
         typed().then(|| switch(form, plan::TAX_BACK, words::tax_back().to_owned(), words::tax_back_note()))
     })

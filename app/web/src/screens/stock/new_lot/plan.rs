@@ -1,6 +1,6 @@
 //! From what is typed to the entries of a lot: the item where it is new, the lot, the drive that fetched it.
 
-use super::super::{form::Form, thing};
+use super::super::{form::Form, tax, thing};
 use crate::{
     screens::first_amount,
     shell::desk::View,
@@ -10,7 +10,6 @@ use benchslate_core::{
     journal::{
         Body, Id, On,
         kinds::{Basis, Bearer, Item, Lot, NewStock, Origin, Share, Trip, Use},
-        shop::tax_on,
     },
     measure::{
         Dec, Dimension, Instant, Quantity, Refusal, Unit, Why,
@@ -69,6 +68,13 @@ fn chosen<T: Copy>(form: Form, field: &str, of: &[T], else_: T) -> T {
 /// Whether a switch is on.
 pub fn on(form: Form, switch: &str) -> bool {
     form.get(switch) == "1"
+}
+
+/// What stands in the field of tax. To what is bought the shop's sales tax is offered, once there is a price
+/// that it could be a share of; what is salvaged seldom has any.
+pub fn tax_text(view: &View, form: Form, priced: bool) -> String {
+    let bought = origin(form) == Origin::Bought;
+    form.get_or(TAX, tax::offered(view).filter(|_| bought && priced))
 }
 
 /// The entries that a form comes to.
@@ -356,7 +362,7 @@ impl Reader<'_> {
     }
 
     fn share(&self, field: &'static str) -> Option<Dec> {
-        let share = self.read(field, number::percent)?;
+        let share = self.read(field, if field == YIELD { number::part } else { number::percent })?;
         let most = field != NEW_TAX;
         if most && share > 1.into() {
             self.wrong(field, words::over_hundred());
@@ -371,16 +377,12 @@ impl Reader<'_> {
 
     /// `9.43`, or `13 %` of what was paid.
     fn tax(&self, paid: Option<Dec>) -> Option<Dec> {
-        let text = self.form.get(TAX);
-        if !text.trim_end().ends_with('%') {
-            return self.money(TAX);
-        }
-        let share = Dec(self.read(TAX, number::percent)?);
-        let tax = paid.and_then(|paid| tax_on(paid, share, self.view.tongue.minor()));
-        if tax.is_none() {
-            self.wrong(TAX, words::tax_of_nothing());
-        }
-        tax
+        tax::read(self.view, &tax_text(self.view, self.form, paid.is_some()), paid).unwrap_or_else(
+            |sentence| {
+                self.wrong(TAX, &sentence);
+                None
+            },
+        )
     }
 
     fn read<T>(&self, field: &'static str, read: impl FnOnce(&str) -> Result<T, Refusal>) -> Option<T> {
