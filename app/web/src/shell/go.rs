@@ -30,15 +30,24 @@ impl Go {
         self.0.with_value(|go| go(&absolute(place), NavigateOptions { replace: true, ..Default::default() }));
     }
 
-    /// Where one was before.
+    /// Where one was before; to the bench, where that was no sheet of ours.
     pub fn back(self) {
-        if let Some(history) = web_sys::window().and_then(|window| window.history().ok())
-            && history.length().is_ok_and(|length| length > 1)
-        {
-            let _ = history.back();
-        } else {
-            self.instead(&Place::Bench);
+        match web_sys::window().and_then(|window| window.history().ok()) {
+            Some(history) if came_from_here(&history) => {
+                let _ = history.back();
+            }
+            _ => self.instead(&Place::Bench),
         }
+    }
+}
+
+/// Whether the page before this one is ours. Browsers that don't say so tell only whether there was any.
+fn came_from_here(history: &web_sys::History) -> bool {
+    let said = js_sys::Reflect::get(&js_sys::global(), &"navigation".into())
+        .and_then(|navigation| js_sys::Reflect::get(&navigation, &"canGoBack".into()));
+    match said.ok().and_then(|said| said.as_bool()) {
+        Some(said) => said,
+        None => history.length().is_ok_and(|length| length > 1),
     }
 }
 
