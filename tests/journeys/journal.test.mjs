@@ -326,3 +326,16 @@ journey("where no currency can be guessed a corrected expense asks for it", { ph
   await thumb.tap("Keep it so");
   await thumb.refused("Amount", "In which currency?", "64");
 });
+
+journey("a choice is told in words, not as it is stored", async ({ thumb, go }) => {
+  await startBuild(thumb);
+  await go("choices");
+  await thumb.tap("Sunday", "The week begins");
+  await thumb.kept("Sunday");
+  await thumb.type("Sales tax", "13");
+  await thumb.tap("Keep");
+  await thumb.kept("13 %");
+  await go("journal.shop");
+  await thumb.key(/choice first day of the week, Sunday/).waitFor();
+  await thumb.key(/choice sales tax, 13 %/).waitFor();
+});

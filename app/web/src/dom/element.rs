@@ -37,58 +37,42 @@ impl Element {
 
     /// An attribute; `false` and `None` leave it out.
     pub fn attr(self, name: &'static str, value: impl IntoValue) -> Element {
-        self.follow_attribute(name, value.value())
-    }
-
-    fn follow_attribute(self, name: &'static str, value: Value) -> Element {
-        let element = self.0.clone();
-        let set = move |value: Option<&str>| match value {
-            Some(value) => Dom::set_attribute(&element, name, value),
-            None => Dom::remove_attribute(&element, name),
-        };
-        live::value(value, Box::new(set));
-        self
+        self.follow(value.value(), name, |element, name, value| match value {
+            Some(value) => Dom::set_attribute(element, name, value),
+            None => Dom::remove_attribute(element, name),
+        })
     }
 
     /// A class that is on or off. Stands after `class=`.
     pub fn class(self, name: &'static str, on: impl IntoValue) -> Element {
-        self.follow_class(name, on.value())
-    }
-
-    fn follow_class(self, name: &'static str, on: Value) -> Element {
-        let classes = self.0.class_list();
-        let set = move |on: Option<&str>| {
-            let _ = classes.toggle_with_force(name, on.is_some());
-        };
-        live::value(on, Box::new(set));
-        self
+        self.follow(on.value(), name, |element, name, on| {
+            let _ = element.class_list().toggle_with_force(name, on.is_some());
+        })
     }
 
     /// A property of its style, set from code: the policy of the page forbids it as an attribute.
     pub fn style(self, name: &'static str, value: impl IntoValue) -> Element {
-        self.follow_style(name, value.value())
-    }
-
-    fn follow_style(self, name: &'static str, value: Value) -> Element {
-        let style = Dom::style(&self.0);
-        let set = move |value: Option<&str>| match value {
-            Some(value) => Dom::set_css_property(&style, name, value),
-            None => Dom::remove_css_property(&style, name),
-        };
-        live::value(value, Box::new(set));
-        self
+        self.follow(value.value(), name, |element, name, value| match value {
+            Some(value) => Dom::set_css_property(&Dom::style(element), name, value),
+            None => Dom::remove_css_property(&Dom::style(element), name),
+        })
     }
 
     /// A property of the element itself, as a text.
     pub fn prop(self, name: &'static str, value: impl IntoValue) -> Element {
-        self.follow_prop(name, value.value())
+        self.follow(value.value(), name, |element, name, value| {
+            Dom::set_property(element, name, &value.unwrap_or_default().into());
+        })
     }
 
-    fn follow_prop(self, name: &'static str, value: Value) -> Element {
+    fn follow(
+        self,
+        value: Value,
+        name: &'static str,
+        set: fn(&web_sys::Element, &str, Option<&str>),
+    ) -> Element {
         let element = self.0.clone();
-        let set =
-            move |value: Option<&str>| Dom::set_property(&element, name, &value.unwrap_or_default().into());
-        live::value(value, Box::new(set));
+        live::value(value, Box::new(move |value| set(&element, name, value)));
         self
     }
 

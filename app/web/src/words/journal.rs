@@ -80,6 +80,11 @@ pub fn lines() -> &'static str {
     "Lines of the day"
 }
 
+/// What stands further down on the sheet of an entry.
+pub fn entry_below() -> &'static str {
+    "every version of it"
+}
+
 /// Before the keys that add a line: they are no filters of what stands above.
 pub fn write_down() -> &'static str {
     "write down"

@@ -43,6 +43,11 @@ impl Trip {
         }
         parts
     }
+
+    /// How many parts there are in all.
+    pub fn all_parts(&self) -> u64 {
+        self.parts().iter().fold(0, |sum, share| sum.saturating_add(u64::from(share.parts)))
+    }
 }
 
 #[cfg(test)]

@@ -57,7 +57,10 @@ pub fn EntrySheet(entry: Id) -> impl IntoView {
             <Head title=Signal::derive(title) note=Signal::derive(note) tight=true/>
             <Above>
                 <Troubles/>
-                <Read name=Signal::derive(move || words::entry_name(&kind.get()))>
+                <Read
+                    name=Signal::derive(move || words::entry_name(&kind.get()))
+                    below=Signal::derive(move || (!correcting.get()).then(|| words::entry_below().to_owned()))
+                >
                     {move || match (standing.get(), correcting.get()) {
                         (None, _) => nothing(desk),
                         (Some(_), true) => form_of(desk, form, entry),

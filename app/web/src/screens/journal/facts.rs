@@ -44,7 +44,7 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
         ],
         Body::Setting(setting) => vec![
             (Label::What, words::setting(setting.key).to_owned()),
-            (Label::Value, setting.value.clone()),
+            (Label::Value, super::setting::value(view, setting)),
             (Label::From, setting.from.map(|day| view.tongue.day_year(day)).unwrap_or_default()),
         ],
     };
@@ -217,7 +217,7 @@ impl Facts<'_> {
 
     fn trip(&self, it: &kinds::Trip) -> Vec<Fact> {
         let parts = it.parts();
-        let whole = parts.iter().fold(0_u64, |sum, share| sum.saturating_add(u64::from(share.parts)));
+        let whole = it.all_parts();
         let share = |share: &kinds::Share| {
             let name = bearer(self.view, share.bearer);
             if parts.len() == 1 { name } else { words::part_of(&name, share.parts, whole) }

@@ -153,7 +153,7 @@ fn said(view: &View, entry: Id) -> Said {
         Body::Person(it) => plain(it.name.clone()),
         Body::Stage(it) => plain(words::comma(&it.name, common::side(it.side))),
         Body::Item(it) => plain(it.name.clone()),
-        Body::Setting(it) => plain(words::comma(words::setting(it.key), &it.value)),
+        Body::Setting(it) => plain(words::comma(words::setting(it.key), &super::setting::value(view, it))),
     }
 }
 

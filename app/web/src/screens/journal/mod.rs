@@ -5,6 +5,7 @@ mod entry;
 pub mod facts;
 mod history;
 mod line;
+mod setting;
 mod sheet;
 
 pub use entry::EntrySheet;

@@ -33,7 +33,7 @@ const PAID: &str = "expense-paid";
 const TAX: &str = "expense-tax";
 const BACK: &str = "tax-back";
 const SIDE: &str = "side";
-const SIDES: [Side; 3] = [Side::Piece, Side::Both, Side::Film];
+const SIDES: [Side; 3] = [Side::Piece, Side::Film, Side::Both];
 
 /// The form.
 #[component]

@@ -54,7 +54,7 @@ pub fn trip(typed: &Typed, before: &Trip) -> Trip {
 /// The parts as typed. An empty field bears none; somebody must.
 fn shares(form: Form) -> Vec<Share> {
     let mut shares = Vec::new();
-    let mut refused = false;
+    let mut anyone = false;
     for (at, bearer) in bearers(&form.now(SHARED)).into_iter().enumerate() {
         let field = field(at);
         let empty = form.now(&field).trim().is_empty();
@@ -63,9 +63,9 @@ fn shares(form: Form) -> Vec<Share> {
             Some(parts) => shares.push(Share { bearer, parts }),
             None => {}
         }
-        refused |= !empty;
+        anyone |= !empty;
     }
-    if !refused {
+    if !anyone {
         form.wrong(&field(0), words::nobody_bears_it().to_owned());
     }
     shares

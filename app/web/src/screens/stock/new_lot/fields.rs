@@ -41,9 +41,7 @@ pub fn fields(desk: Desk, form: Form, origin: Origin, purpose: Use) -> AnyView {
             {money(desk, form, origin)}
             {Cell::words(plan::DAY, words::day()).hint(words::day_hint()).draw(form)}
         </Cells>
-        {(origin != Origin::Offcut).then(|| {
-            tax::note(desk, tax_typed(desk, form), form.signal(plan::PAID))
-        })}
+        {(origin == Origin::Salvaged).then(|| tax_comes_to(desk, form))}
         {first_amount::offer(desk)}
         {(origin == Origin::Salvaged).then(|| km_rate(desk, form))}
         {move || comes_to(desk, form)}
@@ -81,6 +79,10 @@ fn name(desk: Desk, form: Form, purpose: Use) -> AnyView {
         view! { {note}{found.into_iter().map(row).collect::<Vec<_>>()} }
     };
     view! { <Cells>{cell.whole().draw(form)}</Cells>{found} }
+}
+
+fn tax_comes_to(desk: Desk, form: Form) -> AnyView {
+    tax::note(desk, tax_typed(desk, form), form.signal(plan::PAID))
 }
 
 fn known(desk: Desk, form: Form) -> Option<Id> {
@@ -135,6 +137,7 @@ fn money(desk: Desk, form: Form, origin: Origin) -> AnyView {
             {amount(plan::PAID, words::price()).draw(form)}
             {Cell::words(plan::TAX, words::tax()).hint(words::tax_hint()).offers(tax::offer(desk)).draw(form)}
             {Cell::words(plan::WHENCE, words::whence()).draw(form)}
+            {tax_comes_to(desk, form)}
         },
         Origin::Salvaged => {
             let new = Signal::derive(move || words::same_new(&one(desk, form)));

@@ -20,7 +20,7 @@ use crate::{
     words::{lots as words, money, stock},
 };
 use benchslate_core::{
-    journal::{Change, Id},
+    journal::{Change, Id, shop::with_tax},
     measure::Quantity,
 };
 use plan::{ORIGINS, Plan, Reader, USES};
@@ -121,7 +121,9 @@ fn mark(after: &After, plan: &Plan) -> Marked {
     let word = thing.as_ref().and_then(|thing| thing.word.as_deref());
     let amount = crate::words::units::amount_short(after.tongue, amount, lot.unit, word);
     let name = thing.map(|thing| thing.name).unwrap_or_default();
-    let paid =
-        lot.paid.and_then(|paid| paid.money()).map(|paid| words::paid_so_much(&after.tongue.money(paid)));
+    let paid = lot
+        .paid
+        .and_then(|paid| with_tax(paid, lot.tax))
+        .map(|paid| words::paid_so_much(&after.tongue.money(paid)));
     Mark { kind: words::lot().to_owned(), what: words::came(&amount, &name), second: paid }.into()
 }

@@ -1,0 +1,27 @@
+//! A choice as it is said: what is stored (`0.13`, `7`) is nothing to read.
+
+use crate::{
+    shell::desk::View,
+    words::shop::{percent, units, weekday},
+};
+use benchslate_core::{
+    journal::kinds::{Setting, SettingKey},
+    measure::Dec,
+};
+
+/// Its value in words; as stored where it can't be read.
+pub fn value(view: &View, it: &Setting) -> String {
+    said(view, it).unwrap_or_else(|| it.value.clone())
+}
+
+fn said(view: &View, it: &Setting) -> Option<String> {
+    match it.key {
+        SettingKey::TaxRate => Some(percent(&view.tongue.number(&Dec::parse(&it.value).ok()?.hundredths()))),
+        SettingKey::KmRate => Some(view.tongue.money(Dec::parse(&it.value).ok()?.money()?)),
+        SettingKey::WeekStart => {
+            it.value.parse().ok().filter(|day| (1..=7).contains(day)).map(|day| weekday(day).to_owned())
+        }
+        SettingKey::Units => Some(units(it.value == "inch").to_owned()),
+        SettingKey::Currency | SettingKey::Zone | SettingKey::ShopName => None,
+    }
+}
