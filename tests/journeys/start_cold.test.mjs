@@ -11,6 +11,8 @@ journey("an empty shop says what it is for and offers one action", async ({ page
   // The five places stand already, and the first of them is where one is.
   const places = page.getByRole("navigation", { name: "Places" }).getByRole("link");
   assert.equal(await places.count(), 5);
+  // The page alone can't know at which address it stands; the program, once it draws, does.
+  await page.locator("main:not([aria-busy])").waitFor();
   assert.equal(await places.first().getAttribute("aria-current"), "page");
 });
 
