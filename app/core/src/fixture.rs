@@ -15,11 +15,15 @@
     reason = "only tests read a fixture, and one that can't be read must stop them"
 )]
 
+mod running;
+
 use crate::{
     costing::{Books, Part, PartOf, Path, Sign, Statement, Value},
     journal::{
         Body, Change, Id, Journal, On, Pen, Shop,
-        kinds::{self, Basis, Bearer, Origin, Role, SettingKey, ShelfState, Side, Source, Span, Use},
+        kinds::{
+            self, Basis, Bearer, Origin, Role, SettingKey, ShelfState, Side, Source, Span, SuppliedBy, Use,
+        },
         stages::{STANDING, standing_id},
     },
     measure::{Day, Dec, Instant, TimeOfDay, Unit, When, Zone},
@@ -206,7 +210,11 @@ impl Fixture {
             "build" => {
                 let title = words.next();
                 *name = Some(title.clone());
-                kinds::Build { on, title, items: 1, due: None }.into()
+                let repeat_of = words.named("repeat").map(|build| self.id(&build));
+                let run_planned = words.named("run").map(|run| run.parse().unwrap());
+                let items = words.named("items").map_or(1, |items| items.parse().unwrap());
+                let normal_spoil = words.dec("spoil");
+                kinds::Build { on, title, items, due: None, repeat_of, run_planned, normal_spoil }.into()
             }
             "item" => self.item(words, name),
             "lot" => self.lot(words, name),
@@ -222,7 +230,7 @@ impl Fixture {
             "empty" => kinds::Shelf { on, of: self.source(&words.next()), state: ShelfState::Empty }.into(),
             "expense" => self.expense(words),
             "stretch" => self.stretch(words),
-            _ => panic!("no kind is called {kind}"),
+            _ => self.running(kind, words, name),
         })
     }
 
@@ -293,6 +301,11 @@ impl Fixture {
             for_build: words.named("for").map(|build| self.id(&build)),
             expected_yield: words.dec("yield"),
             new,
+            receipt: words.named("receipt").map(|receipt| self.id(&receipt)),
+            value: words.dec("value"),
+            by: words
+                .named("by")
+                .map(|by| if by == "client" { SuppliedBy::Client } else { SuppliedBy::Sponsor }),
             whence: words.named("from"),
             name: called,
         }
@@ -345,8 +358,9 @@ impl Fixture {
         let side = words.named("side").map_or(Side::Piece, |it| side(&it));
         let bearer = self.bearer(&words.named("for").unwrap());
         let tax_back = back.is_some();
-        kinds::Expense { on: On::Day(self.day), what, amount, tax: tax.or(back), tax_back, bearer, side }
-            .into()
+        let receipt = words.named("receipt").map(|receipt| self.id(&receipt));
+        let (on, tax, one_off) = (On::Day(self.day), tax.or(back), words.flag("one-off"));
+        kinds::Expense { on, what, amount, tax, tax_back, bearer, side, receipt, one_off }.into()
     }
 
     fn stretch(&mut self, words: &mut Words) -> Body {
@@ -359,8 +373,14 @@ impl Fixture {
             let (from, to) = pause.split_once('-').unwrap();
             pauses.push(Span { from: self.moment(from), to: Some(self.moment(to)) });
         }
+        let mut rolling = Vec::new();
+        while let Some(roll) = words.named("roll") {
+            let (from, to) = roll.split_once('-').unwrap();
+            rolling.push(Span { from: self.moment(from), to: Some(self.moment(to)) });
+        }
         let bearer = self.bearer(&words.named("for").unwrap());
         let side = words.named("side").map_or(Side::Piece, |it| side(&it));
+        let one_off = words.flag("one-off");
         let on = from.map_or(On::Day(self.day), On::At);
         kinds::Stretch {
             on,
@@ -372,9 +392,10 @@ impl Fixture {
             to,
             minutes,
             pauses,
-            rolling: Vec::new(),
+            rolling,
             together: None,
             still_running: None,
+            one_off,
             note: None,
         }
         .into()
@@ -470,6 +491,13 @@ fn dec(text: &str) -> Dec {
 fn setting(on: On, words: &mut Words) -> Body {
     let key = match &words.next()[..] {
         "km" => SettingKey::KmRate,
+        "kwh" => SettingKey::KwhPrice,
+        "power-in" => SettingKey::PowerIn,
+        "normal" => SettingKey::NormalHours,
+        "normal-film" => SettingKey::NormalFilmHours,
+        "both" => SettingKey::BothKey,
+        "slow-down" => SettingKey::SlowDown,
+        "currency" => SettingKey::Currency,
         other => panic!("setting {other}"),
     };
     let value = words.next();

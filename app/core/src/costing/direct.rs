@@ -41,7 +41,7 @@ pub(crate) struct TripRow {
 
 impl ExpenseRow {
     pub(crate) fn of(expense: &Expense) -> ExpenseRow {
-        ExpenseRow { entry: expense.order.entry, cost: expense.cost, tax_back: expense.tax_back }
+        ExpenseRow { entry: expense.order.entry, cost: expense.cost(), tax_back: expense.whole_tax_back() }
     }
 
     pub(crate) fn parts(&self) -> Parts {

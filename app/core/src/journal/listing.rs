@@ -145,7 +145,21 @@ fn bears(shop: &Shop, entry: Id, body: &Body, about: Bearer) -> bool {
             Source::Lot(lot) => is(Bearer::Lot(lot)),
             Source::Item(_) => is(Bearer::Shop),
         },
-        Body::Setting(_) | Body::Person(_) | Body::Stage(_) | Body::Item(_) => is(Bearer::Shop),
+        Body::Receipt(it) => is(it.bearer.unwrap_or(Bearer::Shop)),
+        Body::ByProduct(it) => is(it.of),
+        Body::Made(it) => is(Bearer::Build(it.build)),
+        Body::HandOver(it) => is(Bearer::Build(it.build)),
+        Body::BuildState(it) => is(Bearer::Build(it.build)),
+        Body::Income(it) if it.shares.is_empty() => is(Bearer::Shop),
+        Body::Income(it) => it.shares.iter().any(|share| is(share.bearer)),
+        Body::ToolHours(it) => is(it.bearer),
+        Body::Setting(_)
+        | Body::Person(_)
+        | Body::Stage(_)
+        | Body::Item(_)
+        | Body::Tool(_)
+        | Body::Blade(_)
+        | Body::MonthlyCost(_) => is(Bearer::Shop),
     }
 }
 

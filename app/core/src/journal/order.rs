@@ -1,6 +1,6 @@
 //! In which order things count. Within a day: what comes in, what is found, what goes out, what is looked at.
 
-use super::{Body, Id};
+use super::{Body, Id, kinds::State};
 use crate::measure::{Day, Instant, Zone};
 
 /// Day, then rank of the kind within a day, then time if given, then entry id.
@@ -23,15 +23,32 @@ impl Order {
     }
 }
 
-/// Lot; sort and cull; draw, then return; shelf. The kinds that no stock rule reads come first.
+/// Reopening; receipt and lot; by-product; sort and cull; draw, then return; shelf; made; hand-over; what is read by
+/// no stock rule; closing. Things that others refer to come first.
 fn rank(body: &Body) -> u8 {
     match body {
-        Body::Setting(_) | Body::Person(_) | Body::Stage(_) | Body::Build(_) | Body::Item(_) => 0,
-        Body::Lot(_) | Body::Trip(_) => 1,
-        Body::Sort(_) => 2,
-        Body::Draw(draw) if draw.returns.is_none() => 3,
-        Body::Draw(_) => 4,
-        Body::Shelf(_) => 5,
-        Body::Stretch(_) | Body::Expense(_) | Body::Note(_) => 6,
+        Body::Setting(_)
+        | Body::Person(_)
+        | Body::Stage(_)
+        | Body::Build(_)
+        | Body::Item(_)
+        | Body::Tool(_) => 0,
+        Body::BuildState(it) if it.state != State::Closed => 0,
+        Body::Lot(_) | Body::Trip(_) | Body::Receipt(_) => 1,
+        Body::ByProduct(_) => 2,
+        Body::Sort(_) => 3,
+        Body::Draw(draw) if draw.returns.is_none() => 4,
+        Body::Draw(_) => 5,
+        Body::Shelf(_) => 6,
+        Body::Made(_) => 7,
+        Body::HandOver(_) => 8,
+        Body::Stretch(_)
+        | Body::Expense(_)
+        | Body::Note(_)
+        | Body::ToolHours(_)
+        | Body::Blade(_)
+        | Body::MonthlyCost(_)
+        | Body::Income(_) => 9,
+        Body::BuildState(_) => 10,
     }
 }

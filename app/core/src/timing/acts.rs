@@ -48,6 +48,7 @@ impl Hand<'_> {
             changes.extend(clock.and_then(|clock| self.ended(clock.entry, self.now)));
             let rolling = clock.is_some_and(|clock| clock.rolling);
             let stretch = Stretch {
+                one_off: false,
                 on: On::At(from),
                 person: *person,
                 stage: begin.stage,
@@ -263,7 +264,17 @@ impl Hand<'_> {
             | Body::Draw(_)
             | Body::Shelf(_)
             | Body::Expense(_)
-            | Body::Note(_) => None,
+            | Body::Note(_)
+            | Body::Receipt(_)
+            | Body::ByProduct(_)
+            | Body::Tool(_)
+            | Body::ToolHours(_)
+            | Body::Blade(_)
+            | Body::MonthlyCost(_)
+            | Body::Income(_)
+            | Body::Made(_)
+            | Body::HandOver(_)
+            | Body::BuildState(_) => None,
         }
     }
 }

@@ -84,6 +84,7 @@ impl Logged {
             rolling: before.map(|before| inside(&before.rolling)).unwrap_or_default(),
             together: before.filter(|before| before.person == person).and_then(|before| before.together),
             still_running: before.and_then(|before| before.still_running),
+            one_off: before.is_some_and(|before| before.one_off),
             note,
         })
     }

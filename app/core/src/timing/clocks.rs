@@ -119,7 +119,15 @@ pub(crate) mod tests {
             }
             bench.write(&[Change::write(
                 TRAYS,
-                Build { on: day, title: "Trays".into(), items: 1, due: None },
+                Build {
+                    on: day,
+                    title: "Trays".into(),
+                    items: 1,
+                    due: None,
+                    repeat_of: None,
+                    run_planned: None,
+                    normal_spoil: None,
+                },
             )]);
             bench
         }
@@ -189,6 +197,7 @@ pub(crate) mod tests {
             rolling: vec![],
             together: None,
             still_running: None,
+            one_off: false,
             note: None,
         }
     }

@@ -70,6 +70,9 @@ fn lots_got_for_a_build_and_their_sorts_are_in_its_journal() {
             for_build: Some(TRAYS),
             expected_yield: None,
             new: None,
+            receipt: None,
+            value: None,
+            by: None,
             whence: None,
         }
         .into(),

@@ -198,6 +198,7 @@ fn odd(odd: &Odd) -> &'static str {
             Field::Hours => "hours that can\u{2019}t be",
         },
         Odd::EndsBeforeStart => "ends before it begins",
+        Odd::LinesBeyondTotal => "its lines come to more than was paid",
         Odd::UnitDoesNotFit => "the unit doesn\u{2019}t fit the stock",
         Odd::Lost { .. } => "names something that is struck out",
     }
@@ -209,6 +210,7 @@ fn how_odd(odd: &Odd) -> &'static str {
         Odd::EndsBeforeStart => "Counts no hours.",
         Odd::OutOfRange(_) => "That part is not counted.",
         Odd::Unreadable | Odd::UnitDoesNotFit => "Not counted.",
+        Odd::LinesBeyondTotal => "The lines are counted.",
         Odd::Lost { .. } => "Counted without it.",
     }
 }

@@ -10,7 +10,7 @@ use benchslate_core::{
     costing::DaySum,
     journal::{
         Kind,
-        kinds::{Bearer, Origin, Role, SettingKey},
+        kinds::{Bearer, Origin, Role, SettingKey, SuppliedBy},
     },
     measure::Money,
 };
@@ -126,6 +126,16 @@ pub fn kind(kind: Kind) -> &'static str {
         Kind::Shelf => "empty",
         Kind::Expense => "paid",
         Kind::Note => "note",
+        Kind::Receipt => "receipt",
+        Kind::ByProduct => "by-product",
+        Kind::Tool => "tool",
+        Kind::ToolHours => "run hours",
+        Kind::Blade => "fitted",
+        Kind::MonthlyCost => "every month",
+        Kind::Income => "income",
+        Kind::Made => "made",
+        Kind::HandOver => "handed over",
+        Kind::BuildState => "build",
     }
 }
 
@@ -254,13 +264,29 @@ pub fn no_home() -> &'static str {
     "no home yet"
 }
 
+/// Who supplied a lot.
+pub fn supplied_by(by: SuppliedBy) -> &'static str {
+    match by {
+        SuppliedBy::Sponsor => "a sponsor",
+        SuppliedBy::Client => "a client",
+    }
+}
+
+/// A receipt whose lines are more than its total.
+pub fn lines_beyond_total() -> &'static str {
+    "lines come to more than was paid"
+}
+
 /// A label of a fact or a field.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Label {
     Amount,
     Back,
+    Before,
     Begun,
+    Bill,
     Breaks,
+    By,
     Camera,
     Culled,
     Day,
@@ -268,30 +294,52 @@ pub enum Label {
     Discount,
     Due,
     Ended,
+    Expected,
     Fee,
     For,
     ForBuild,
     Freight,
     From,
+    Gone,
     Good,
     Km,
+    Left,
     Length,
+    Life,
+    Load,
     Low,
     Name,
     NewPrice,
     Note,
     Of,
+    OfValue,
+    Off,
+    OneOff,
     Paid,
     Pieces,
+    Power,
+    Price,
     Quantity,
     Rates,
+    Received,
+    Repeat,
+    Resale,
     Role,
     Rough,
+    Run,
+    Runs,
+    Scrap,
     Seen,
+    Settled,
     SideOf,
+    Spoilage,
+    Spoiled,
     Stage,
     Tax,
     Text,
+    Total,
+    Until,
+    Upkeep,
     Value,
     Waste,
     What,
@@ -304,6 +352,31 @@ pub enum Label {
 /// A label of a fact or a field.
 pub fn label(label: Label) -> &'static str {
     match label {
+        Label::Bill => "Tools in it, kWh",
+        Label::Left => "Left",
+        Label::Load => "Load",
+        Label::Life => "Lasts, hours",
+        Label::Power => "Power, kW",
+        Label::Price => "Price",
+        Label::Resale => "Sells for at the end",
+        Label::Runs => "Runs at",
+        Label::Upkeep => "Upkeep, an hour",
+        Label::Before => "Hours before",
+        Label::Gone => "Gone",
+        Label::Off => "Taken off",
+        Label::Expected => "Expected",
+        Label::Received => "Received",
+        Label::Settled => "Settled",
+        Label::Total => "Paid in all",
+        Label::Spoiled => "Spoiled",
+        Label::Scrap => "Scrap fetched",
+        Label::Repeat => "The same again as",
+        Label::Run => "To be made in all",
+        Label::Spoilage => "Usually spoils",
+        Label::OneOff => "One-off",
+        Label::Until => "Until",
+        Label::OfValue => "Worth",
+        Label::By => "Supplied by",
         Label::Amount => "Amount",
         Label::Back => "Tax can be got back",
         Label::Begun => "Begun",
@@ -359,6 +432,12 @@ pub fn setting(key: SettingKey) -> &'static str {
         SettingKey::KmRate => "rate a kilometre",
         SettingKey::TaxRate => "sales tax",
         SettingKey::ShopName => "name of the shop",
+        SettingKey::KwhPrice => "price a kWh",
+        SettingKey::PowerIn => "power",
+        SettingKey::NormalHours => "hours of a normal month",
+        SettingKey::NormalFilmHours => "film hours of a normal month",
+        SettingKey::BothKey => "how \u{201c}both\u{201d} is shared",
+        SettingKey::SlowDown => "filming slows work by",
     }
 }
 

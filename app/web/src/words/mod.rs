@@ -13,6 +13,7 @@ pub mod expense;
 pub mod failure;
 pub mod gaps;
 pub mod hours;
+pub mod income;
 pub mod journal;
 pub mod lots;
 pub mod money;

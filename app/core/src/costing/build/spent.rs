@@ -56,7 +56,7 @@ pub(super) fn tax_back(rows: &Rows, bearer: Bearer) -> Statement {
         }
     };
     for lot in rows.books.got_for(bearer) {
-        add(lot.facts.entry(), lot.facts.tax_back);
+        add(lot.facts.entry(), lot.facts.whole_tax_back());
     }
     for row in rows.bearing.expenses.iter().filter_map(|at| rows.books.ledgers.expenses.get(*at)) {
         add(row.entry, row.tax_back);

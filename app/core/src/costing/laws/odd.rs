@@ -105,6 +105,9 @@ fn lot() -> impl Strategy<Value = Body> {
             for_build,
             expected_yield,
             new,
+            receipt: None,
+            value: None,
+            by: None,
             whence: Some("barn".into()),
         }
         .into()
@@ -158,6 +161,7 @@ fn work() -> impl Strategy<Value = Body> {
                 rolling: Vec::new(),
                 together: None,
                 still_running: None,
+                one_off: false,
                 note: None,
             }
             .into()
@@ -168,8 +172,18 @@ fn work() -> impl Strategy<Value = Body> {
         kinds::Person { on, name: String::new(), paid, rates }.into()
     });
     let expense = (on(), number(), maybe(), bearer()).prop_map(|(on, amount, tax, bearer)| {
-        kinds::Expense { on, what: String::new(), amount, tax, tax_back: false, bearer, side: Side::Film }
-            .into()
+        kinds::Expense {
+            on,
+            what: String::new(),
+            amount,
+            tax,
+            tax_back: false,
+            bearer,
+            side: Side::Film,
+            receipt: None,
+            one_off: false,
+        }
+        .into()
     });
     let trip = (on(), number(), maybe(), prop::collection::vec((bearer(), any::<u32>()), 0..3)).prop_map(
         |(on, km, fee, shares)| {
@@ -180,7 +194,18 @@ fn work() -> impl Strategy<Value = Body> {
     let setting = (on(), number()).prop_map(|(on, value)| {
         kinds::Setting { on, key: SettingKey::KmRate, value: value.to_string(), from: None }.into()
     });
-    let build = on().prop_map(|on| kinds::Build { on, title: String::new(), items: 0, due: None }.into());
+    let build = on().prop_map(|on| {
+        kinds::Build {
+            on,
+            title: String::new(),
+            items: 0,
+            due: None,
+            repeat_of: None,
+            run_planned: None,
+            normal_spoil: None,
+        }
+        .into()
+    });
     prop_oneof![4 => stretch, 2 => person, 2 => expense, 1 => trip, 1 => setting, 2 => build]
 }
 

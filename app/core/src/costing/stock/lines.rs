@@ -70,17 +70,19 @@ pub(crate) fn lines(
 /// the build that it is left of, so no price is no gap there.
 fn price(lot: &Lot) -> LotLine {
     let paid = lot.paid.unwrap_or_default();
-    let beside = Parts::of_money(lot.fees.plus(lot.tax).minus(lot.discount));
+    let fees = lot.fees.plus(lot.shared.freight);
+    let (tax, discount) = (lot.tax.plus(lot.shared.tax), lot.discount.plus(lot.shared.discount));
+    let beside = Parts::of_money(fees.plus(tax).minus(discount));
     let parts = match lot.origin {
         Origin::Supplied => beside.plus(Parts::of_supplied(paid)),
         Origin::Salvaged | Origin::Bought | Origin::Offcut => beside.plus(Parts::of_money(paid)),
     };
-    let missing = lot.paid.is_none() && lot.origin != Origin::Offcut;
+    let missing = lot.paid.is_none() && lot.origin != Origin::Offcut && !lot.clients_own;
     LotLine {
         entry: lot.entry(),
         pool: Pool::Fetched,
         parts,
-        working: Working::Price { paid: lot.paid, fees: lot.fees, tax: lot.tax, discount: lot.discount },
+        working: Working::Price { paid: lot.paid, fees, tax, discount },
         gap: missing.then(|| Gap::NoPrice { lot: lot.entry() }),
     }
 }

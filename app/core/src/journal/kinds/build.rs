@@ -1,6 +1,9 @@
 //! One job: a piece or a batch of like pieces, and the film of it.
 
-use crate::{journal::On, measure::Day};
+use crate::{
+    journal::{Id, On},
+    measure::{Day, Dec},
+};
 use serde::{Deserialize, Serialize};
 
 /// A name is enough.
@@ -16,6 +19,15 @@ pub struct Build {
     /// When it is due.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub due: Option<Day>,
+    /// The same piece again: the build of which this is a repeat.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub repeat_of: Option<Id>,
+    /// How many are to be made in all, repeats counted in: over these the one-off work is spread.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub run_planned: Option<u32>,
+    /// Share of the worked items that usually spoils, 0 to 1; none: none.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub normal_spoil: Option<Dec>,
 }
 
 fn one() -> u32 {

@@ -1,7 +1,10 @@
 //! Money paid for one bearer directly.
 
 use super::{Bearer, Side};
-use crate::{journal::On, measure::Dec};
+use crate::{
+    journal::{Id, On},
+    measure::Dec,
+};
 use serde::{Deserialize, Serialize};
 
 /// Hall hire, a memory card, sharpening: nothing that goes through the shelf.
@@ -23,4 +26,10 @@ pub struct Expense {
     pub bearer: Bearer,
     /// What it is for.
     pub side: Side,
+    /// The receipt that it is a line of: discount and tax stand there.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub receipt: Option<Id>,
+    /// A jig, a template: borne by all that will be made with it.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub one_off: bool,
 }

@@ -21,6 +21,16 @@ pub enum Origin {
     Offcut,
 }
 
+/// Who supplied a lot. A sponsor's goods have a value; of a client's own only the quantity is kept.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum SuppliedBy {
+    /// A sponsor.
+    Sponsor,
+    /// A client: no money anywhere.
+    Client,
+}
+
 /// In which measure timber is counted. New softwood is sold by nominal size.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
@@ -108,6 +118,15 @@ pub struct Lot {
     /// The same thing new.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub new: Option<NewStock>,
+    /// The receipt that it is a line of: freight, discount and tax stand there.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub receipt: Option<Id>,
+    /// Of a supplied lot: what it is worth.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub value: Option<Dec>,
+    /// Of a supplied lot: by whom; none: a sponsor.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub by: Option<SuppliedBy>,
     /// From whom or from where.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub whence: Option<String>,

@@ -4,33 +4,53 @@
 //! All money is in the shop's currency, all decimals are strings as typed.
 
 mod bearer;
+mod blade;
 mod build;
+mod build_state;
+mod by_product;
 mod draw;
 mod expense;
+mod hand_over;
+mod income;
 mod item;
 mod lot;
+mod made;
+mod monthly_cost;
 mod note;
 mod person;
+mod receipt;
 mod setting;
 mod shelf;
 mod sort;
 mod stage;
 mod stretch;
+mod tool;
+mod tool_hours;
 mod trip;
 
 pub use bearer::{Bearer, Side, Source};
+pub use blade::Blade;
 pub use build::Build;
+pub use build_state::{BuildState, Frozen, State, StoredParts};
+pub use by_product::ByProduct;
 pub use draw::Draw;
 pub use expense::Expense;
+pub use hand_over::{HandOver, HandedOver};
+pub use income::{Income, IncomeKind, Received};
 pub use item::{Item, Use};
-pub use lot::{Basis, Lot, NewStock, Origin};
+pub use lot::{Basis, Lot, NewStock, Origin, SuppliedBy};
+pub use made::Made;
+pub use monthly_cost::MonthlyCost;
 pub use note::Note;
 pub use person::{Person, Rate};
+pub use receipt::Receipt;
 pub use setting::{Setting, SettingKey};
 pub use shelf::{Shelf, ShelfState};
 pub use sort::Sort;
 pub use stage::{Role, Stage};
 pub use stretch::{Span, Stretch};
+pub use tool::{Duty, LifeLeft, Tool, ToolFrom};
+pub use tool_hours::ToolHours;
 pub use trip::{Share, Trip};
 
 use super::On;
@@ -102,4 +122,14 @@ kinds! {
     Shelf "shelf" "What was found on the shelf."
     Expense "expense" "Money paid for one bearer directly."
     Note "note" "Words."
+    Receipt "receipt" "What was paid at a till; its lines may come later."
+    ByProduct "by_product" "What a lot or a build yielded beside what it was for."
+    Tool "tool" "A thing that wears and is used again."
+    ToolHours "tool_hours" "Run hours of a tool, known better than by the share of the stage."
+    Blade "blade" "A blade or bit fitted to a tool."
+    MonthlyCost "monthly_cost" "What the shop costs every month."
+    Income "income" "Money that comes in."
+    Made "made" "Finished items."
+    HandOver "hand_over" "Items leaving."
+    BuildState "build_state" "A build that is paused, closed, reopened."
 }

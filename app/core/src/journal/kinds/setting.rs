@@ -21,6 +21,19 @@ pub enum SettingKey {
     TaxRate,
     /// What the shop is called.
     ShopName,
+    /// Money a kWh.
+    KwhPrice,
+    /// Where power is kept: `tools` (in their rates) or `month` (in a monthly cost).
+    PowerIn,
+    /// Person-hours of a normal month, on builds and lots.
+    NormalHours,
+    /// Of these, hours for the film.
+    NormalFilmHours,
+    /// How `both` is shared: `hours` (direct hours of piece and film), `income` (what each side is expected to bring
+    /// in), or the film's share, `0.4`.
+    BothKey,
+    /// By how much filming slows work down, as a share: `0.25`.
+    SlowDown,
 }
 
 /// The value is text; `settings` reads it by key, and an odd one counts as not set.

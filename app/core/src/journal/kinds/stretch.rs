@@ -51,6 +51,9 @@ pub struct Stretch {
     /// Asked whether it still runs, and told so, at this moment.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub still_running: Option<When>,
+    /// Making jigs, templates, the design: borne by all that will be made with it.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub one_off: bool,
     /// Words.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub note: Option<String>,

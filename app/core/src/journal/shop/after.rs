@@ -64,7 +64,17 @@ impl Shop {
             | Body::Stage(_)
             | Body::Build(_)
             | Body::Item(_)
-            | Body::Setting(_) => {}
+            | Body::Setting(_)
+            | Body::Receipt(_)
+            | Body::ByProduct(_)
+            | Body::Tool(_)
+            | Body::ToolHours(_)
+            | Body::Blade(_)
+            | Body::MonthlyCost(_)
+            | Body::Income(_)
+            | Body::Made(_)
+            | Body::HandOver(_)
+            | Body::BuildState(_) => {}
         }
     }
 }
@@ -88,14 +98,25 @@ fn stands_alone(journal: &Journal, entry: Id) -> bool {
             | Body::Draw(_)
             | Body::Shelf(_)
             | Body::Trip(_)
-            | Body::Expense(_)
             | Body::Note(_) => true,
+            // A line of a receipt takes from the other lines.
+            Body::Expense(it) => it.receipt.is_none(),
             Body::Lot(_)
             | Body::Person(_)
             | Body::Stage(_)
             | Body::Build(_)
             | Body::Item(_)
-            | Body::Setting(_) => false,
+            | Body::Setting(_)
+            | Body::Receipt(_)
+            | Body::ByProduct(_)
+            | Body::Tool(_)
+            | Body::ToolHours(_)
+            | Body::Blade(_)
+            | Body::MonthlyCost(_)
+            | Body::Income(_)
+            | Body::Made(_)
+            | Body::HandOver(_)
+            | Body::BuildState(_) => false,
         },
     })
 }

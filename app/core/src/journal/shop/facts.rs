@@ -1,6 +1,6 @@
 //! People, stages, builds, and what is paid directly.
 
-use super::{Field, Odd};
+use super::{Field, Odd, Shared};
 use crate::measure::InOrder;
 use crate::{
     journal::{
@@ -8,7 +8,7 @@ use crate::{
         kinds::{self, Bearer, Role, Side},
         order::Order,
     },
-    measure::{Day, Dec, Money, Quantity},
+    measure::{Day, Dec, Money, Quantity, Ratio, limits},
 };
 
 /// Money an hour from a day on.
@@ -81,11 +81,29 @@ pub struct Build {
     pub items: u32,
     /// When it is due.
     pub due: Option<Day>,
+    /// The build of which this is a repeat.
+    pub repeat_of: Option<Id>,
+    /// How many in all, repeats counted in; none: the build bears its one-off work itself.
+    pub run_planned: Option<u32>,
+    /// Share of the worked items that usually spoils.
+    pub normal_spoil: Ratio,
 }
 
 impl Build {
-    pub(super) fn read(order: Order, body: &kinds::Build) -> Build {
-        Build { order, title: body.title.clone(), items: body.items, due: body.due }
+    pub(super) fn read(order: Order, body: &kinds::Build, tell: &mut dyn FnMut(Odd)) -> Build {
+        let normal_spoil = body.normal_spoil.map_or(Some(Ratio::ZERO), |share| Ratio::share(share.0));
+        if normal_spoil.is_none() {
+            tell(Odd::OutOfRange(Field::Share));
+        }
+        Build {
+            order,
+            title: body.title.clone(),
+            items: body.items,
+            due: body.due,
+            repeat_of: body.repeat_of,
+            run_planned: body.run_planned.filter(|run| (1..=limits::MOST_THINGS).contains(run)),
+            normal_spoil: normal_spoil.unwrap_or_default(),
+        }
     }
 }
 
@@ -120,14 +138,22 @@ pub struct Expense {
     pub order: Order,
     /// What it was for.
     pub what: String,
-    /// What it costs: tax that can be got back is out. None where the number can't be.
-    pub cost: Option<Money>,
+    /// Before tax; none where the number can't be.
+    pub amount: Option<Money>,
+    /// Tax that stays in the cost.
+    pub tax: Money,
     /// Tax that can be got back.
     pub tax_back: Money,
     /// What bears it.
     pub bearer: Bearer,
     /// What it is for.
     pub side: Side,
+    /// The receipt that it is a line of.
+    pub receipt: Option<Id>,
+    /// What it bears of that receipt's freight, discount and tax.
+    pub shared: Shared,
+    /// Borne by all that will be made with it.
+    pub one_off: bool,
 }
 
 impl Expense {
@@ -137,9 +163,20 @@ impl Expense {
             tell(Odd::OutOfRange(Field::Money));
         }
         let tax = money_or_zero(body.tax, tell);
-        let (in_cost, tax_back) = if body.tax_back { (Money::ZERO, tax) } else { (tax, Money::ZERO) };
-        let cost = amount.map(|amount| amount.plus(in_cost));
-        Expense { order, what: body.what.clone(), cost, tax_back, bearer: body.bearer, side: body.side }
+        let (tax, tax_back) = if body.tax_back { (Money::ZERO, tax) } else { (tax, Money::ZERO) };
+        let (bearer, side, receipt, one_off) = (body.bearer, body.side, body.receipt, body.one_off);
+        let (what, shared) = (body.what.clone(), Shared::default());
+        Expense { order, what, amount, tax, tax_back, bearer, side, receipt, shared, one_off }
+    }
+
+    /// What it costs: tax that can be got back is out. None where the number can't be.
+    pub fn cost(&self) -> Option<Money> {
+        self.amount.map(|amount| amount.plus(self.tax).plus(self.shared.cost()))
+    }
+
+    /// Tax that can be got back, its receipt's counted in.
+    pub fn whole_tax_back(&self) -> Money {
+        self.tax_back.plus(self.shared.tax_back)
     }
 }
 

@@ -5,23 +5,34 @@
 
 mod after;
 mod facts;
+mod money;
 mod odd;
+mod receipts;
 mod stock;
 mod tax;
 #[cfg(test)]
 mod told;
+mod tools;
 mod work;
 
 pub use facts::{Build, Expense, Note, Person, Rate, Stage, Trip};
+pub use money::{BuildState, ByProduct, HandOver, Income, Made, Received};
 use odd::lost;
 pub use odd::{Field, Odd};
+pub use receipts::{Receipt, Shared};
 pub use stock::{Draw, Emptied, Item, Lot, NewStock, Sort};
 pub use tax::{tax_on, tax_typed, with_tax};
+pub use tools::{Blade, MonthlyCost, Tool, ToolHours};
 pub use work::{Interval, Stretch, Time};
 
-use super::{Body, Content, Id, Journal, kinds::Source, order::Order, settings::Settings, stages};
-use crate::measure::InOrder;
-use crate::measure::Zone;
+use super::{
+    Body, Content, Id, Journal,
+    kinds::{SettingKey, Source, State},
+    order::Order,
+    settings::Settings,
+    stages,
+};
+use crate::measure::{Day, InOrder, Zone, currency};
 use std::collections::BTreeMap;
 
 /// Present state. Lists stand in the order in which things count (`order`).
@@ -55,6 +66,26 @@ pub struct Shop {
     pub expenses: Vec<Expense>,
     /// Words.
     pub notes: Vec<Note>,
+    /// What was paid at tills.
+    pub receipts: BTreeMap<Id, Receipt>,
+    /// What lots and builds yielded beside what they were for.
+    pub by_products: Vec<ByProduct>,
+    /// Things that wear.
+    pub tools: BTreeMap<Id, Tool>,
+    /// Run hours known better than by duty.
+    pub tool_hours: Vec<ToolHours>,
+    /// Blades, in the order in which they were fitted.
+    pub blades: Vec<Blade>,
+    /// What the shop costs every month.
+    pub monthly: Vec<MonthlyCost>,
+    /// Money that comes in.
+    pub incomes: Vec<Income>,
+    /// Finished items.
+    pub made: Vec<Made>,
+    /// Items that left.
+    pub handed: Vec<HandOver>,
+    /// Where builds stand.
+    pub states: Vec<BuildState>,
     /// What is odd, by entry.
     pub odd: Vec<(Id, Odd)>,
 }
@@ -82,9 +113,10 @@ impl Shop {
         for (order, body) in later {
             told.extend(lost(&shop, body).map(|odd| (order.entry, odd)));
         }
+        shop.settings.settle();
+        shop.share_receipts();
         shop.odd.append(&mut told);
         shop.odd.order_by_key(|(entry, _)| *entry);
-        shop.settings.settle();
         shop
     }
 
@@ -99,6 +131,7 @@ impl Shop {
         for (order, body) in later {
             shop.second(order, body);
         }
+        shop.share_receipts();
         shop
     }
 
@@ -115,11 +148,20 @@ impl Shop {
                 self.stages.insert(entry, Stage { place, ..Stage::read(stage) });
             }
             Body::Build(build) => {
-                self.builds.insert(entry, Build::read(order, build));
+                let build = Build::read(order, build, &mut |odd| self.odd.push((entry, odd)));
+                self.builds.insert(entry, build);
             }
             Body::Item(item) => {
                 let item = Item::read(item, &mut |odd| self.odd.push((entry, odd)));
                 self.items.insert(entry, item);
+            }
+            Body::Tool(tool) => {
+                let tool = Tool::read(order, tool, &mut |odd| self.odd.push((entry, odd)));
+                self.tools.insert(entry, tool);
+            }
+            Body::Receipt(receipt) => {
+                let receipt = Receipt::read(order, receipt, &mut |odd| self.odd.push((entry, odd)));
+                self.receipts.insert(entry, receipt);
             }
             Body::Setting(setting) => self.settings.add(order, setting),
             Body::Lot(_)
@@ -129,7 +171,15 @@ impl Shop {
             | Body::Shelf(_)
             | Body::Stretch(_)
             | Body::Expense(_)
-            | Body::Note(_) => later.push((order, body)),
+            | Body::Note(_)
+            | Body::ByProduct(_)
+            | Body::ToolHours(_)
+            | Body::Blade(_)
+            | Body::MonthlyCost(_)
+            | Body::Income(_)
+            | Body::Made(_)
+            | Body::HandOver(_)
+            | Body::BuildState(_) => later.push((order, body)),
         }
     }
 
@@ -152,9 +202,38 @@ impl Shop {
             Body::Stretch(stretch) => self.stretches.push(Stretch::read(order, stretch, &mut tell)),
             Body::Expense(expense) => self.expenses.push(Expense::read(order, expense, &mut tell)),
             Body::Note(note) => self.notes.push(Note::read(order, note)),
-            Body::Person(_) | Body::Stage(_) | Body::Build(_) | Body::Item(_) | Body::Setting(_) => {}
+            Body::ByProduct(it) => self.by_products.push(ByProduct::read(order, it, &mut tell)),
+            Body::ToolHours(it) => self.tool_hours.push(ToolHours::read(order, it, &mut tell)),
+            Body::Blade(it) => self.blades.push(Blade::read(order, it, &mut tell)),
+            Body::MonthlyCost(it) => self.monthly.push(MonthlyCost::read(order, it, &mut tell)),
+            Body::Income(it) => self.incomes.push(Income::read(order, it, &mut tell)),
+            Body::Made(it) => self.made.push(Made::read(order, it, &mut tell)),
+            Body::HandOver(it) => self.handed.push(HandOver::read(order, it, &mut tell)),
+            Body::BuildState(it) => self.states.push(BuildState::read(order, it)),
+            Body::Person(_)
+            | Body::Stage(_)
+            | Body::Build(_)
+            | Body::Item(_)
+            | Body::Tool(_)
+            | Body::Receipt(_)
+            | Body::Setting(_) => {}
         }
         self.odd.append(&mut odd);
+    }
+
+    /// Digits after the point in the shop's currency; two where it is not known.
+    pub fn minor(&self) -> u8 {
+        self.settings.latest(SettingKey::Currency).map_or(2, currency::minor_digits)
+    }
+
+    /// Where a build stands at the end of a day: the last word that was said. None said: under way.
+    pub fn state_of(&self, build: Id, last: Day) -> State {
+        self.last_state(build, last).map_or(State::Begun, |it| it.state)
+    }
+
+    /// The last word on where a build stands, up to the end of a day.
+    pub(crate) fn last_state(&self, build: Id, last: Day) -> Option<&BuildState> {
+        self.states.iter().rfind(|it| it.build == build && it.order.day <= last)
     }
 
     /// Whether the lot or item of a draw stands.

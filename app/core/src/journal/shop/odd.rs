@@ -5,6 +5,7 @@ use crate::journal::{
     Body, Id,
     kinds::{Bearer, Source},
 };
+use std::collections::BTreeMap;
 
 /// A field of a stored body.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -36,6 +37,8 @@ pub enum Odd {
     EndsBeforeStart,
     /// The unit that was typed can't be turned into the unit of the stock: not counted.
     UnitDoesNotFit,
+    /// The lines of a receipt come to more than was paid.
+    LinesBeyondTotal,
     /// It names an entry that isn't there or is struck out.
     Lost {
         /// The missing entry.
@@ -58,8 +61,22 @@ pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<
             [lost_bearer(shop, it.bearer), source, None]
         }
         Body::Sort(it) => [(!shop.lots.contains_key(&it.lot)).then_some(it.lot), None, None],
-        Body::Expense(it) => [lost_bearer(shop, it.bearer), None, None],
-        Body::Lot(_)
+        Body::Expense(it) => [lost_bearer(shop, it.bearer), lost_in(&shop.receipts, it.receipt), None],
+        Body::Lot(it) => [lost_in(&shop.receipts, it.receipt), None, None],
+        Body::Receipt(it) => [it.bearer.and_then(|bearer| lost_bearer(shop, bearer)), None, None],
+        Body::ByProduct(it) => [lost_bearer(shop, it.of), None, None],
+        Body::ToolHours(it) => [
+            lost_in(&shop.tools, Some(it.tool)),
+            lost_in(&shop.stages, Some(it.stage)),
+            lost_bearer(shop, it.bearer),
+        ],
+        Body::Blade(it) => [lost_in(&shop.tools, Some(it.tool)), None, None],
+        Body::Made(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
+        Body::HandOver(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
+        Body::BuildState(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
+        Body::Tool(_)
+        | Body::MonthlyCost(_)
+        | Body::Income(_)
         | Body::Trip(_)
         | Body::Shelf(_)
         | Body::Note(_)
@@ -70,6 +87,10 @@ pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<
         | Body::Setting(_) => [None; 3],
     };
     named.into_iter().flatten().map(|what| Odd::Lost { what })
+}
+
+fn lost_in<T>(things: &BTreeMap<Id, T>, named: Option<Id>) -> Option<Id> {
+    named.filter(|id| !things.contains_key(id))
 }
 
 fn lost_bearer(shop: &Shop, bearer: Bearer) -> Option<Id> {

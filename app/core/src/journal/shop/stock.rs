@@ -1,13 +1,13 @@
 //! Items, lots, sorts and draws as facts: every quantity in the unit of the stock that it is of.
 
 use super::{
-    Field, Odd, Shop,
+    Field, Odd, Shared, Shop,
     facts::{known, money, money_or_zero, quantity},
 };
 use crate::{
     journal::{
         Id,
-        kinds::{self, Basis, Bearer, Origin, Side, Source, Use},
+        kinds::{self, Basis, Bearer, Origin, Side, Source, SuppliedBy, Use},
         order::Order,
     },
     measure::{Day, Dec, Money, Quantity, Ratio, Unit, convert},
@@ -108,6 +108,12 @@ pub struct Lot {
     pub new: Option<NewStock>,
     /// From whom or from where.
     pub whence: Option<String>,
+    /// The receipt that it is a line of.
+    pub receipt: Option<Id>,
+    /// What it bears of that receipt's freight, discount and tax.
+    pub shared: Shared,
+    /// A client's own goods: quantity only, no money anywhere.
+    pub clients_own: bool,
 }
 
 impl Lot {
@@ -127,7 +133,8 @@ impl Lot {
         if rough.is_some() && fits.is_none() {
             tell(Odd::UnitDoesNotFit);
         }
-        let tax = money_or_zero(body.tax, tell);
+        let clients_own = body.origin == Origin::Supplied && body.by == Some(SuppliedBy::Client);
+        let tax = if clients_own { Money::ZERO } else { money_or_zero(body.tax, tell) };
         let (tax, tax_back) = if body.tax_back { (Money::ZERO, tax) } else { (tax, Money::ZERO) };
         let name = if body.name.is_empty() {
             item.map(|it| it.name.clone()).unwrap_or_default()
@@ -144,8 +151,13 @@ impl Lot {
             unit,
             basis: body.basis.unwrap_or(Basis::Actual),
             other_measure: body.other_measure.and_then(|dec| quantity_or_told(dec, tell)),
-            paid: paid(body.paid, tell),
-            fees: money_or_zero(body.fee, tell).plus(money_or_zero(body.freight, tell)),
+            // A supplied lot's value; older entries kept it where others keep the price.
+            paid: if clients_own { None } else { paid(body.value.or(body.paid), tell) },
+            fees: if clients_own {
+                Money::ZERO
+            } else {
+                money_or_zero(body.fee, tell).plus(money_or_zero(body.freight, tell))
+            },
             discount: money_or_zero(body.discount, tell),
             tax,
             tax_back,
@@ -153,6 +165,9 @@ impl Lot {
             expected_yield: body.expected_yield.and_then(|dec| share(dec, tell)).filter(|it| !it.is_zero()),
             new: body.new.as_ref().and_then(|new| NewStock::read(new, tell)),
             whence: body.whence.clone(),
+            receipt: body.receipt,
+            shared: Shared::default(),
+            clients_own,
         }
     }
 
@@ -163,7 +178,13 @@ impl Lot {
 
     /// What it cost at the till, without tax that can be got back. None where no price is known.
     pub fn till(&self) -> Option<Money> {
-        self.paid.map(|paid| paid.plus(self.fees).plus(self.tax).minus(self.discount))
+        let own = self.paid.map(|paid| paid.plus(self.fees).plus(self.tax).minus(self.discount));
+        own.map(|own| own.plus(self.shared.cost()))
+    }
+
+    /// Tax that can be got back, its receipt's counted in.
+    pub fn whole_tax_back(&self) -> Money {
+        self.tax_back.plus(self.shared.tax_back)
     }
 }
 

@@ -51,6 +51,8 @@ pub struct Stretch {
     pub together: Option<Id>,
     /// Told at this moment that it still runs.
     pub still_running: Option<Instant>,
+    /// Borne by all that will be made with it.
+    pub one_off: bool,
     /// Words.
     pub note: Option<String>,
 }
@@ -69,6 +71,7 @@ impl Stretch {
             rolling: intervals(&body.rolling),
             together: body.together,
             still_running: body.still_running.map(|when| when.instant),
+            one_off: body.one_off,
             note: body.note.clone(),
         }
     }

@@ -109,12 +109,22 @@ fn build_of(view: &View, entry: Id) -> Option<Id> {
         Body::Expense(it) => it.bearer,
         Body::Note(it) => it.bearer?,
         Body::Lot(it) => return it.for_build,
+        Body::Receipt(it) => it.bearer?,
+        Body::ByProduct(it) => it.of,
+        Body::ToolHours(it) => it.bearer,
+        Body::Made(it) => Bearer::Build(it.build),
+        Body::HandOver(it) => Bearer::Build(it.build),
+        Body::BuildState(it) => Bearer::Build(it.build),
+        Body::Income(it) => it.shares.first()?.bearer,
         Body::Setting(_)
         | Body::Person(_)
         | Body::Stage(_)
         | Body::Item(_)
         | Body::Trip(_)
         | Body::Sort(_)
+        | Body::Tool(_)
+        | Body::Blade(_)
+        | Body::MonthlyCost(_)
         | Body::Shelf(_) => return None,
     };
     match bearer {
@@ -244,7 +254,17 @@ fn beside(entry: Id, body: &Body) -> Option<(&'static str, &'static str, Place)>
         | Kind::Sort
         | Kind::Shelf
         | Kind::Expense
-        | Kind::Note => None,
+        | Kind::Note
+        | Kind::Receipt
+        | Kind::ByProduct
+        | Kind::Tool
+        | Kind::ToolHours
+        | Kind::Blade
+        | Kind::MonthlyCost
+        | Kind::Income
+        | Kind::Made
+        | Kind::HandOver
+        | Kind::BuildState => None,
     }
 }
 

@@ -34,6 +34,9 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
             (Label::Name, build.title.clone()),
             (Label::Pieces, build.items.to_string()),
             (Label::Due, build.due.map(|day| view.tongue.day_year(day)).unwrap_or_default()),
+            (Label::Repeat, build.repeat_of.map(|of| bearer(view, Bearer::Build(of))).unwrap_or_default()),
+            (Label::Run, build.run_planned.map(|run| run.to_string()).unwrap_or_default()),
+            (Label::Spoilage, it.share(build.normal_spoil)),
         ],
         Body::Item(item) => it.item(item),
         Body::Person(person) => it.person(person),
@@ -42,6 +45,16 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
             (Label::SideOf, common::side(stage.side).to_owned()),
             (Label::Role, stage.role.map(words::role).unwrap_or_default().to_owned()),
         ],
+        Body::Receipt(it_is) => it.receipt(it_is),
+        Body::ByProduct(it_is) => it.by_product(it_is),
+        Body::Tool(it_is) => it.tool(it_is),
+        Body::ToolHours(it_is) => it.tool_hours(it_is),
+        Body::Blade(it_is) => it.blade(it_is),
+        Body::MonthlyCost(it_is) => it.monthly(it_is),
+        Body::Income(it_is) => it.income(it_is),
+        Body::Made(it_is) => it.made(it_is),
+        Body::HandOver(it_is) => it.handed(it_is),
+        Body::BuildState(it_is) => it.state(it_is),
         Body::Setting(setting) => vec![
             (Label::What, words::setting(setting.key).to_owned()),
             (Label::Value, super::setting::value(view, setting)),
@@ -103,8 +116,13 @@ pub fn amount(view: &View, typed: Dec, unit: Unit, of: Source) -> String {
     }
 }
 
-struct Facts<'a> {
-    view: &'a View<'a>,
+/// Said only where it is so.
+fn one_off(is: bool) -> String {
+    if is { words::yes_no(true).to_owned() } else { String::new() }
+}
+
+pub(super) struct Facts<'a> {
+    pub(super) view: &'a View<'a>,
 }
 
 impl Facts<'_> {
@@ -123,7 +141,7 @@ impl Facts<'_> {
         words::comma(&self.tongue().day_year(day), &self.tongue().time(at))
     }
 
-    fn money(&self, money: Option<Dec>) -> String {
+    pub(super) fn money(&self, money: Option<Dec>) -> String {
         let Some(money) = money else { return String::new() };
         match Money::from_decimal(money.0) {
             Some(money) => self.tongue().money(money),
@@ -131,15 +149,15 @@ impl Facts<'_> {
         }
     }
 
-    fn plain(&self, number: Option<Dec>) -> String {
+    pub(super) fn plain(&self, number: Option<Dec>) -> String {
         number.map(|it| self.tongue().number(&it.plain())).unwrap_or_default()
     }
 
-    fn share(&self, share: Option<Dec>) -> String {
+    pub(super) fn share(&self, share: Option<Dec>) -> String {
         share.map(|it| words::per_cent(&self.tongue().number(&it.hundredths()))).unwrap_or_default()
     }
 
-    fn tax_back(&self, tax: Option<Dec>, back: bool) -> String {
+    pub(super) fn tax_back(&self, tax: Option<Dec>, back: bool) -> String {
         if tax.is_some() { words::yes_no(back).to_owned() } else { String::new() }
     }
 
@@ -162,6 +180,7 @@ impl Facts<'_> {
             (Label::Camera, length_of(&it.rolling).unwrap_or_default()),
             (Label::For, bearer(self.view, it.bearer)),
             (Label::SideOf, common::side(it.side).to_owned()),
+            (Label::OneOff, one_off(it.one_off)),
             (Label::Note, it.note.clone().unwrap_or_default()),
         ]
     }
@@ -185,6 +204,7 @@ impl Facts<'_> {
             (Label::Back, self.tax_back(it.tax, it.tax_back)),
             (Label::For, bearer(self.view, it.bearer)),
             (Label::SideOf, common::side(it.side).to_owned()),
+            (Label::OneOff, one_off(it.one_off)),
         ]
     }
 
@@ -200,6 +220,7 @@ impl Facts<'_> {
             (Label::What, words::origin(it.origin).to_owned()),
             (Label::Rough, rough.unwrap_or_else(|| self.plain(Some(it.rough)))),
             (Label::Paid, self.money(it.paid)),
+            (Label::OfValue, self.money(it.value)),
             (Label::Fee, self.money(it.fee)),
             (Label::Freight, self.money(it.freight)),
             (Label::Discount, self.money(it.discount)),
@@ -208,6 +229,7 @@ impl Facts<'_> {
             (Label::ForBuild, got_for.unwrap_or_default()),
             (Label::Yield, self.share(it.expected_yield)),
             (Label::Whence, it.whence.clone().unwrap_or_default()),
+            (Label::By, it.by.map(words::supplied_by).unwrap_or_default().to_owned()),
             (Label::NewPrice, new.map(|new| self.money(Some(new.price))).unwrap_or_default()),
             (Label::Waste, new.map(|new| self.share(new.waste)).unwrap_or_default()),
             (Label::Delivery, new.map(|new| self.money(new.delivery)).unwrap_or_default()),

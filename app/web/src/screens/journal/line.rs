@@ -1,6 +1,8 @@
 //! One entry as a line: what it says, what it came to, how it stands.
 
 use super::facts;
+use super::running_facts;
+use crate::words::income;
 use crate::{
     shell::desk::View,
     words::{Tongue, bench, common, gaps, journal as words},
@@ -153,6 +155,19 @@ fn said(view: &View, entry: Id) -> Said {
         Body::Person(it) => plain(it.name.clone()),
         Body::Stage(it) => plain(words::comma(&it.name, common::side(it.side))),
         Body::Item(it) => plain(it.name.clone()),
+        Body::Receipt(it) => plain(it.whence.clone().unwrap_or_default()),
+        Body::ByProduct(it) => plain(it.what.clone()),
+        Body::Tool(it) => plain(it.name.clone()),
+        Body::ToolHours(it) => plain(running_facts::tool(view, it.tool)),
+        Body::Blade(it) => plain(words::comma(&it.what, &running_facts::tool(view, it.tool))),
+        Body::MonthlyCost(it) => plain(it.what.clone()),
+        Body::Income(it) => {
+            let what = it.what.as_deref().unwrap_or_default();
+            plain(words::comma(income::kind(it.kind), what))
+        }
+        Body::Made(it) => plain(income::made(it.good, it.spoiled.len())),
+        Body::HandOver(it) => plain(income::handed(it.count, it.how)),
+        Body::BuildState(it) => plain(income::state(it.state).to_owned()),
         Body::Setting(it) => plain(words::comma(words::setting(it.key), &super::setting::value(view, it))),
     }
 }
@@ -226,6 +241,7 @@ fn odd_words(odd: &Odd) -> Option<String> {
         Odd::EndsBeforeStart => Some(words::ends_before_start().to_owned()),
         // Said by how the entry stands.
         Odd::Newer | Odd::Unreadable => None,
+        Odd::LinesBeyondTotal => Some(words::lines_beyond_total().to_owned()),
         Odd::OutOfRange(_) | Odd::UnitDoesNotFit => Some(words::no_figure().to_owned()),
         Odd::Lost { .. } => Some(words::names_gone().to_owned()),
     }

@@ -22,6 +22,14 @@ fn said(view: &View, it: &Setting) -> Option<String> {
             it.value.parse().ok().filter(|day| (1..=7).contains(day)).map(|day| weekday(day).to_owned())
         }
         SettingKey::Units => Some(units(it.value == "inch").to_owned()),
-        SettingKey::Currency | SettingKey::Zone | SettingKey::ShopName => None,
+        SettingKey::KwhPrice => Some(view.tongue.money(Dec::parse(&it.value).ok()?.money()?)),
+        SettingKey::SlowDown => Some(percent(&view.tongue.number(&Dec::parse(&it.value).ok()?.hundredths()))),
+        SettingKey::Currency
+        | SettingKey::Zone
+        | SettingKey::ShopName
+        | SettingKey::PowerIn
+        | SettingKey::NormalHours
+        | SettingKey::NormalFilmHours
+        | SettingKey::BothKey => None,
     }
 }

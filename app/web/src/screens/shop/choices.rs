@@ -303,6 +303,12 @@ fn label(key: SettingKey) -> &'static str {
         SettingKey::KmRate => words::vehicle(),
         SettingKey::TaxRate => words::tax(),
         SettingKey::ShopName => words::shop_name(),
+        SettingKey::KwhPrice
+        | SettingKey::PowerIn
+        | SettingKey::NormalHours
+        | SettingKey::NormalFilmHours
+        | SettingKey::BothKey
+        | SettingKey::SlowDown => crate::words::journal::setting(key),
     }
 }
 

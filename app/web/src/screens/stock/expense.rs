@@ -166,7 +166,17 @@ fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
         move |hand| {
             let mut changes = first_amount::settings(hand);
             let on = On::At(hand.shop.zone.when(hand.now));
-            let expense = Expense { on, what: what.clone(), amount, tax, tax_back, bearer, side };
+            let expense = Expense {
+                on,
+                what: what.clone(),
+                amount,
+                tax,
+                tax_back,
+                bearer,
+                side,
+                receipt: None,
+                one_off: false,
+            };
             changes.push(Change::write(entry, expense));
             changes
         },

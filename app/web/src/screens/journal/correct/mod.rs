@@ -74,7 +74,17 @@ pub fn fill(view: &View, body: &Body) -> Option<Vec<(String, String)>> {
         Body::Person(it) => things::fill_person(it),
         Body::Stage(it) => things::fill_stage(it),
         Body::Shelf(_) => Vec::new(),
-        Body::Setting(_) => return None,
+        Body::Setting(_)
+        | Body::Receipt(_)
+        | Body::ByProduct(_)
+        | Body::Tool(_)
+        | Body::ToolHours(_)
+        | Body::Blade(_)
+        | Body::MonthlyCost(_)
+        | Body::Income(_)
+        | Body::Made(_)
+        | Body::HandOver(_)
+        | Body::BuildState(_) => return None,
     };
     Some(with_day(view, body, owned(filled)))
 }
@@ -139,7 +149,18 @@ fn specs(body: &Body) -> (Vec<Spec>, bool) {
         Body::Person(_) => (things::PERSON.to_vec(), false),
         Body::Stage(_) => (things::STAGE.to_vec(), true),
         Body::Shelf(_) => (vec![(DAY, Label::Day, How::Day)], false),
-        Body::Stretch(_) | Body::Setting(_) => (Vec::new(), false),
+        Body::Stretch(_)
+        | Body::Setting(_)
+        | Body::Receipt(_)
+        | Body::ByProduct(_)
+        | Body::Tool(_)
+        | Body::ToolHours(_)
+        | Body::Blade(_)
+        | Body::MonthlyCost(_)
+        | Body::Income(_)
+        | Body::Made(_)
+        | Body::HandOver(_)
+        | Body::BuildState(_) => (Vec::new(), false),
     }
 }
 
@@ -149,7 +170,18 @@ pub fn read(desk: Desk, form: Form, before: &Body) -> Option<Body> {
     let body = desk.now_read(|view| {
         let typed = Typed { form, view, today: view.shop.zone.day(desk.at_tap()) };
         Some(match before {
-            Body::Stretch(_) | Body::Setting(_) => return None,
+            Body::Stretch(_)
+            | Body::Setting(_)
+            | Body::Receipt(_)
+            | Body::ByProduct(_)
+            | Body::Tool(_)
+            | Body::ToolHours(_)
+            | Body::Blade(_)
+            | Body::MonthlyCost(_)
+            | Body::Income(_)
+            | Body::Made(_)
+            | Body::HandOver(_)
+            | Body::BuildState(_) => return None,
             Body::Draw(it) => stock::draw(&typed, it).into(),
             Body::Lot(it) => stock::lot(&typed, it).into(),
             Body::Item(it) => stock::item(&typed, it).into(),

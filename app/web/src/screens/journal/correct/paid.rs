@@ -37,5 +37,6 @@ pub fn expense(typed: &Typed, before: &Expense) -> Expense {
         tax_back: typed.ticked("tax-back"),
         bearer: typed.bearer("bearer").unwrap_or(before.bearer),
         side: typed.side(),
+        ..before.clone()
     }
 }

@@ -121,7 +121,7 @@ pub fn fill_lot(it: &Lot) -> Vec<(&'static str, String)> {
     vec![
         ("name", it.name.clone()),
         ("rough", it.rough.plain()),
-        ("paid", dec(it.paid)),
+        ("paid", dec(it.value.or(it.paid))),
         ("fee", dec(it.fee)),
         ("freight", dec(it.freight)),
         ("discount", dec(it.discount)),
@@ -153,7 +153,9 @@ pub fn lot(typed: &Typed, before: &Lot) -> Lot {
         on: typed.on(before.on),
         name: typed.words("name", MOST_NAME),
         rough: typed.quantity("rough", before.unit),
-        paid,
+        // What a supplied lot is worth stands where others keep the price.
+        paid: paid.filter(|_| before.value.is_none()),
+        value: before.value.and(paid),
         fee: typed.money("fee"),
         freight: typed.money("freight"),
         discount: typed.money("discount"),

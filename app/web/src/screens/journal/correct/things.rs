@@ -61,7 +61,13 @@ pub fn build(typed: &Typed, before: &Build) -> Build {
     let due = typed.form.now("due");
     let due =
         (!due.trim().is_empty()).then(|| must(typed.form, "due", |text| day::typed_near(text, typed.today)));
-    Build { on: typed.on(before.on), title: typed.name("name", MOST_NAME), items, due: due.flatten() }
+    Build {
+        on: typed.on(before.on),
+        title: typed.name("name", MOST_NAME),
+        items,
+        due: due.flatten(),
+        ..before.clone()
+    }
 }
 
 pub fn fill_person(it: &Person) -> Vec<(&'static str, String)> {

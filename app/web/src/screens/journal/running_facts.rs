@@ -1,0 +1,135 @@
+//! What entries about running the shop say: receipts, tools, monthly costs, income, items made and handed over.
+
+use super::facts::{Fact, Facts, bearer, stage};
+use crate::words::{common, income as said, journal::Label};
+use benchslate_core::journal::{
+    Id,
+    kinds::{self, Bearer},
+};
+
+impl Facts<'_> {
+    pub(super) fn receipt(&self, it: &kinds::Receipt) -> Vec<Fact> {
+        vec![
+            (Label::Whence, it.whence.clone().unwrap_or_default()),
+            (Label::Total, self.money(it.total)),
+            (Label::Freight, self.money(it.freight)),
+            (Label::Discount, self.money(it.discount)),
+            (Label::Tax, self.money(it.tax)),
+            (Label::Back, self.tax_back(it.tax, it.tax_back)),
+            (Label::For, it.bearer.map(|of| bearer(self.view, of)).unwrap_or_default()),
+        ]
+    }
+
+    pub(super) fn by_product(&self, it: &kinds::ByProduct) -> Vec<Fact> {
+        vec![
+            (Label::What, it.what.clone()),
+            (Label::Amount, self.money(Some(it.amount))),
+            (Label::Of, bearer(self.view, it.of)),
+        ]
+    }
+
+    pub(super) fn tool(&self, it: &kinds::Tool) -> Vec<Fact> {
+        let duty = |duty: &kinds::Duty| {
+            crate::words::journal::comma(&stage(self.view, duty.stage), &self.share(Some(duty.share)))
+        };
+        let left = |left: &kinds::LifeLeft| {
+            crate::words::journal::comma(&self.plain(Some(left.hours)), &self.view.tongue.day_year(left.from))
+        };
+        vec![
+            (Label::Name, it.name.clone()),
+            (Label::Price, self.money(it.price)),
+            (Label::Resale, self.money(it.resale)),
+            (Label::Life, self.plain(it.life)),
+            (Label::Upkeep, self.money(it.upkeep)),
+            (Label::Power, self.plain(it.kw)),
+            (Label::Load, self.share(it.load)),
+            (Label::Before, self.plain(it.before)),
+            (Label::Left, it.left.iter().map(left).collect::<Vec<String>>().join("; ")),
+            (Label::Runs, it.duty.iter().map(duty).collect::<Vec<String>>().join("; ")),
+            (Label::Gone, it.gone.map(|day| self.view.tongue.day_year(day)).unwrap_or_default()),
+        ]
+    }
+
+    pub(super) fn tool_hours(&self, it: &kinds::ToolHours) -> Vec<Fact> {
+        vec![
+            (Label::What, self::tool(self.view, it.tool)),
+            (Label::Length, self.plain(Some(it.hours))),
+            (Label::Stage, stage(self.view, it.stage)),
+            (Label::For, bearer(self.view, it.bearer)),
+        ]
+    }
+
+    pub(super) fn blade(&self, it: &kinds::Blade) -> Vec<Fact> {
+        vec![
+            (Label::What, it.what.clone()),
+            (Label::Of, self::tool(self.view, it.tool)),
+            (Label::Price, self.money(Some(it.cost))),
+            (Label::Life, self.plain(Some(it.life))),
+            (Label::Off, it.off.map(|day| self.view.tongue.day_year(day)).unwrap_or_default()),
+        ]
+    }
+
+    pub(super) fn monthly(&self, it: &kinds::MonthlyCost) -> Vec<Fact> {
+        let day = |day: Option<benchslate_core::measure::Day>| {
+            day.map(|day| self.view.tongue.day_year(day)).unwrap_or_default()
+        };
+        vec![
+            (Label::What, it.what.clone()),
+            (Label::Amount, self.money(Some(it.a_month))),
+            (Label::SideOf, common::side(it.side).to_owned()),
+            (Label::From, day(it.from)),
+            (Label::Until, day(it.to)),
+            (Label::Bill, self.plain(it.tools_kwh)),
+        ]
+    }
+
+    pub(super) fn income(&self, it: &kinds::Income) -> Vec<Fact> {
+        let received = |it: &kinds::Received| {
+            crate::words::journal::comma(&self.view.tongue.day_year(it.on), &self.money(Some(it.amount)))
+        };
+        let shares = it.shares.iter().map(|share| bearer(self.view, share.bearer));
+        vec![
+            (Label::What, said::kind(it.kind).to_owned()),
+            (Label::Text, it.what.clone().unwrap_or_default()),
+            (Label::Expected, self.money(it.expected)),
+            (Label::Due, it.due.map(|day| self.view.tongue.day_year(day)).unwrap_or_default()),
+            (Label::Received, it.received.iter().map(received).collect::<Vec<String>>().join("; ")),
+            (
+                Label::Settled,
+                if it.settled { crate::words::journal::yes_no(true).to_owned() } else { String::new() },
+            ),
+            (Label::SideOf, common::side(it.side).to_owned()),
+            (Label::For, shares.collect::<Vec<String>>().join("; ")),
+        ]
+    }
+
+    pub(super) fn made(&self, it: &kinds::Made) -> Vec<Fact> {
+        let shares = it.spoiled.iter().map(|share| self.share(Some(*share)));
+        vec![
+            (Label::Of, bearer(self.view, Bearer::Build(it.build))),
+            (Label::Good, it.good.to_string()),
+            (Label::Spoiled, shares.collect::<Vec<String>>().join("; ")),
+            (Label::Scrap, self.money(it.scrap)),
+        ]
+    }
+
+    pub(super) fn handed(&self, it: &kinds::HandOver) -> Vec<Fact> {
+        vec![
+            (Label::Of, bearer(self.view, Bearer::Build(it.build))),
+            (Label::What, said::handed(it.count, it.how)),
+        ]
+    }
+
+    pub(super) fn state(&self, it: &kinds::BuildState) -> Vec<Fact> {
+        vec![
+            (Label::Of, bearer(self.view, Bearer::Build(it.build))),
+            (Label::What, said::state(it.state).to_owned()),
+        ]
+    }
+}
+
+/// A tool by name.
+pub fn tool(view: &crate::shell::desk::View, id: Id) -> String {
+    let named = view.shop.tools.get(&id).map(|tool| tool.name.clone());
+    named.unwrap_or_else(|| crate::words::journal::gone().to_owned())
+}
