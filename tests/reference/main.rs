@@ -8,6 +8,7 @@ mod marks;
 mod money;
 mod moving_average;
 mod salvage_examples;
+mod sample_shop;
 mod specific_identification;
 mod units;
 mod zones;

@@ -18,7 +18,7 @@ fn library_offset(tz: Tz, instant: i64) -> i32 {
     tz.offset_from_utc_datetime(&utc).fix().local_minus_utc()
 }
 
-fn probed(tz: Tz) -> Zone {
+pub fn probed(tz: Tz) -> Zone {
     let mut changes = vec![(i64::MIN, library_offset(tz, FIRST))];
     let mut from = FIRST;
     while from < LAST {

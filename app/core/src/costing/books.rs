@@ -6,26 +6,34 @@
 //! Never: a clock. Entries dated after the local day of `as_of` are left out, and flagged where they bear.
 
 use super::{
-    Flag,
+    Flag, Hours, Items, batch,
     direct::{self, ExpenseRow, TripRow},
+    income::{self, IncomeRow},
     labour::{self, LabourRow},
-    stock::{self, DrawRow, LotLine, Stock},
+    one_off::{self, Series},
+    overhead::Months,
+    sides::{self, Keys, OneSide, Split},
+    stock::{self, DrawRow, Frozen, LotLine, Stock},
+    tools::{self, Tools},
 };
 use crate::{
     journal::{
         Id, Shop,
-        kinds::{Bearer, Role},
+        kinds::{Bearer, Role, Side},
+        order::Order,
         shop::{Lot, Odd},
     },
-    measure::{Day, Instant},
-    timing::worked,
+    measure::{Day, Instant, Money},
+    timing::worked::{Worked, owned},
 };
 use rustc_hash::FxHashMap;
+use std::collections::BTreeMap;
 
 /// Rows that one bearer bears, by place.
 #[derive(Clone, Debug, Default)]
 pub(crate) struct Bearing {
     pub labour: Vec<usize>,
+    pub tools: Vec<usize>,
     pub trips: Vec<usize>,
     pub expenses: Vec<usize>,
     pub draws: Vec<usize>,
@@ -39,6 +47,8 @@ pub(crate) struct Ledgers {
     pub labour: Vec<LabourRow>,
     pub trips: Vec<TripRow>,
     pub expenses: Vec<ExpenseRow>,
+    pub tools: Tools,
+    pub keys: Keys,
     bearing: FxHashMap<Bearer, Bearing>,
     none: Bearing,
 }
@@ -51,6 +61,9 @@ pub struct Books {
     pub(crate) ledgers: Ledgers,
     pub(crate) stock: Stock,
     pub(crate) shop: Facts,
+    pub(crate) made: BTreeMap<Id, Items>,
+    pub(crate) incomes: Vec<IncomeRow>,
+    pub(crate) series: Vec<Series>,
 }
 
 /// What statements need of the shop beside the rows.
@@ -62,16 +75,35 @@ pub(crate) struct Facts {
     pub items: std::collections::BTreeMap<Id, crate::journal::shop::Item>,
     /// Lots of items: who they are for changes nothing.
     pub pooled: FxHashMap<Id, Id>,
+    /// The shop has tools, or monthly costs.
+    pub keeps_tools: bool,
+    pub keeps_months: bool,
+    /// Tax to be got back of lots that are pooled under items.
+    pub pooled_tax_back: Money,
 }
 
 impl Books {
     /// Costs everything up to the end of the local day of `as_of`; clocks run until `as_of`.
+    ///
+    /// What the draws of a closed build cost stays as it was when it was closed.
     pub fn close(shop: &Shop, as_of: Instant) -> Books {
+        Books::closed(shop, as_of, Frozen::of(shop, shop.zone.day(as_of)))
+    }
+
+    /// The same by what is known today: as if no build had been closed.
+    pub fn by_todays_knowledge(shop: &Shop, as_of: Instant) -> Books {
+        Books::closed(shop, as_of, Frozen::default())
+    }
+
+    fn closed(shop: &Shop, as_of: Instant, frozen: Frozen) -> Books {
         let last = shop.zone.day(as_of);
         let facts = Facts::of(shop);
         let mut ledgers = Ledgers::of(shop, as_of, last);
-        let stock = stock::stock(shop, &facts, &mut ledgers, last);
-        Books { as_of, ledgers, stock, shop: facts }
+        let stock = stock::stock(shop, &facts, &mut ledgers, last, frozen);
+        let (made, incomes) = (batch::made(shop, last), income::rows(shop, last));
+        let mut books = Books { as_of, ledgers, stock, shop: facts, made, incomes, series: Vec::new() };
+        books.series = one_off::series(&books, shop, last);
+        books
     }
 
     /// Every line of the cost of a lot.
@@ -95,23 +127,17 @@ impl Ledgers {
             trips: Vec::with_capacity(shop.trips.len()),
             ..Ledgers::default()
         };
-        for worked in worked(shop, as_of) {
-            if worked.day > last {
-                ledgers.bearing.entry(worked.bearer).or_default().later.push(worked.entry);
-                continue;
-            }
-            let at = ledgers.labour.len();
-            ledgers.bearing.entry(worked.bearer).or_default().labour.push(at);
-            ledgers.labour.push(labour::row(shop, &worked));
-        }
+        ledgers.work(shop, as_of, last);
         for expense in &shop.expenses {
-            let bearing = ledgers.bearing.entry(expense.bearer).or_default();
-            if expense.order.day > last {
-                bearing.later.push(expense.order.entry);
-                continue;
+            ledgers.pay(expense.bearer, expense.order, ExpenseRow::of(expense), last);
+        }
+        for receipt in shop.receipts.values() {
+            if let Some(row) = ExpenseRow::of_receipt(receipt) {
+                ledgers.pay(receipt.bearer, receipt.order, row, last);
             }
-            bearing.expenses.push(ledgers.expenses.len());
-            ledgers.expenses.push(ExpenseRow::of(expense));
+        }
+        for it in &shop.by_products {
+            ledgers.pay(it.of, it.order, ExpenseRow::of_by_product(it), last);
         }
         for trip in &shop.trips {
             if trip.order.day > last {
@@ -130,6 +156,81 @@ impl Ledgers {
             ledgers.bearing.entry(draw.bearer).or_default().later.push(draw.entry());
         }
         ledgers
+    }
+
+    /// Hours, and what goes by them: the shop's own costs and tools.
+    fn work(&mut self, shop: &Shop, as_of: Instant, last: Day) {
+        let (worked, owned) = owned(shop, as_of);
+        let mut place: Vec<Option<usize>> = Vec::with_capacity(worked.len());
+        for it in &worked {
+            let bearing = self.bearing.entry(it.bearer).or_default();
+            if it.day > last {
+                bearing.later.push(it.entry);
+                place.push(None);
+                continue;
+            }
+            bearing.labour.push(self.labour.len());
+            place.push(Some(self.labour.len()));
+            self.labour.push(labour::row(shop, it));
+        }
+        for piece in &owned {
+            let row = place.get(piece.stretch).copied().flatten().and_then(|at| self.labour.get_mut(at));
+            let (Some(row), Some(stretch)) = (row, shop.stretches.get(piece.stretch)) else { continue };
+            for roll in &stretch.rolling {
+                let (from, to) = (roll.from.max(piece.from), roll.to.unwrap_or(piece.to).min(piece.to));
+                if from < to {
+                    row.rolled = row.rolled.plus(to.since(from));
+                }
+            }
+        }
+        self.share_hours(shop, &worked, last);
+        let split = |at: usize| {
+            let row = place.get(at).copied().flatten().and_then(|at| self.labour.get(at));
+            row.map_or(Split::PIECE, |row| row.split)
+        };
+        self.tools = tools::tools(shop, &worked, &owned, split, last);
+        for (at, row) in self.tools.rows.iter().enumerate() {
+            self.bearing.entry(row.bearer).or_default().tools.push(at);
+        }
+    }
+
+    /// Which side each stretch is for, and what it bears of the shop's own costs.
+    fn share_hours(&mut self, shop: &Shop, worked: &[Worked], last: Day) {
+        let slow_down = sides::slow_down(shop, last);
+        let mut direct: FxHashMap<Id, Split> = FxHashMap::default();
+        let counted = worked.iter().filter(|it| it.day <= last);
+        for (it, row) in counted.clone().zip(&self.labour) {
+            let Bearer::Build(build) = it.bearer else { continue };
+            if it.side == Side::Both {
+                continue;
+            }
+            let whole = Hours::of(row.seconds);
+            let split = sides::of_work(it.side, Split::PIECE, row.seconds, row.rolled, slow_down);
+            let film = split.hours(whole, OneSide::Film).micros();
+            let sum = direct.entry(build).or_insert(Split { piece: 0, film: 0 });
+            sum.piece = sum.piece.saturating_add(whole.micros().saturating_sub(film));
+            sum.film = sum.film.saturating_add(film);
+        }
+        self.keys = Keys::of(shop, &direct, last);
+        let mut months = Months::of(shop);
+        for (it, row) in counted.zip(&mut self.labour) {
+            let key = self.keys.of_bearer(it.bearer);
+            row.split = sides::of_work(it.side, key.split, row.seconds, row.rolled, slow_down);
+            let admin = shop.stages.get(&it.stage).is_some_and(|stage| stage.role == Some(Role::Admin));
+            if it.bearer != Bearer::Shop && !admin {
+                row.overhead = months.share(it.day, row.seconds, row.split);
+            }
+        }
+    }
+
+    fn pay(&mut self, bearer: Bearer, order: Order, row: ExpenseRow, last: Day) {
+        let bearing = self.bearing.entry(bearer).or_default();
+        if order.day > last {
+            bearing.later.push(order.entry);
+            return;
+        }
+        bearing.expenses.push(self.expenses.len());
+        self.expenses.push(row);
     }
 
     /// Draws by bearer; returns stand with their draw.
@@ -174,6 +275,18 @@ impl Facts {
         }
         let stages = shop.stages.iter().map(|(id, stage)| (*id, (stage.role, stage.place)));
         let pooled = shop.lots.iter().filter_map(|(id, lot)| lot.item.map(|item| (*id, item)));
-        Facts { odd, stages: stages.collect(), items: shop.items.clone(), pooled: pooled.collect() }
+        Facts {
+            odd,
+            stages: stages.collect(),
+            items: shop.items.clone(),
+            pooled: pooled.collect(),
+            keeps_tools: !shop.tools.is_empty(),
+            keeps_months: !shop.monthly.is_empty(),
+            pooled_tax_back: shop
+                .lots
+                .values()
+                .filter(|lot| lot.item.is_some())
+                .fold(Money::ZERO, |sum, lot| sum.plus(lot.whole_tax_back())),
+        }
     }
 }

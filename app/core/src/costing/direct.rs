@@ -8,19 +8,22 @@ use super::{Gap, Parts, Working};
 use crate::{
     journal::{
         Id, Shop,
-        kinds::{Bearer, SettingKey},
-        shop::{Expense, Trip},
+        kinds::{Bearer, SettingKey, Side},
+        shop::{ByProduct, Expense, Receipt, Trip},
     },
     measure::{Day, Dec, Money, Quantity, fixed},
 };
 
-/// One expense.
+/// One expense, what no line of a receipt accounts for yet, or (below zero) what a by-product brought.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct ExpenseRow {
     pub entry: Id,
     /// None: a gap.
     pub cost: Option<Money>,
     pub tax_back: Money,
+    pub side: Side,
+    /// Borne by all that will be made with it.
+    pub one_off: bool,
 }
 
 /// One bearer's share of a trip.
@@ -41,7 +44,30 @@ pub(crate) struct TripRow {
 
 impl ExpenseRow {
     pub(crate) fn of(expense: &Expense) -> ExpenseRow {
-        ExpenseRow { entry: expense.order.entry, cost: expense.cost(), tax_back: expense.whole_tax_back() }
+        ExpenseRow {
+            entry: expense.order.entry,
+            cost: expense.cost(),
+            tax_back: expense.whole_tax_back(),
+            side: expense.side,
+            one_off: expense.one_off,
+        }
+    }
+
+    /// None where the lines account for all of it.
+    pub(crate) fn of_receipt(receipt: &Receipt) -> Option<ExpenseRow> {
+        let open = !receipt.unsaid.is_zero() || !receipt.unsaid_tax_back.is_zero();
+        open.then_some(ExpenseRow {
+            entry: receipt.order.entry,
+            cost: Some(receipt.unsaid),
+            tax_back: receipt.unsaid_tax_back,
+            side: Side::Piece,
+            one_off: false,
+        })
+    }
+
+    pub(crate) fn of_by_product(it: &ByProduct) -> ExpenseRow {
+        let cost = it.amount.map(Money::negated);
+        ExpenseRow { entry: it.order.entry, cost, tax_back: Money::ZERO, side: Side::Piece, one_off: false }
     }
 
     pub(crate) fn parts(&self) -> Parts {

@@ -64,6 +64,34 @@ pub enum Gap {
         /// The lot.
         lot: Id,
     },
+    /// The shop has monthly costs, and nobody said over how many hours of a normal month they go: add them to
+    /// the shop's choices.
+    NoNormalHours {
+        /// The film hours are missing; else all hours.
+        film: bool,
+    },
+    /// A tool ran and nothing says what it cost: add it to the tool.
+    NoToolPrice {
+        /// The tool.
+        tool: Id,
+    },
+    /// A tool ran and nobody said how many hours it lasts: add it to the tool.
+    NoToolLife {
+        /// The tool.
+        tool: Id,
+    },
+    /// A tool draws power and nobody said what a kWh costs: add it to the shop's choices.
+    NoKwhPrice,
+    /// Nothing good was made yet, so nothing can be said of one item.
+    NothingMade {
+        /// The build.
+        build: Id,
+    },
+    /// Nobody worked on it without pay, so an hour can't have earned anything.
+    NoOwnHours {
+        /// The build.
+        build: Id,
+    },
     /// A kind of cost that there are no entries for yet: `Tools` or `Overhead`.
     NotKept {
         /// Which.
@@ -76,12 +104,6 @@ pub enum Gap {
         /// The entry.
         entry: Id,
     },
-}
-
-impl Gap {
-    /// Costs that go by hours, for which there are no entries yet.
-    pub(crate) const NOT_KEPT: [Gap; 2] =
-        [Gap::NotKept { kind: CostKind::Tools }, Gap::NotKept { kind: CostKind::Overhead }];
 }
 
 /// Odd, and said so. The figure counts it all the same, in the way the doc says.
@@ -123,6 +145,13 @@ pub enum Flag {
     /// Stock that goes round in a circle between lots: what this draw would add is left out.
     Circle {
         /// The draw.
+        entry: Id,
+    },
+    /// More ran than it was to last: wear has stopped at its price.
+    WornOut {
+        /// The tool.
+        tool: Id,
+        /// The run that went beyond.
         entry: Id,
     },
     /// Dated after the day that the figure is for: not counted.

@@ -4,10 +4,10 @@
 //! money, and wages are not logged as an expense too. Source: our own rule, DEVELOPERS.md § Figures.
 //! Not here: who worked how long (`timing`); which bearer (`books`).
 
-use super::{Flag, Gap, Parts, Working};
+use super::{Flag, Gap, Parts, Working, overhead::Borne, sides::Split};
 use crate::{
     journal::{Id, Shop},
-    measure::{Money, Seconds, fixed},
+    measure::{Day, Money, Seconds, fixed},
     timing::Worked,
 };
 
@@ -17,6 +17,8 @@ pub(crate) struct LabourRow {
     pub entry: Id,
     pub person: Id,
     pub stage: Id,
+    /// The local day of its start.
+    pub day: Day,
     pub seconds: Seconds,
     /// None: a gap.
     pub rate: Option<Money>,
@@ -26,6 +28,14 @@ pub(crate) struct LabourRow {
     pub runs: bool,
     /// The person is not there.
     pub lost: bool,
+    /// How piece and film share it.
+    pub split: Split,
+    /// Borne by all that will be made with it.
+    pub one_off: bool,
+    /// Camera rolling.
+    pub rolled: Seconds,
+    /// What it bears of the shop's own costs.
+    pub overhead: Borne,
 }
 
 impl LabourRow {
@@ -60,6 +70,7 @@ pub(crate) fn row(shop: &Shop, worked: &Worked) -> LabourRow {
         entry: worked.entry,
         person: worked.person,
         stage: worked.stage,
+        day: worked.day,
         seconds: worked.seconds,
         rate,
         value: rate.and_then(|rate| value(worked.seconds, rate)),
@@ -67,6 +78,11 @@ pub(crate) fn row(shop: &Shop, worked: &Worked) -> LabourRow {
         cut: worked.cut,
         runs: shop.stretches.get(worked.stretch).is_some_and(|stretch| stretch.runs()),
         lost: person.is_none(),
+        // Known once all hours of its build are.
+        split: Split::PIECE,
+        one_off: shop.stretches.get(worked.stretch).is_some_and(|stretch| stretch.one_off),
+        rolled: Seconds::ZERO,
+        overhead: Borne::default(),
     }
 }
 

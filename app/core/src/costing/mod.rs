@@ -11,19 +11,27 @@
 //! Kept by: `tidy` (arrows), the lints of this crate, the property tests in `laws`.
 
 mod amounts;
+mod batch;
 mod books;
 pub mod build;
 mod direct;
 mod gap;
+mod income;
 mod labour;
+mod one_off;
+mod overhead;
 mod parts;
 mod path;
 pub mod present;
 mod rule;
 pub mod salvage;
 mod shelf;
+mod sides;
 mod statement;
 mod stock;
+mod tools;
+mod whole;
+mod year;
 
 #[cfg(test)]
 mod examples;
@@ -31,13 +39,20 @@ mod examples;
 mod laws;
 
 pub use amounts::{Amount, Amounts, DaySum};
+pub use batch::{Batch, Items, Profit};
 pub use books::Books;
-pub use build::BuildCost;
+pub use build::{BuildCost, OneOff};
 pub use gap::{Flag, Gap};
+pub use income::Earned;
+pub use overhead::Month;
 pub use parts::{Hours, Parts};
 pub use path::{Path, Step};
 pub use rule::{CostKind, Rule, Working};
 pub use salvage::LotBook;
 pub use shelf::{ShelfLine, UnitCost};
+pub use sides::{Key, KeyBy, OneSide};
 pub use statement::{Part, PartOf, Sign, Statement, Value};
 pub use stock::YieldFrom;
+pub use tools::{BladeBook, ToolBook};
+pub use whole::DrawnNet;
+pub use year::MonthBorne;

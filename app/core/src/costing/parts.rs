@@ -2,9 +2,12 @@
 //!
 //! Money parts in millionths of the shop's currency, hours in millionths of a second: a draw takes the
 //! same share of every one of them. Source: our own rule, DEVELOPERS.md § Figures.
-//! Not here: tools and overhead, which no entry kind tells of yet ([`super::Gap`]).
+//! Not here: how any part is worked out (a file each).
 
-use crate::measure::{Money, Quantity, Seconds, fixed};
+use crate::{
+    journal::kinds::StoredParts,
+    measure::{Dec, Money, Quantity, Seconds, fixed},
+};
 
 /// Hours that may be a share of worked ones, so exact to a millionth of a second.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -17,6 +20,11 @@ impl Hours {
     /// Whole seconds of work.
     pub fn of(seconds: Seconds) -> Hours {
         Hours(i128::from(seconds.0).saturating_mul(fixed::SCALE))
+    }
+
+    /// Seconds × millionths of a duty.
+    pub(crate) fn of_scaled(scaled: i128) -> Hours {
+        Hours(scaled)
     }
 
     /// Rounded half-even to whole seconds.
@@ -56,15 +64,15 @@ pub(crate) enum Lens {
     All,
     /// Money that was paid, wages included: Spent and Used up.
     Cash,
-    /// What is no money that was paid: vehicle, own labour, supplied value.
+    /// What is no money that was paid: vehicle, own labour, supplied value, tools, overhead.
     Rest,
-    /// What salvage costs while own time is free: money, wages, vehicle.
-    CashAndVehicle,
+    /// What salvage costs while own time is free: money, wages, vehicle, wear.
+    CashAndWear,
     /// Own labour at its rate.
     OwnLabour,
 }
 
-const N: usize = 7;
+const N: usize = 9;
 
 /// The parts of a cost.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -104,6 +112,18 @@ impl Parts {
         Money::from_micros(*it)
     }
 
+    /// Wear, power, upkeep and blades.
+    pub fn tools(&self) -> Money {
+        let Parts([_, _, _, _, _, it, ..]) = self;
+        Money::from_micros(*it)
+    }
+
+    /// Share of what the shop costs.
+    pub fn overhead(&self) -> Money {
+        let Parts([_, _, _, _, _, _, it, ..]) = self;
+        Money::from_micros(*it)
+    }
+
     /// Own hours in it.
     pub fn own_hours(&self) -> Hours {
         let Parts([.., it, _]) = self;
@@ -127,32 +147,74 @@ impl Parts {
     }
 
     pub(crate) fn of_money(money: Money) -> Parts {
-        Parts([money.micros(), 0, 0, 0, 0, 0, 0])
+        Parts([money.micros(), 0, 0, 0, 0, 0, 0, 0, 0])
     }
 
     pub(crate) fn of_vehicle(money: Money) -> Parts {
-        Parts([0, 0, money.micros(), 0, 0, 0, 0])
+        Parts([0, 0, money.micros(), 0, 0, 0, 0, 0, 0])
     }
 
     pub(crate) fn of_supplied(money: Money) -> Parts {
-        Parts([0, 0, 0, 0, money.micros(), 0, 0])
+        Parts([0, 0, 0, 0, money.micros(), 0, 0, 0, 0])
+    }
+
+    pub(crate) fn of_tools(money: Money) -> Parts {
+        Parts([0, 0, 0, 0, 0, money.micros(), 0, 0, 0])
+    }
+
+    pub(crate) fn of_overhead(money: Money) -> Parts {
+        Parts([0, 0, 0, 0, 0, 0, money.micros(), 0, 0])
+    }
+
+    pub(crate) fn of_own_hours(hours: Hours) -> Parts {
+        Parts([0, 0, 0, 0, 0, 0, 0, hours.0, 0])
+    }
+
+    /// As stored when a build was closed; what is out of range counts as nothing.
+    pub(crate) fn stored(it: &StoredParts) -> Parts {
+        let parts = [it.money, it.paid, it.vehicle, it.own, it.supplied, it.tools, it.overhead];
+        let [money, paid, vehicle, own, supplied, tools, overhead] = parts.map(micros);
+        Parts([
+            money,
+            paid,
+            vehicle,
+            own,
+            supplied,
+            tools,
+            overhead,
+            micros(it.own_seconds),
+            micros(it.paid_seconds),
+        ])
+    }
+
+    /// To be stored.
+    pub(crate) fn to_stored(self) -> StoredParts {
+        let some = |it: i128| (it != 0).then(|| Dec(fixed::decimal_of(it).normalize()));
+        let [money, paid, vehicle, own, supplied, tools, overhead, own_seconds, paid_seconds] =
+            self.0.map(some);
+        StoredParts { money, paid, vehicle, own, supplied, tools, overhead, own_seconds, paid_seconds }
     }
 
     /// Work: `paid` people's hours are money.
     pub(crate) fn of_labour(value: Money, seconds: Seconds, paid: bool) -> Parts {
         let (value, time) = (value.micros(), Hours::of(seconds).0);
-        if paid { Parts([0, value, 0, 0, 0, 0, time]) } else { Parts([0, 0, 0, value, 0, time, 0]) }
+        if paid {
+            Parts([0, value, 0, 0, 0, 0, 0, 0, time])
+        } else {
+            Parts([0, 0, 0, value, 0, 0, 0, time, 0])
+        }
     }
 
     pub(crate) fn through(&self, lens: Lens) -> Money {
-        let [all, cash, vehicle, own] =
-            [self.total_micros(), self.cash_micros(), self.vehicle().micros(), self.own_labour().micros()];
+        let (all, cash) = (self.total_micros(), self.cash_micros());
         Money::from_micros(match lens {
             Lens::All => all,
             Lens::Cash => cash,
             Lens::Rest => all.saturating_sub(cash),
-            Lens::CashAndVehicle => cash.saturating_add(vehicle),
-            Lens::OwnLabour => own,
+            Lens::CashAndWear => {
+                cash.saturating_add(self.vehicle().micros()).saturating_add(self.tools().micros())
+            }
+            Lens::OwnLabour => self.own_labour().micros(),
         })
     }
 
@@ -196,9 +258,25 @@ impl Parts {
         shares
     }
 
+    /// Shares every part by that same part of `lines`: what each line takes of it. Nothing is lost; a part that no line
+    /// has goes to the first.
+    pub(crate) fn allocate_like(self, lines: &[Parts]) -> Vec<Parts> {
+        let mut shares = vec![Parts::ZERO; lines.len()];
+        for (place, part) in self.0.into_iter().enumerate().filter(|(_, part)| *part != 0) {
+            let weights: Vec<i128> =
+                lines.iter().map(|line| line.0.get(place).copied().unwrap_or(0)).collect();
+            for (share, amount) in shares.iter_mut().zip(fixed::allocate(part, &weights)) {
+                if let Some(slot) = share.0.get_mut(place) {
+                    *slot = amount;
+                }
+            }
+        }
+        shares
+    }
+
     fn total_micros(&self) -> i128 {
-        let Parts([money, paid, vehicle, own, supplied, ..]) = *self;
-        [money, paid, vehicle, own, supplied].into_iter().fold(0, i128::saturating_add)
+        let Parts([money, paid, vehicle, own, supplied, tools, overhead, ..]) = *self;
+        [money, paid, vehicle, own, supplied, tools, overhead].into_iter().fold(0, i128::saturating_add)
     }
 
     fn cash_micros(&self) -> i128 {
@@ -213,4 +291,9 @@ impl Parts {
         }
         result
     }
+}
+
+/// A stored decimal in millionths.
+fn micros(stored: Option<Dec>) -> i128 {
+    stored.and_then(|it| fixed::micros_of(it.0)).unwrap_or(0)
 }

@@ -3,7 +3,7 @@
 //! `true.labour.stage_0190f3c2-…`: steps joined by full stops, each the code of a [`Rule`] and, where it
 //! is about one thing, an underscore and that thing's id. Not here: what is at an address (`present`).
 
-use super::{Rule, Statement};
+use super::{Rule, Statement, sides::OneSide};
 use crate::journal::kinds::Source;
 use std::fmt;
 
@@ -90,7 +90,29 @@ impl Rule {
             Rule::TaxBack => Step("tax-back".into()),
             Rule::OwnHours => Step("own-hours".into()),
             Rule::InTheTimber => Step("timber".into()),
-            Rule::HourEarned => Step("hour-earned".into()),
+            Rule::HourEarned { .. } => Step("hour-earned".into()),
+            Rule::Tool { tool, .. } => of("tool", tool),
+            Rule::OneOffMoney => Step("one-off-money".into()),
+            Rule::Sides => Step("sides".into()),
+            Rule::Side { side: OneSide::Piece, .. } => Step("piece".into()),
+            Rule::Side { side: OneSide::Film, .. } => Step("film".into()),
+            Rule::Net => Step("net".into()),
+            Rule::InKind => Step("in-kind".into()),
+            Rule::StillExpected => Step("expected".into()),
+            Rule::TaxIn => Step("tax-in".into()),
+            Rule::Item { .. } => Step("item".into()),
+            Rule::Batch => Step("batch".into()),
+            Rule::Loss => Step("loss".into()),
+            Rule::Scrap => Step("scrap".into()),
+            Rule::OneOffEach => Step("one-off-each".into()),
+            Rule::ProfitOnSold { .. } => Step("profit".into()),
+            Rule::ItemsAtCost { .. } => Step("at-cost".into()),
+            Rule::BuildInstead => Step("instead".into()),
+            Rule::BuildTook => Step("took".into()),
+            Rule::BuildOwnTime { .. } => Step("own-time-all".into()),
+            Rule::BuildSavedFree => Step("saved-free".into()),
+            Rule::BuildSavedAtRate => Step("saved-at-rate".into()),
+            Rule::BuildPaidAnHour { .. } => Step("paid-an-hour".into()),
             Rule::LotCost { lot } => of("cost", lot),
             Rule::Fetched { .. } => Step("fetched".into()),
             Rule::Reclaimed { .. } => Step("reclaimed".into()),

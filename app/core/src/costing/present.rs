@@ -73,5 +73,8 @@ fn by_itself(part: &Part, minor: u8) -> Option<Shown> {
 
 /// Whether a figure is the sum of its parts; the others divide.
 fn adds_up(rule: &Rule) -> bool {
-    !matches!(rule, Rule::PaidAnHour { .. } | Rule::HourEarned)
+    !matches!(
+        rule,
+        Rule::PaidAnHour { .. } | Rule::HourEarned { .. } | Rule::Item { .. } | Rule::BuildPaidAnHour { .. }
+    )
 }

@@ -1,6 +1,6 @@
 //! Which rule a figure follows, with what it is about; and how a leaf was worked out, in numbers.
 
-use super::Hours;
+use super::{Hours, overhead::Month, sides::OneSide};
 use crate::{
     journal::{
         Id,
@@ -30,11 +30,13 @@ pub enum CostKind {
     Tools,
     /// What the shop costs whether or not anyone works.
     Overhead,
+    /// Jigs, templates, design: its share of what all that will be made with them bear.
+    OneOff,
 }
 
 impl CostKind {
     /// In the order of the sheet.
-    pub const ALL: [CostKind; 9] = [
+    pub const ALL: [CostKind; 10] = [
         CostKind::Salvaged,
         CostKind::Bought,
         CostKind::Offcut,
@@ -44,6 +46,7 @@ impl CostKind {
         CostKind::Labour,
         CostKind::Tools,
         CostKind::Overhead,
+        CostKind::OneOff,
     ];
 
     /// A draw goes by its use, consumable first, else by its lot's origin.
@@ -69,6 +72,7 @@ impl CostKind {
             CostKind::Labour => "labour",
             CostKind::Tools => "tools",
             CostKind::Overhead => "overhead",
+            CostKind::OneOff => "one-off",
         }
     }
 }
@@ -144,7 +148,77 @@ pub enum Rule {
     /// Own hours that sit in drawn stock.
     InTheTimber,
     /// (net income + in kind − true cost + own labour) ÷ own hours.
-    HourEarned,
+    HourEarned {
+        /// Own hours, those in the timber included.
+        hours: Hours,
+    },
+    /// What one tool cost.
+    Tool {
+        /// Which.
+        tool: Id,
+        /// Run hours.
+        hours: Quantity,
+    },
+    /// Money that one-off work here took, whole: the bridge takes it off again.
+    OneOffMoney,
+    /// Both sides of the true cost.
+    Sides,
+    /// One side of it.
+    Side {
+        /// Which.
+        side: OneSide,
+        /// Hours of this side, worked on the build.
+        hours: Hours,
+    },
+    /// What came in, less tax in it and fees.
+    Net,
+    /// Supplied goods that were drawn, as income of the film.
+    InKind,
+    /// Still expected.
+    StillExpected,
+    /// Tax that came in with it: owed, no income.
+    TaxIn,
+    /// Cost of one good item, one-off work in it.
+    Item {
+        /// Good ones made.
+        good: u32,
+    },
+    /// What all items bear: a side of the true cost without one-off work.
+    Batch,
+    /// Spoilage beyond what is usual: a loss, not a cost of the good ones.
+    Loss,
+    /// What scrap brought.
+    Scrap,
+    /// Its share of the one-off work for each item.
+    OneOffEach,
+    /// Net income of the piece side less the cost of those sold.
+    ProfitOnSold {
+        /// How many.
+        count: u32,
+    },
+    /// So many items at their cost.
+    ItemsAtCost {
+        /// How many.
+        count: u32,
+    },
+    /// The same timber new, over every salvaged lot that a build drew.
+    BuildInstead,
+    /// Money, vehicle and wear in what it drew of salvaged lots.
+    BuildTook,
+    /// Own time in what it drew of salvaged lots.
+    BuildOwnTime {
+        /// How long.
+        hours: Hours,
+    },
+    /// What the salvage of a build saved, own time free.
+    BuildSavedFree,
+    /// The same, own time at its rate.
+    BuildSavedAtRate,
+    /// What an hour of reclaiming paid, over all lots that a build drew.
+    BuildPaidAnHour {
+        /// Own hours in what was drawn.
+        hours: Hours,
+    },
     /// All that a lot cost.
     LotCost {
         /// The lot.
@@ -251,6 +325,48 @@ pub enum Working {
         tax: Money,
         /// Discount.
         discount: Money,
+    },
+    /// Hours × what the shop costs in a month ÷ hours of a normal month.
+    Overhead {
+        /// How long.
+        seconds: Seconds,
+        /// What the month costs, and over how many hours.
+        month: Month,
+        /// The film's pool is in it.
+        film: bool,
+    },
+    /// Run hours × rate.
+    Tool {
+        /// How long somebody was at it.
+        seconds: Seconds,
+        /// The share of it that the tool ran.
+        duty: Ratio,
+        /// Wear.
+        wear: Money,
+        /// Of the blade.
+        blade: Money,
+        /// Upkeep and power.
+        beside: Money,
+    },
+    /// Its share of one-off work: `of × good ÷ run`.
+    OneOff {
+        /// The whole line.
+        of: Money,
+        /// Good ones made.
+        good: u32,
+        /// To be made in all.
+        run: u32,
+    },
+    /// A share of what came in.
+    Received {
+        /// As it arrived.
+        amount: Money,
+        /// Tax in it.
+        tax: Money,
+        /// Kept back.
+        fee: Money,
+        /// Parts that are for this build, and of how many.
+        share: (u64, u64),
     },
     /// An amount as typed.
     Amount,

@@ -217,16 +217,26 @@ impl LotAccount {
         self.left().map_or(Quantity::ZERO, |left| left.minus(self.on_shelf()))
     }
 
+    /// As if no build that drew from it had been closed.
+    pub(crate) fn unit_of_all(&self) -> Option<UnitCost> {
+        let pool = |pool: Parts, over: Option<Quantity>| {
+            over.filter(|over| !over.is_zero()).map(|over| (pool.total(), over))
+        };
+        let fetched = pool(self.fetched, Some(self.usable?));
+        let reclaimed = pool(self.reclaimed, self.sorted).filter(|(money, _)| !money.is_zero());
+        (fetched.is_some() || reclaimed.is_some()).then_some(UnitCost { fetched, reclaimed })
+    }
+
     /// With so much more drawn.
     fn unit_cost(&self, more: Quantity) -> Option<UnitCost> {
-        let drawn = self.drawn.plus(more);
+        let (rest, drawn) = (self.rest, self.rest.drawn.plus(more));
         let pool = |pool: Parts, over: Option<Quantity>| {
             let over = over.map(|over| over.max(drawn)).filter(|over| !over.is_zero())?;
             Some((pool.total(), over))
         };
-        let fetched = pool(self.fetched, Some(self.usable?));
-        let sorted = self.sorted.or((!more.is_zero()).then_some(more));
-        let reclaimed = pool(self.reclaimed, sorted).filter(|(money, _)| !money.is_zero());
+        let fetched = pool(rest.fetched, Some(rest.usable?));
+        let sorted = rest.sorted.or((!more.is_zero()).then_some(more));
+        let reclaimed = pool(rest.reclaimed, sorted).filter(|(money, _)| !money.is_zero());
         (fetched.is_some() || reclaimed.is_some()).then_some(UnitCost { fetched, reclaimed })
     }
 }

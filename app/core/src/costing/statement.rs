@@ -1,7 +1,7 @@
 //! A figure with its working, down to the entries.
 //!
-//! A parent equals the signed sum of its parts exactly; only [`Rule::PaidAnHour`] and
-//! [`Rule::HourEarned`] divide. Gaps and flags of the parts are carried up. No words here.
+//! A parent equals the signed sum of its parts exactly; only what is said of an hour or of
+//! one item divides. Gaps and flags of the parts are carried up. No words here.
 
 use super::{Flag, Gap, Hours, Rule, Working};
 use crate::measure::InOrder;

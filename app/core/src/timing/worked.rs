@@ -40,8 +40,24 @@ pub struct Worked {
     pub span: bool,
 }
 
+/// A part of a stretch that counts: without a pause in it, and no later stretch of the same person took it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Owned {
+    /// Place of the stretch in `shop.stretches`.
+    pub stretch: usize,
+    /// From.
+    pub from: Instant,
+    /// To.
+    pub to: Instant,
+}
+
 /// One row for each stretch, in their order. A clock runs until `as_of`; nothing counts after it.
 pub fn worked(shop: &Shop, as_of: Instant) -> Vec<Worked> {
+    owned(shop, as_of).0
+}
+
+/// The rows of [`worked`], and the intervals that they are made of, person by person, in time.
+pub fn owned(shop: &Shop, as_of: Instant) -> (Vec<Worked>, Vec<Owned>) {
     let last_day = shop.zone.day(as_of);
     let mut rows: Vec<Worked> =
         shop.stretches.iter().enumerate().map(|(at, stretch)| row(at, stretch, last_day)).collect();
@@ -56,10 +72,11 @@ pub fn worked(shop: &Shop, as_of: Instant) -> Vec<Worked> {
             key,
         }));
     }
+    let mut owned = Vec::with_capacity(rows.len());
     for pieces in people.into_values() {
-        give(&pieces, &mut rows);
+        give(&pieces, &mut rows, &mut owned);
     }
-    rows
+    (rows, owned)
 }
 
 /// A moment's claim: the later start wins, then the greater id.
@@ -125,7 +142,7 @@ pub(crate) fn length(span: Interval, pauses: &[Interval], as_of: Instant) -> Sec
 }
 
 /// Walks one person's pieces in time and gives each moment to the greatest claim.
-fn give(pieces: &[Piece], rows: &mut [Worked]) {
+fn give(pieces: &[Piece], rows: &mut [Worked], owned: &mut Vec<Owned>) {
     let mut turns: Vec<(Instant, bool, Key)> = Vec::with_capacity(pieces.len().saturating_mul(2));
     for piece in pieces {
         turns.push((piece.from, true, piece.key));
@@ -138,6 +155,7 @@ fn give(pieces: &[Piece], rows: &mut [Worked]) {
         if let Some(owner) = open.last().filter(|_| at > since) {
             let below = open.iter().rev().skip(1).map(|key| key.stretch);
             credit(rows, owner.stretch, at.since(since), below);
+            owned.push(Owned { stretch: owner.stretch, from: since, to: at });
         }
         since = at;
         if begins {

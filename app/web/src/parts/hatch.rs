@@ -14,6 +14,7 @@ pub enum Hatch {
     Labour,
     Tools,
     Overhead,
+    OneOff,
     /// Red: culled, dearer, lost.
     Loss,
     /// The piece's side.
@@ -42,6 +43,7 @@ impl Hatch {
             Hatch::Labour => "labour",
             Hatch::Tools => "tools",
             Hatch::Overhead => "overhead",
+            Hatch::OneOff => "one-off",
             Hatch::Loss => "loss",
             Hatch::Piece => "piece",
             Hatch::Film => "film",
@@ -61,6 +63,7 @@ impl Hatch {
             Hatch::Labour => &["url(#h-labour)"],
             Hatch::Tools => &["url(#h-tools)"],
             Hatch::Overhead => &["url(#h-overhead)"],
+            Hatch::OneOff => &["url(#h-one-off)"],
             Hatch::Loss => &["url(#h-loss)"],
             Hatch::Film => &["url(#h-film)"],
             Hatch::Both => &["url(#h-bought)", "url(#h-film)"],
@@ -131,7 +134,7 @@ pub fn HatchDefs() -> impl IntoView {
 /// A pattern: its id, its tile in px, its paths by class.
 type Pattern = (&'static str, u32, u32, &'static [(&'static str, &'static str)]);
 
-const PATTERNS: [Pattern; 13] = [
+const PATTERNS: [Pattern; 14] = [
     // Wavy grain with nail holes.
     (
         "h-salvaged",
@@ -151,6 +154,7 @@ const PATTERNS: [Pattern; 13] = [
     ("h-direct", 9, 9, &[("lines", "M4.5 0v9"), ("lines heavy", "M4.5 2.5v2")]),
     ("h-labour", 23, 20, &[("lines round", "M4.5 4.5v12M8.5 4v12.5M12.5 4.5v12M16.5 4v12.5M2 14.5L19.5 6")]),
     ("h-tools", 10, 10, &[("lines", "M0 10L10 0M-1 1l2 -2M9 11l2 -2M3 10L13 0M-7 10L3 0")]),
+    ("h-one-off", 10, 10, &[("lines", "M0 10L10 0M0 0L10 10M-1 1l2 -2M9 11l2 -2M-1 9l2 2M9 -1l2 2")]),
     ("h-overhead", 16, 12, &[("lines", "M0 .5h16M0 6.5h16M3.5 .5v6M11.5 6.5v6")]),
     ("h-one-off", 12, 12, &[("lines", "M0 6h12M6 0v12M3 3l6 6M9 3L3 9")]),
     ("h-loss", 6, 6, &[("checkers", "M-1 1l2 -2M0 6L6 0M5 7l2 -2")]),

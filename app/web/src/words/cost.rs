@@ -1,6 +1,6 @@
 //! What things cost: names of figures, their workings, and the sheets around them.
 
-use benchslate_core::costing::CostKind;
+use benchslate_core::costing::{CostKind, OneSide};
 
 /// A kind of cost.
 pub fn kind(kind: CostKind) -> &'static str {
@@ -14,6 +14,7 @@ pub fn kind(kind: CostKind) -> &'static str {
         CostKind::Labour => "Labour",
         CostKind::Tools => "Tools",
         CostKind::Overhead => "Overhead",
+        CostKind::OneOff => "One-off share",
     }
 }
 
@@ -29,6 +30,7 @@ pub fn rest_of(kind: CostKind) -> &'static str {
         CostKind::Labour => "Own labour",
         CostKind::Tools => "Tools",
         CostKind::Overhead => "Overhead",
+        CostKind::OneOff => "One-off share",
     }
 }
 
@@ -227,6 +229,129 @@ pub fn saved_free() -> &'static str {
 /// The saving with own time at its rate.
 pub fn saved_at_rate() -> &'static str {
     "Saved, own time at its rate"
+}
+
+/// Money of one-off work, in the bridge.
+pub fn one_off_money() -> &'static str {
+    "One-off money, borne by the run"
+}
+
+/// Both sides of the true cost.
+pub fn sides() -> &'static str {
+    "Piece and film"
+}
+
+/// One side of it.
+pub fn one_side(side: OneSide) -> &'static str {
+    match side {
+        OneSide::Piece => "Piece",
+        OneSide::Film => "Film",
+    }
+}
+
+/// Income, tax and fees out.
+pub fn net() -> &'static str {
+    "Came in, tax and fees out"
+}
+
+/// Supplied goods as income of the film.
+pub fn in_kind() -> &'static str {
+    "Supplied goods used"
+}
+
+/// Income that has not come yet.
+pub fn expected() -> &'static str {
+    "Still expected"
+}
+
+/// Tax that came in with it.
+pub fn tax_in() -> &'static str {
+    "Tax in it, owed"
+}
+
+/// The cost of one.
+pub fn item() -> &'static str {
+    "One good item"
+}
+
+/// What all of them bear.
+pub fn batch() -> &'static str {
+    "All items"
+}
+
+/// Spoilage beyond what is usual.
+pub fn loss() -> &'static str {
+    "Spoiled beyond the usual"
+}
+
+/// What scrap fetched.
+pub fn scrap() -> &'static str {
+    "Scrap fetched"
+}
+
+/// One-off work, for one item.
+pub fn one_off_each() -> &'static str {
+    "One-off share"
+}
+
+/// On what was sold.
+pub fn profit() -> &'static str {
+    "Left over on those sold"
+}
+
+/// Items at their cost.
+pub fn items_at_cost() -> &'static str {
+    "At cost"
+}
+
+/// Hours × what a month costs ÷ its hours.
+pub fn month_over(cost: &str, hours: &str) -> String {
+    format!("{cost} a month \u{f7}\u{a0}{hours} h")
+}
+
+/// A tool's run.
+pub fn ran(hours: &str, duty: &str) -> String {
+    format!("{hours}, runs {duty} of it")
+}
+
+/// What wore off.
+pub fn wear(figure: &str) -> String {
+    format!("wear {figure}")
+}
+
+/// The blade's part.
+pub fn blade(figure: &str) -> String {
+    format!("blade {figure}")
+}
+
+/// Upkeep and power.
+pub fn upkeep_and_power(figure: &str) -> String {
+    format!("upkeep and power {figure}")
+}
+
+/// A share of one-off work: `104.00, for 22 of 60`.
+pub fn for_so_many(figure: &str, good: u32, run: u32) -> String {
+    format!("{figure}, for {good} of {run}")
+}
+
+/// Kept back by whoever passed it on.
+pub fn fee_off(figure: &str) -> String {
+    format!("fee {figure}")
+}
+
+/// How tools are worked out.
+pub fn how_tools() -> &'static str {
+    "Run hours, each at wear, blade, upkeep and power."
+}
+
+/// How overhead is worked out.
+pub fn how_overhead() -> &'static str {
+    "Hours, each at what the shop costs in a normal month."
+}
+
+/// How one-off work is shared.
+pub fn how_one_off() -> &'static str {
+    "Jigs, templates and design, spread over all that will be made with them."
 }
 
 /// What an hour of reclaiming paid.
@@ -431,6 +556,11 @@ pub fn drive(km: &str) -> String {
 /// A drive of which the length is not known.
 pub fn some_drive() -> &'static str {
     "a drive"
+}
+
+/// A receipt of which nobody said from whom.
+pub fn receipt() -> &'static str {
+    "receipt"
 }
 
 /// Tolls and the like.

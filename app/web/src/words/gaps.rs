@@ -41,6 +41,12 @@ pub fn short(gap: &Gap) -> &'static str {
         Gap::NoHours { .. } => "no hours",
         Gap::NotKept { .. } => "not kept yet",
         Gap::IncomeNotKept => "no income entry",
+        Gap::NoNormalHours { .. } => "no hours a month",
+        Gap::NoToolPrice { .. } => "no price",
+        Gap::NoToolLife { .. } => "no life",
+        Gap::NoKwhPrice => "no price a kWh",
+        Gap::NothingMade { .. } => "none made yet",
+        Gap::NoOwnHours { .. } => "no own hours",
         Gap::OutOfRange { .. } => "too large",
     }
 }
@@ -105,9 +111,38 @@ pub fn gap(gap: &Gap, shop: &Shop) -> Told {
             "Hauling and reclaiming hours go here.",
             Some(Place::Hours),
         ),
-        Gap::NotKept { kind } => told(not_kept(*kind).into(), "No entries for it in this version.", None),
+        Gap::NotKept { kind: CostKind::Overhead } => told(
+            not_kept(CostKind::Overhead).into(),
+            "Add what the shop costs every month.",
+            Some(Place::Shop),
+        ),
+        Gap::NotKept { kind } => {
+            told(not_kept(*kind).into(), "Add the tools that wear, and where they run.", Some(Place::Shop))
+        }
         Gap::IncomeNotKept => {
-            told("What came in for it".into(), "No entries for income in this version.", None)
+            told("What came in for it".into(), "Write down what was paid, or what is expected.", None)
+        }
+        Gap::NoNormalHours { film } => told(
+            if *film { "Film hours of a normal month" } else { "Hours of a normal month" }.into(),
+            "Say how many hours the monthly costs go over.",
+            Some(Place::Choices),
+        ),
+        Gap::NoToolPrice { tool: it } => told(
+            format!("No price for {}", tool_name(shop, *it)),
+            "Say what it cost; 0 is a price too.",
+            entry(it),
+        ),
+        Gap::NoToolLife { tool: it } => told(
+            format!("No life for {}", tool_name(shop, *it)),
+            "Say how many run hours it lasts.",
+            entry(it),
+        ),
+        Gap::NoKwhPrice => told("No price a kWh".into(), "Say what a kWh costs.", Some(Place::Choices)),
+        Gap::NothingMade { .. } => {
+            told("Nothing good made yet".into(), "Say how many are finished, and how many spoiled.", None)
+        }
+        Gap::NoOwnHours { .. } => {
+            told("No own hours".into(), "Hours of people who are not paid.", Some(Place::Hours))
         }
         Gap::OutOfRange { entry: it } => {
             told(format!("Too large to work out: {}", entry_name(shop, *it)), "Correct the entry.", entry(it))
@@ -148,6 +183,11 @@ pub fn flag(flag: &Flag, shop: &Shop, tongue: &Tongue) -> Told {
         Flag::Circle { entry } => {
             at(entry, "Two lots feed each other".into(), "What this draw would add is left out.")
         }
+        Flag::WornOut { tool: it, entry } => at(
+            entry,
+            format!("{} ran longer than it was to last", tool_name(shop, *it)),
+            "Its wear has stopped at its price; upkeep and power go on.",
+        ),
         Flag::Later { entry } => {
             at(entry, format!("{}: dated after today", entry_name(shop, *entry)), "Not counted yet.")
         }
@@ -181,6 +221,7 @@ fn not_kept(kind: CostKind) -> &'static str {
         | CostKind::Consumables
         | CostKind::Direct
         | CostKind::Supplied
+        | CostKind::OneOff
         | CostKind::Labour => cost::kind(kind),
     }
 }
@@ -213,6 +254,10 @@ fn how_odd(odd: &Odd) -> &'static str {
         Odd::LinesBeyondTotal => "The lines are counted.",
         Odd::Lost { .. } => "Counted without it.",
     }
+}
+
+fn tool_name(shop: &Shop, tool: Id) -> String {
+    shop.tools.get(&tool).map_or_else(|| "a tool that is not there".to_owned(), |it| it.name.clone())
 }
 
 fn who(shop: &Shop, person: Id) -> String {

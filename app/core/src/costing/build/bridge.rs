@@ -4,11 +4,12 @@
 //! Draws of an item count as other stock. Source: our own rule, DEVELOPERS.md § Figures.
 
 use super::{
-    kinds::{Rows, drawn, sum_of},
+    kinds::{Rows, drawn, kinds, sum_of},
+    lines::{CostLine, Group},
     spent,
 };
 use crate::{
-    costing::{Part, Rule, Statement, parts::Lens, stock::DrawRow},
+    costing::{CostKind, Part, Rule, Statement, parts::Lens, stock::DrawRow},
     journal::kinds::{Bearer, Source},
 };
 use std::collections::BTreeMap;
@@ -16,10 +17,24 @@ use std::collections::BTreeMap;
 /// The true cost by way of what was spent.
 pub(super) fn from_used_up(rows: &Rows, bearer: Bearer) -> Statement {
     let mut parts = vec![Part::plus(used_up(rows, bearer))];
-    for (kind, hours, lines) in rows.kinds(Lens::Rest) {
+    for (kind, hours, lines) in kinds(rows.lines.iter(), Lens::Rest, None) {
+        parts.push(Part::plus(sum_of(Rule::Rest { kind, hours }, lines)));
+    }
+    // One-off money is in Used up whole; the true cost bears a share of the work, whatever part it is.
+    for (_, hours, lines) in kinds(rows.pooled.iter().map(alone).collect::<Vec<_>>().iter(), Lens::Cash, None)
+    {
+        let _ = hours;
+        parts.push(Part::minus(sum_of(Rule::OneOffMoney, lines)));
+    }
+    for (kind, hours, lines) in kinds(rows.share.iter(), Lens::All, None) {
         parts.push(Part::plus(sum_of(Rule::Rest { kind, hours }, lines)));
     }
     Statement::sum(Rule::FromUsedUp, parts, Vec::new(), Vec::new())
+}
+
+/// A line of one-off work, by itself whatever its kind.
+fn alone(line: &CostLine) -> CostLine {
+    CostLine { kind: CostKind::OneOff, group: Group::None, ..line.clone() }
 }
 
 fn used_up(rows: &Rows, bearer: Bearer) -> Statement {

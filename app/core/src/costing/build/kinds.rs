@@ -1,46 +1,55 @@
-//! The kinds of a build's cost, each down to its entries, seen whole or in some of their parts.
+//! The kinds of a build's cost, each down to its entries, seen whole, in some of their parts, or on one side.
 //!
-//! Labour by stage, stock by lot or item, then the lines of the journal. A kind without a line is left
-//! out: nothing was logged, and a nought would say more than is known.
+//! Labour and overhead by stage, tools by tool, stock by lot or item, then the lines of the journal. A kind without a
+//! line is left out: nothing was logged, and a nought would say more than is known.
 
+use super::lines::{CostLine, Group, lines};
 use crate::{
     costing::{
-        Books, CostKind, Flag, Gap, Hours, Part, Parts, Rule, Statement, Value, books::Bearing, parts::Lens,
-        stock::DrawRow,
+        Books, CostKind, Flag, Gap, Hours, Part, Parts, Rule, Statement, Value, books::Bearing,
+        one_off::Series, parts::Lens, sides::OneSide, stock::DrawRow,
     },
-    journal::{Id, kinds::Source},
-    measure::{Money, Quantity},
+    journal::{
+        Id,
+        kinds::{Bearer, Source},
+    },
+    measure::{Money, Quantity, Unit},
 };
 use std::collections::BTreeMap;
 
-/// The rows of one bearer.
-#[derive(Clone, Copy)]
+/// The lines of one bearer.
 pub(super) struct Rows<'a> {
     pub books: &'a Books,
     pub bearing: &'a Bearing,
-}
-
-/// True cost = all parts, by kind.
-pub(super) fn true_cost(rows: &Rows) -> Statement {
-    rows.by_kind(Rule::TrueCost, Lens::All)
-}
-
-/// Money parts, by kind.
-pub(super) fn used_up(rows: &Rows) -> Statement {
-    rows.by_kind(Rule::UsedUpByKind, Lens::Cash)
+    /// What it bears itself.
+    pub lines: Vec<CostLine>,
+    /// Its one-off work, where that goes into a pool of all that will be made with it.
+    pub pooled: Vec<CostLine>,
+    /// Its share of that pool.
+    pub share: Vec<CostLine>,
 }
 
 impl<'a> Rows<'a> {
+    pub fn of(books: &'a Books, bearer: Bearer) -> Rows<'a> {
+        let bearing = books.ledgers.borne_by(bearer);
+        let all = lines(books, bearer);
+        let (build, series) = match bearer {
+            Bearer::Build(build) => (Some(build), books.series_of(build)),
+            Bearer::Lot(_) | Bearer::Shop => (None, None),
+        };
+        let (pooled, lines) = all.into_iter().partition(|line| line.one_off && series.is_some());
+        let share = build.zip(series).map(|(build, series)| series.share_lines(build)).unwrap_or_default();
+        Rows { books, bearing, lines, pooled, share }
+    }
+
     /// Everything that the bearer bears.
     pub fn parts(&self) -> Parts {
-        let Rows { books, bearing } = *self;
-        let labour =
-            bearing.labour.iter().filter_map(|at| books.ledgers.labour.get(*at)).map(|row| row.parts());
-        let trips = bearing.trips.iter().filter_map(|at| books.ledgers.trips.get(*at)).map(|row| row.parts());
-        let expenses = bearing.expenses.iter().filter_map(|at| books.ledgers.expenses.get(*at));
-        let draws = self.draws().map(|row| row.parts);
-        let all = labour.chain(trips).chain(expenses.map(|row| row.parts())).chain(draws);
-        all.fold(Parts::ZERO, Parts::plus)
+        self.lines.iter().chain(&self.share).fold(Parts::ZERO, |sum, line| sum.plus(line.parts))
+    }
+
+    /// What of it is one side's.
+    pub fn parts_on(&self, side: OneSide) -> Parts {
+        self.lines.iter().chain(&self.share).fold(Parts::ZERO, |sum, line| sum.plus(line.on(Some(side))))
     }
 
     /// Its draws and returns, in order.
@@ -49,83 +58,85 @@ impl<'a> Rows<'a> {
         self.bearing.draws.iter().filter_map(move |at| books.stock.rows.get(*at))
     }
 
-    fn by_kind(&self, rule: Rule, lens: Lens) -> Statement {
-        let kinds = self
-            .kinds(lens)
-            .into_iter()
-            .map(|(kind, hours, parts)| Part::plus(sum_of(Rule::Kind { kind, hours }, parts)));
-        Statement::sum(rule, kinds.collect(), Vec::new(), Vec::new())
-    }
-
-    /// The lines of every kind that has any, in the order of the sheet, with the hours in it.
-    pub fn kinds(&self, lens: Lens) -> Vec<(CostKind, Hours, Lines)> {
-        let mut kinds: BTreeMap<CostKind, (Hours, Lines)> = BTreeMap::new();
-        for ((kind, source), draws) in self.by_source(lens) {
-            let (hours, lines) = kinds.entry(kind).or_default();
-            for row in &draws {
-                *hours = hours.plus(row.parts.own_hours());
-            }
-            lines.parts.push(Part::plus(drawn(self.books, source, &draws, lens)));
-        }
-        let direct = self.direct(lens);
-        if !direct.parts.is_empty() {
-            kinds.insert(CostKind::Direct, (Hours::ZERO, direct));
-        }
-        let (hours, labour) = self.labour(lens);
-        if !labour.parts.is_empty() {
-            kinds.insert(CostKind::Labour, (hours, labour));
-        }
-        kinds.into_iter().map(|(kind, (hours, lines))| (kind, hours, lines)).collect()
-    }
-
-    /// Draws by kind and source; those that add nothing to a part of the cost are left out of it.
-    fn by_source(&self, lens: Lens) -> BTreeMap<(CostKind, Source), Vec<&'a DrawRow>> {
-        let mut sources: BTreeMap<(CostKind, Source), Vec<&DrawRow>> = BTreeMap::new();
-        for row in self.draws().filter(|row| lens == Lens::All || !row.parts.through(lens).is_zero()) {
-            sources.entry((row.kind, row.account)).or_default().push(row);
-        }
-        sources
-    }
-
-    /// Expenses and drives.
+    /// Expenses, drives and what by-products brought, one-off ones too.
     pub fn direct(&self, lens: Lens) -> Lines {
-        let mut lines = Lines::default();
-        let ledgers = &self.books.ledgers;
-        for row in self.bearing.expenses.iter().filter_map(|at| ledgers.expenses.get(*at)) {
-            let value = row.cost.map(|_| row.parts().through(lens));
-            lines.add(self.books, row.entry, value, super::super::Working::Amount, row.gap(), lens);
-        }
-        for row in self.bearing.trips.iter().filter_map(|at| ledgers.trips.get(*at)) {
-            let parts = row.parts();
-            let value = (row.gap().is_none() || !parts.is_zero()).then(|| parts.through(lens));
-            lines.add(self.books, row.entry, value, row.working(), row.gap(), lens);
-        }
-        lines
+        let mut all = Lines::default();
+        let direct = self.lines.iter().chain(&self.pooled).filter(|line| line.kind == CostKind::Direct);
+        direct.filter(|line| line.shows(lens, None)).for_each(|line| all.push(line, lens, None));
+        all
     }
+}
 
-    /// Hours by stage: the stages in the order of the picker.
-    fn labour(&self, lens: Lens) -> (Hours, Lines) {
-        let mut stages: BTreeMap<(u8, Id), (Hours, Lines)> = BTreeMap::new();
-        let mut all = Hours::ZERO;
-        for row in self.bearing.labour.iter().filter_map(|at| self.books.ledgers.labour.get(*at)) {
-            let value = row.value.map(|_| row.parts().through(lens));
-            let place = self.books.shop.stage_place(row.stage);
-            let mut line = Lines::default();
-            line.add(self.books, row.entry, value, row.working(), row.gap(), lens);
-            if line.parts.is_empty() {
-                continue;
+/// True cost = all parts, by kind; or one side of it.
+pub(super) fn true_cost(rows: &Rows, rule: Rule, side: Option<OneSide>) -> Statement {
+    let all = rows.lines.iter().chain(&rows.share);
+    by_kind(rule, all, Lens::All, side)
+}
+
+/// Money parts, by kind: one-off money whole.
+pub(super) fn used_up(rows: &Rows) -> Statement {
+    let pooled = rows.pooled.iter().map(|line| CostLine {
+        kind: CostKind::OneOff,
+        group: Group::None,
+        ..line.clone()
+    });
+    let pooled: Vec<CostLine> = pooled.collect();
+    by_kind(Rule::UsedUpByKind, rows.lines.iter().chain(&pooled), Lens::Cash, None)
+}
+
+fn by_kind<'a>(
+    rule: Rule,
+    all: impl Iterator<Item = &'a CostLine>,
+    lens: Lens,
+    side: Option<OneSide>,
+) -> Statement {
+    let kinds = kinds(all, lens, side)
+        .into_iter()
+        .map(|(kind, hours, parts)| Part::plus(sum_of(Rule::Kind { kind, hours }, parts)));
+    Statement::sum(rule, kinds.collect(), Vec::new(), Vec::new())
+}
+
+/// The lines of every kind that has any, in the order of the sheet, with the hours in it.
+pub(super) fn kinds<'a>(
+    all: impl Iterator<Item = &'a CostLine>,
+    lens: Lens,
+    side: Option<OneSide>,
+) -> Vec<(CostKind, Hours, Lines)> {
+    let mut groups: BTreeMap<(CostKind, Group), Vec<&CostLine>> = BTreeMap::new();
+    for line in all.filter(|line| line.shows(lens, side)) {
+        groups.entry((line.kind, line.group)).or_default().push(line);
+    }
+    let mut kinds: Vec<(CostKind, Hours, Lines)> = Vec::new();
+    for ((kind, group), lines) in groups {
+        if kinds.last().is_none_or(|last| last.0 != kind) {
+            kinds.push((kind, Hours::ZERO, Lines::default()));
+        }
+        let Some((_, hours, of_kind)) = kinds.last_mut() else { continue };
+        *hours = lines.iter().fold(*hours, |sum, line| sum.plus(line.hours_on(side)));
+        match rule_of(group, &lines, side) {
+            None => lines.iter().for_each(|line| of_kind.push(line, lens, side)),
+            Some(rule) => {
+                let mut of_group = Lines::default();
+                lines.iter().for_each(|line| of_group.push(line, lens, side));
+                of_kind.parts.push(Part::plus(sum_of(rule, of_group)));
             }
-            line.flags.extend(row.flags());
-            let (hours, lines) = stages.entry((place, row.stage)).or_default();
-            let worked = Hours::of(row.seconds);
-            (*hours, all) = (hours.plus(worked), all.plus(worked));
-            lines.append(line);
         }
-        let mut lines = Lines::default();
-        for ((_, stage), (hours, of_stage)) in stages {
-            lines.parts.push(Part::plus(sum_of(Rule::Stage { stage, hours }, of_stage)));
+    }
+    kinds
+}
+
+fn rule_of(group: Group, lines: &[&CostLine], side: Option<OneSide>) -> Option<Rule> {
+    let hours = lines.iter().fold(Hours::ZERO, |sum, line| sum.plus(line.hours_on(side)));
+    match group {
+        Group::None => None,
+        Group::Stage(_, stage) => Some(Rule::Stage { stage, hours }),
+        Group::Tool(tool) => Some(Rule::Tool { tool, hours: hours.in_hours() }),
+        Group::Stock(source) => {
+            let quantities = lines.iter().map(|line| line.drawn.and_then(|drawn| drawn.0));
+            let quantity = quantities.fold(Some(Quantity::ZERO), |sum, it| Some(sum?.plus(it?)));
+            let unit = lines.first().and_then(|line| line.drawn).map_or(Unit::Each, |(_, unit)| unit);
+            Some(Rule::Drawn { source, quantity, unit })
         }
-        (all, lines)
     }
 }
 
@@ -138,6 +149,14 @@ pub(crate) struct Lines {
 }
 
 impl Lines {
+    fn push(&mut self, line: &CostLine, lens: Lens, side: Option<OneSide>) {
+        let value = line.value(lens, side);
+        let working = line.working(value.unwrap_or_default());
+        self.parts.push(Part::entry(line.entry, value.map(Value::Money), working));
+        self.gaps.extend_from_slice(&line.gaps);
+        self.flags.extend_from_slice(&line.flags);
+    }
+
     /// A line of the journal. Seen in some of its parts only, one that has none of them is left out.
     pub(crate) fn add(
         &mut self,
@@ -155,12 +174,6 @@ impl Lines {
         self.parts.push(Part::entry(entry, value.map(Value::Money), working));
         self.gaps.extend(gap);
         self.flags.extend(books.odd(entry));
-    }
-
-    fn append(&mut self, more: Lines) {
-        self.parts.extend(more.parts);
-        self.gaps.extend(more.gaps);
-        self.flags.extend(more.flags);
     }
 }
 
@@ -185,6 +198,19 @@ pub(crate) fn drawn(books: &Books, source: Source, draws: &[&DrawRow], lens: Len
         lines.flags.extend(books.odd(row.entry()));
         quantity = quantity.zip(row.signed_quantity()).map(|(sum, it)| sum.plus(it));
     }
-    let unit = draws.first().map_or(crate::measure::Unit::Each, |row| row.unit);
+    let unit = draws.first().map_or(Unit::Each, |row| row.unit);
     sum_of(Rule::Drawn { source, quantity, unit }, lines)
+}
+
+/// The one-off lines of a build, whole: what goes into the pool.
+pub(crate) fn one_off_lines(books: &Books, build: Id) -> Vec<CostLine> {
+    let all = lines(books, Bearer::Build(build));
+    all.into_iter().filter(|line| line.one_off).collect()
+}
+
+impl Books {
+    /// The pool of one-off work that a build shares in; none: it bears its own.
+    pub(crate) fn series_of(&self, build: Id) -> Option<&Series> {
+        self.series.iter().find(|series| series.shares.iter().any(|share| share.0 == build))
+    }
 }

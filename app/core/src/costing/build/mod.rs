@@ -6,15 +6,23 @@
 mod bridge;
 mod hours;
 mod kinds;
+mod lines;
 mod spent;
 
-use super::{Books, Flag, Gap, Parts, Path, Rule, Statement};
-use crate::journal::{
-    Id,
-    kinds::{Bearer, Source},
+use super::{
+    Batch, Books, CostKind, Earned, Flag, Gap, Hours, Items, Key, Part, Parts, Path, Rule, Statement, Value,
+    batch, income, sides::OneSide,
+};
+use crate::{
+    journal::{
+        Id,
+        kinds::{Bearer, Source},
+    },
+    measure::{Money, fixed},
 };
 use kinds::Rows;
-pub(crate) use kinds::{Lines, sum_of};
+pub(crate) use kinds::{Lines, one_off_lines, sum_of};
+pub(crate) use lines::{CostLine, Group};
 
 /// The sheet of a build.
 #[derive(Clone, Debug, PartialEq)]
@@ -35,6 +43,41 @@ pub struct BuildCost {
     pub hour_earned: Statement,
     /// The cost as a vector of parts.
     pub parts: Parts,
+    /// What it drew of stock, as a vector of parts.
+    pub drawn: Parts,
+    /// The parts of the piece, and of the film.
+    pub side_parts: (Parts, Parts),
+    /// How what is for both sides is shared.
+    pub key: Key,
+    /// The true cost, side by side.
+    pub sides: Statement,
+    /// What came in and is still to come.
+    pub earned: Earned,
+    /// Supplied goods that were drawn, as income of the film.
+    pub in_kind: Statement,
+    /// What was finished, and what left.
+    pub items: Items,
+    /// One good item, by the piece side.
+    pub batch: Batch,
+    /// One good item, film and all.
+    pub batch_all: Batch,
+    /// The pool of one-off work that it shares in; none: it bears its own.
+    pub one_off: Option<OneOff>,
+}
+
+/// A pool of one-off work, seen from one build.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct OneOff {
+    /// All of it.
+    pub pool: Parts,
+    /// What this build bears.
+    pub share: Parts,
+    /// Still to be borne by what will be made.
+    pub rest: Parts,
+    /// To be made in all.
+    pub run: u32,
+    /// For each item.
+    pub each: Money,
 }
 
 impl BuildCost {
@@ -49,15 +92,49 @@ impl BuildCost {
     }
 
     /// Every figure that an address can begin with.
-    pub fn roots(&self) -> [&Statement; 6] {
+    pub fn roots(&self) -> [&Statement; 12] {
         let BuildCost { true_cost, bridge, used_up_by_kind, tax_back, own_hours, hour_earned, .. } = self;
-        [true_cost, bridge, used_up_by_kind, tax_back, own_hours, hour_earned]
+        let BuildCost { sides, earned, in_kind, batch, .. } = self;
+        let Earned { net, expected, tax, .. } = earned;
+        [
+            true_cost,
+            bridge,
+            used_up_by_kind,
+            tax_back,
+            own_hours,
+            hour_earned,
+            sides,
+            net,
+            expected,
+            tax,
+            in_kind,
+            &batch.item,
+        ]
     }
 
     /// The figures from a root down to the end of an address, the root first.
     pub fn open(&self, path: &Path) -> Option<Vec<&Statement>> {
         self.roots().into_iter().find_map(|root| path.walk(root))
     }
+}
+
+/// The true cost as piece and film.
+fn sides(rows: &Rows) -> Statement {
+    let sides = [OneSide::Piece, OneSide::Film].map(|side| {
+        let labour = rows.lines.iter().filter(|line| line.kind == CostKind::Labour);
+        let hours = labour.fold(Hours::ZERO, |sum, line| sum.plus(line.hours_on(Some(side))));
+        Part::plus(kinds::true_cost(rows, Rule::Side { side, hours }, Some(side)))
+    });
+    Statement::sum(Rule::Sides, sides.into_iter().collect(), Vec::new(), Vec::new())
+}
+
+fn in_kind(rows: &Rows) -> Statement {
+    let drawn = rows.lines.iter().filter(|line| !line.parts.supplied().is_zero());
+    let parts = drawn.map(|line| {
+        let value = line.parts.supplied();
+        Part::entry(line.entry, Some(Value::Money(value)), line.working(value))
+    });
+    Statement::sum(Rule::InKind, parts.collect(), Vec::new(), Vec::new())
 }
 
 impl Books {
@@ -72,31 +149,80 @@ impl Books {
     }
 
     pub(super) fn cost_of(&self, bearer: Bearer) -> BuildCost {
-        let rows = Rows { books: self, bearing: self.ledgers.borne_by(bearer) };
-        let mut true_cost = kinds::true_cost(&rows);
+        let rows = Rows::of(self, bearer);
+        let mut true_cost = kinds::true_cost(&rows, Rule::TrueCost, None);
         let mut bridge = bridge::from_used_up(&rows, bearer);
         let flags = rows.bearing.later.iter().map(|entry| Flag::Later { entry: *entry });
         let flags: Vec<Flag> = flags.collect();
+        let not_kept = self.not_kept(rows.bearing.labour.is_empty());
         for statement in [&mut true_cost, &mut bridge] {
-            // Wear and overhead go by hours: no hours, nothing missing.
-            statement.add_gaps(if rows.bearing.labour.is_empty() { &[] } else { &Gap::NOT_KEPT });
+            statement.add_gaps(&not_kept);
             statement.add_flags(&flags);
         }
+        let parts = rows.parts();
+        let sides = sides(&rows);
+        let own_hours = hours::own(&rows);
+        let earned = income::earned(self, bearer);
+        let in_kind = in_kind(&rows);
+        let hour_earned = income::hour_earned(
+            bearer,
+            &earned,
+            &in_kind,
+            &true_cost,
+            &hours::labour(&rows),
+            own_hours.hours().unwrap_or_default(),
+        );
+        let build = match bearer {
+            Bearer::Build(id) | Bearer::Lot(id) => id,
+            Bearer::Shop => Id::of([0; 16]),
+        };
+        let items = self.items(build);
+        let one_off = self.one_off(build, &rows);
+        let (share, each) = one_off.map(|it| (it.share.total(), it.each)).unwrap_or_default();
+        let piece = sides.part(|rule| matches!(rule, Rule::Side { side: OneSide::Piece, .. })).cloned();
+        let batch = batch::batch(build, &items, &piece.unwrap_or_else(|| true_cost.clone()), share, each);
+        let batch_all = batch::batch(build, &items, &true_cost, share, each);
         BuildCost {
             bearer,
             true_cost,
             bridge,
             used_up_by_kind: kinds::used_up(&rows),
             tax_back: spent::tax_back(&rows, bearer),
-            own_hours: hours::own(&rows),
-            hour_earned: Statement::carrying(
-                Rule::HourEarned,
-                Vec::new(),
-                vec![Gap::IncomeNotKept],
-                Vec::new(),
-            ),
-            parts: rows.parts(),
+            own_hours,
+            hour_earned,
+            drawn: rows.draws().fold(Parts::ZERO, |sum, row| sum.plus(row.parts)),
+            side_parts: (rows.parts_on(OneSide::Piece), rows.parts_on(OneSide::Film)),
+            parts,
+            key: self.ledgers.keys.of_bearer(bearer),
+            sides,
+            earned,
+            in_kind,
+            items,
+            batch,
+            batch_all,
+            one_off,
         }
+    }
+
+    /// Costs that go by hours, where there are hours and no entries of that kind in the whole shop.
+    fn not_kept(&self, no_hours: bool) -> Vec<Gap> {
+        let missing =
+            [(CostKind::Tools, self.shop.keeps_tools), (CostKind::Overhead, self.shop.keeps_months)];
+        let missing = missing.into_iter().filter(|(_, kept)| !kept && !no_hours);
+        missing.map(|(kind, _)| Gap::NotKept { kind }).collect()
+    }
+
+    fn one_off(&self, build: Id, rows: &Rows) -> Option<OneOff> {
+        let series = self.series_of(build)?;
+        let run = i128::from(series.run);
+        let each = fixed::mul_div(series.pool.total().micros(), 1, run).map(Money::from_micros);
+        Some(OneOff {
+            pool: series.pool,
+            share: rows.share.iter().fold(Parts::ZERO, |sum, line| sum.plus(line.parts)),
+            rest: series.rest,
+            run: series.run,
+            each: each.unwrap_or_default(),
+        })
     }
 
     /// Lots that are drawn by name and were got for this bearer, in the order of their ids.

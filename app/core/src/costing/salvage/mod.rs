@@ -9,7 +9,7 @@ mod saving;
 pub use board::Board;
 pub use saving::Saving;
 
-use super::{Books, Path, Statement, UnitCost};
+use super::{Books, Parts, Path, Statement, UnitCost};
 use crate::journal::{Id, kinds::Source};
 
 /// The sheet of a lot that is drawn by name.
@@ -21,8 +21,14 @@ pub struct LotBook {
     pub board: Board,
     /// Fetched and reclaimed, down to the lines.
     pub cost: Statement,
-    /// Of one unit; none where it can't be said yet.
+    /// All of it as a vector of parts.
+    pub parts: Parts,
+    /// What is still on the shelf, as a vector of parts.
+    pub shelf: Parts,
+    /// Of one unit now; none where it can't be said yet.
     pub unit_cost: Option<UnitCost>,
+    /// Of one unit as if no build that drew from it had been closed.
+    pub unit_of_all: Option<UnitCost>,
     /// Against the same thing new.
     pub saving: Saving,
 }
@@ -48,7 +54,10 @@ impl Books {
             lot,
             board: board::board(self, account),
             cost: cost::cost(self, account),
+            parts: account.cost(),
+            shelf: account.shelf(),
             unit_cost: self.unit_cost(Source::Lot(lot)),
+            unit_of_all: account.unit_of_all(),
             saving: saving::saving(self, account),
         })
     }

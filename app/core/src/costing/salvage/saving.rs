@@ -23,6 +23,8 @@ pub struct Saving {
     pub new: Option<NewStock>,
     /// How much was drawn, in the measure in which new stock is sold; none where that can't be said.
     pub quantity: Option<Quantity>,
+    /// Overhead in what was drawn or lost: left out, it would be paid anyway.
+    pub overhead_left_out: Money,
     /// Own time counts nothing.
     pub time_free: Statement,
     /// Own time at its rate.
@@ -39,7 +41,8 @@ pub(super) fn saving(books: &Books, lot: &LotAccount) -> Saving {
     let at_rate = saved(Rule::SavedAtRate { lot: id }, &instead, &[&used.cash, &used.own], &used.gaps);
     let paid_an_hour = paid_an_hour(id, &time_free, used.hours);
     let quantity = sold_quantity(lot).ok();
-    Saving { new: lot.facts.new.clone(), quantity, time_free, at_rate, paid_an_hour }
+    let overhead_left_out = lot.cost().minus(lot.shelf()).overhead();
+    Saving { new: lot.facts.new.clone(), quantity, overhead_left_out, time_free, at_rate, paid_an_hour }
 }
 
 /// What went into the timber that was drawn or lost.
@@ -66,7 +69,7 @@ impl Used {
         let hours = out.own_hours();
         let of =
             |rule: Rule, lens: Lens| Statement::sum(rule, parts(lens), lot.gaps.clone(), lot.flags.clone());
-        let cash = of(Rule::MoneyAndVehicle { lot: id }, Lens::CashAndVehicle);
+        let cash = of(Rule::MoneyAndVehicle { lot: id }, Lens::CashAndWear);
         let own = of(Rule::OwnTime { lot: id, hours }, Lens::OwnLabour);
         // No own hours cost nothing, whatever else the lot lacks.
         let own =
@@ -76,7 +79,7 @@ impl Used {
             gaps.push(Gap::NothingDrawn { lot: id });
         }
         // Wear would count, and goes by hours.
-        if lines.iter().any(|line| line.pool == Pool::Reclaimed) {
+        if !books.shop.keeps_tools && lines.iter().any(|line| line.pool == Pool::Reclaimed) {
             gaps.push(Gap::NotKept { kind: CostKind::Tools });
         }
         Used { cash, own, hours, gaps }

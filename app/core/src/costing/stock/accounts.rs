@@ -1,7 +1,7 @@
 //! All accounts, costed in such an order that stock drawn for a lot is costed before that lot.
 
 use super::{
-    DrawRow, ItemAccount, LotAccount,
+    DrawRow, Frozen, ItemAccount, LotAccount,
     average::Average,
     lines, named_lot,
     named_lot::{Found, yield_of},
@@ -40,10 +40,11 @@ pub(crate) struct Stock {
 }
 
 /// Costs all stock up to `last`.
-pub(crate) fn stock(shop: &Shop, facts: &Facts, ledgers: &mut Ledgers, last: Day) -> Stock {
+pub(crate) fn stock(shop: &Shop, facts: &Facts, ledgers: &mut Ledgers, last: Day, frozen: Frozen) -> Stock {
     let rows = rows::rows(shop, last);
     ledgers.index_draws(&rows);
-    let mut all = All::new(shop, facts, ledgers, rows, last);
+    let mut all = All { frozen, ..All::new(shop, facts, ledgers, rows, last) };
+    all.look();
     for account in all.sequence() {
         match account {
             Source::Lot(lot) => all.named_lot(lot),
@@ -67,6 +68,7 @@ struct All<'a> {
     yields: FxHashMap<&'a str, Vec<Ratio>>,
     /// Draws that would go round in a circle.
     left_out: FxHashSet<usize>,
+    frozen: Frozen,
 }
 
 impl<'a> All<'a> {
@@ -83,6 +85,7 @@ impl<'a> All<'a> {
             pooled: BTreeMap::new(),
             yields: FxHashMap::default(),
             left_out: FxHashSet::default(),
+            frozen: Frozen::default(),
         };
         for (at, row) in all.stock.rows.iter().enumerate() {
             all.stock.by_source.entry(row.account).or_default().push(at);
@@ -92,7 +95,6 @@ impl<'a> All<'a> {
                 all.pooled.entry(item).or_default().push(lot);
             }
         }
-        all.look();
         all
     }
 
@@ -229,7 +231,7 @@ impl<'a> All<'a> {
         let mut account = named_lot::open(lot, &lines, found, drawn, self.history(lot, found));
         account.flags.extend(lines.iter().flat_map(|line| self.facts.odd_flags(line.entry)));
         account.flags.extend(self.odd_sorts.get(&id).into_iter().flatten());
-        named_lot::share_out(&mut account, &mut self.stock.rows, &of_lot);
+        named_lot::share_out(&mut account, &mut self.stock.rows, &of_lot, &self.frozen);
         self.stock.lots.insert(id, account);
         self.put_back(Source::Lot(id), of_lot);
     }
@@ -276,8 +278,7 @@ impl<'a> All<'a> {
             match turn {
                 Turn::Receipt(lot) => self.receive(lot, &mut average),
                 Turn::Draw(row) => {
-                    let quantity = self.stock.rows.get(row).and_then(|row| row.quantity).unwrap_or_default();
-                    let place = average.draw(quantity);
+                    let place = self.draw(row, &mut average);
                     taken.push((row, place));
                     places.insert(row, place);
                 }
@@ -319,10 +320,39 @@ impl<'a> All<'a> {
         average.receive(quantity, cost, &gaps);
     }
 
+    /// A draw of a closed build takes what it cost when it was closed, if the shelf covers it.
+    fn draw(&mut self, at: usize, average: &mut Average) -> usize {
+        let row = self.stock.rows.get_mut(at);
+        let quantity = row.as_ref().and_then(|row| row.quantity).unwrap_or_default();
+        let frozen = row.as_ref().and_then(|row| self.frozen.get(row.entry()));
+        let before = frozen.map(|frozen| quantity.minus(frozen.quantity));
+        match (row, frozen, before) {
+            // What had come back by then is gone from what was frozen: it comes back at the same cost.
+            (Some(row), Some(frozen), Some(back))
+                if quantity <= average.there() && !frozen.quantity.is_zero() =>
+            {
+                row.frozen = true;
+                let gross = frozen.fetched.plus(frozen.fetched.share(back, frozen.quantity));
+                average.draw_as_closed(quantity, gross)
+            }
+            _ => average.draw(quantity),
+        }
+    }
+
     fn give_back(&mut self, at: usize, draw: Option<usize>, average: &mut Average) {
+        let drawn = self.stock.rows.get(at).and_then(|row| self.stock.rows.get(row.returns?));
+        let closed = drawn.filter(|row| row.frozen).and_then(|row| self.frozen.get(row.entry())?.day);
         let Some(row) = self.stock.rows.get_mut(at) else { return };
         let Some(draw) = draw else { return };
-        row.parts = average.give_back(draw, row.quantity.unwrap_or_default()).negated();
+        let quantity = row.quantity.unwrap_or_default();
+        let after_closing = closed.is_some_and(|day| row.order.day > day);
+        let back = if after_closing {
+            average.give_back_at_nothing(quantity);
+            Parts::ZERO
+        } else {
+            average.give_back(draw, quantity)
+        };
+        row.parts = back.negated();
         row.known = true;
     }
 

@@ -119,6 +119,36 @@ impl Average {
         at
     }
 
+    /// On the shelf.
+    pub(crate) fn there(&self) -> Quantity {
+        self.shelf
+    }
+
+    /// A draw that cost what it cost when its build was closed. With nothing left on the shelf, what is then left of its
+    /// cost is a difference.
+    pub(crate) fn draw_as_closed(&mut self, quantity: Quantity, cost: Parts) -> usize {
+        self.cost = self.cost.minus(cost);
+        self.shelf = self.shelf.minus(quantity);
+        if self.shelf.is_zero() {
+            self.differences = self.differences.plus(self.cost);
+            self.cost = Parts::ZERO;
+            self.gaps.clear();
+        }
+        let (gross, settled, settled_quantity) = (cost, cost, quantity);
+        self.taken.push(Taken { known: true, gross, settled, settled_quantity, ..Taken::default() });
+        self.taken.len().saturating_sub(1)
+    }
+
+    /// Comes back after its build was closed.
+    pub(crate) fn give_back_at_nothing(&mut self, quantity: Quantity) {
+        let (left, _) = self.settle(quantity, Parts::ZERO, &[]);
+        self.shelf = self.shelf.plus(left);
+        self.full = self.full.max(self.shelf);
+        if !self.shelf.is_zero() {
+            self.last = Some((self.cost, self.shelf));
+        }
+    }
+
     /// So much of a draw comes back at that draw's unit cost; what it gives back is handed back.
     pub(crate) fn give_back(&mut self, draw: usize, quantity: Quantity) -> Parts {
         let Some(taken) = self.taken.get_mut(draw) else { return Parts::ZERO };

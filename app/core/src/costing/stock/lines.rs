@@ -53,6 +53,24 @@ pub(crate) fn lines(
     }
     for row in bears.labour.iter().filter_map(|at| ledgers.labour.get(*at)) {
         lines.push(work(facts, row));
+        if !row.overhead.parts().is_zero() || row.overhead.gap.is_some() {
+            lines.push(LotLine {
+                entry: row.entry,
+                pool: pool_of(facts, row.stage),
+                parts: row.overhead.parts(),
+                working: row.overhead.working(row.seconds),
+                gap: row.overhead.gap,
+            });
+        }
+    }
+    for row in bears.tools.iter().filter_map(|at| ledgers.tools.rows.get(*at)) {
+        lines.push(LotLine {
+            entry: row.entry,
+            pool: pool_of(facts, row.stage),
+            parts: row.parts(),
+            working: row.working(),
+            gap: row.gaps.first().copied(),
+        });
     }
     for row in bears.draws.iter().filter_map(|at| draws.get(*at)) {
         lines.push(LotLine {
@@ -87,10 +105,15 @@ fn price(lot: &Lot) -> LotLine {
     }
 }
 
+/// Haul hours and all that goes by them are fetched; other hours are reclaimed.
+fn pool_of(facts: &Facts, stage: Id) -> Pool {
+    if facts.hauls(stage) { Pool::Fetched } else { Pool::Reclaimed }
+}
+
 fn work(facts: &Facts, row: &LabourRow) -> LotLine {
     LotLine {
         entry: row.entry,
-        pool: if facts.hauls(row.stage) { Pool::Fetched } else { Pool::Reclaimed },
+        pool: pool_of(facts, row.stage),
         parts: row.parts(),
         working: row.working(),
         gap: row.gap(),

@@ -7,12 +7,14 @@
 
 mod accounts;
 pub(crate) mod average;
+mod frozen;
 pub(crate) mod lines;
 pub(crate) mod named_lot;
-mod rows;
+pub(crate) mod rows;
 
 pub(crate) use accounts::{Stock, stock};
 pub(crate) use average::ItemAccount;
+pub(crate) use frozen::Frozen;
 pub(crate) use lines::{LotLine, Pool};
 pub(crate) use named_lot::LotAccount;
 pub use named_lot::YieldFrom;

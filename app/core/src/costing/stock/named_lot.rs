@@ -7,7 +7,7 @@
 //! nothing of a lot is lost. What nobody can take any more is a loss of the shop.
 //! Source: IAS 2 paragraph 23 (specific identification); pools: our own rule, DEVELOPERS.md § Salvage.
 
-use super::{DrawRow, LotLine, Pool};
+use super::{DrawRow, Frozen, LotLine, Pool, frozen::AsClosed};
 use crate::measure::InOrder;
 use crate::{
     costing::{CostKind, Flag, Gap, Parts},
@@ -75,6 +75,8 @@ pub(crate) struct LotAccount {
     pub sorted: Option<Quantity>,
     pub fetched: Parts,
     pub reclaimed: Parts,
+    /// What is left of both when draws of closed builds have kept theirs.
+    pub rest: Rest,
     /// What is still on the shelf, of either pool.
     pub shelf_fetched: Parts,
     pub shelf_reclaimed: Parts,
@@ -82,6 +84,16 @@ pub(crate) struct LotAccount {
     pub lost: Parts,
     pub gaps: Vec<Gap>,
     pub flags: Vec<Flag>,
+}
+
+/// Pools, and what they go over, with draws of closed builds out of both.
+#[derive(Clone, Copy, Debug, Default)]
+pub(crate) struct Rest {
+    pub fetched: Parts,
+    pub reclaimed: Parts,
+    pub usable: Option<Quantity>,
+    pub sorted: Option<Quantity>,
+    pub drawn: Quantity,
 }
 
 impl LotAccount {
@@ -128,6 +140,7 @@ pub(crate) fn open(
         sorted: sorted(facts, found, drawn, usable),
         fetched: pool(Pool::Fetched),
         reclaimed: pool(Pool::Reclaimed),
+        rest: Rest::default(),
         shelf_fetched: Parts::ZERO,
         shelf_reclaimed: Parts::ZERO,
         lost: Parts::ZERO,
@@ -149,34 +162,59 @@ pub(crate) fn open(
     account
 }
 
-/// Shares both pools among the draws and the shelf; writes the rows.
-pub(crate) fn share_out(account: &mut LotAccount, rows: &mut [DrawRow], of_lot: &[usize]) {
+/// Shares both pools among the draws and the shelf; writes the rows. Draws of closed builds keep what they cost, and the
+/// rest goes over what they left.
+pub(crate) fn share_out(account: &mut LotAccount, rows: &mut [DrawRow], of_lot: &[usize], frozen: &Frozen) {
     // Ties go by entry id, so that two phones agree.
     let mut draws: Vec<usize> =
         of_lot.iter().copied().filter(|at| rows.get(*at).is_some_and(|row| row.returns.is_none())).collect();
     draws.order_by_key(|at| rows.get(*at).map(DrawRow::entry));
+    let closed = |row: &DrawRow| frozen.get(row.entry()).copied().filter(|it| !it.quantity.is_zero());
+    let mut kept = AsClosed::default();
+    let mut live: Vec<usize> = Vec::with_capacity(draws.len());
+    for at in draws {
+        let Some(row) = rows.get_mut(at) else { continue };
+        let Some(it) = closed(row) else {
+            live.push(at);
+            continue;
+        };
+        kept.quantity = kept.quantity.plus(row.net());
+        kept.fetched = kept.fetched.plus(it.fetched);
+        kept.reclaimed = kept.reclaimed.plus(it.reclaimed);
+        (row.parts, row.reclaimed) = (it.fetched.plus(it.reclaimed), it.reclaimed);
+        (row.known, row.frozen) = (true, true);
+        tell(row, account);
+    }
     let mut weights: Vec<i128> =
-        draws.iter().map(|at| rows.get(*at).map_or(0, |row| row.net().micros())).collect();
-    let fetched = Spread::of(account.fetched, account.usable, account.drawn, &mut weights);
-    let reclaimed = Spread::of(account.reclaimed, account.sorted, account.drawn, &mut weights);
-    // Stock that no one will ever draw: all culled, or found empty with nothing drawn.
-    if account.usable.is_some_and(|usable| usable.is_zero()) {
-        account.lost = account.fetched.plus(account.reclaimed);
+        live.iter().map(|at| rows.get(*at).map_or(0, |row| row.net().micros())).collect();
+    account.rest = Rest {
+        fetched: account.fetched.minus(kept.fetched),
+        reclaimed: account.reclaimed.minus(kept.reclaimed),
+        usable: account.usable.map(|it| it.minus(kept.quantity)),
+        sorted: account.sorted.map(|it| it.minus(kept.quantity)),
+        drawn: account.drawn.minus(kept.quantity),
+    };
+    let rest = account.rest;
+    let fetched = Spread::of(rest.fetched, rest.usable, rest.drawn, &mut weights);
+    let reclaimed = Spread::of(rest.reclaimed, rest.sorted, rest.drawn, &mut weights);
+    // Stock that no one will ever draw: all culled, found empty with nothing drawn, or all drawn by closed builds.
+    if rest.usable.is_some_and(|usable| usable.is_zero()) {
+        account.lost = rest.fetched.plus(rest.reclaimed);
     } else {
         (account.shelf_fetched, account.shelf_reclaimed) = (fetched.shelf, reclaimed.shelf);
     }
     let known = account.usable.is_some();
-    for (place, at) in draws.iter().enumerate() {
+    for (place, at) in live.iter().enumerate() {
         let share = |spread: &Spread| spread.draws.get(place).copied().unwrap_or_default();
         let net = share(&fetched).plus(share(&reclaimed));
         if let Some(row) = rows.get_mut(*at) {
-            row.parts = net;
+            (row.parts, row.reclaimed) = (net, share(&reclaimed));
             row.known = row.quantity.is_some() && (known || !net.is_zero());
             tell(row, account);
         }
     }
     for at in of_lot {
-        give_back(account, rows, *at);
+        give_back(account, rows, *at, frozen);
     }
 }
 
@@ -201,14 +239,29 @@ impl Spread {
 
 /// What comes back of a draw comes back at its unit cost: the draw's row shows all that was taken, the
 /// return's row what it gave back, and both together what stays drawn.
-fn give_back(account: &LotAccount, rows: &mut [DrawRow], at: usize) {
+fn give_back(account: &LotAccount, rows: &mut [DrawRow], at: usize, frozen: &Frozen) {
+    let drawn = rows.get(at).and_then(|row| rows.get(row.returns?)).filter(|draw| draw.frozen);
+    let closed = drawn.and_then(|draw| frozen.get(draw.entry())).copied();
     let Some(row) = rows.get_mut(at) else { return };
     let Some(draw) = row.returns else { return };
     let quantity = row.quantity.unwrap_or_default();
+    if let Some(closed) = closed {
+        // After closing it comes back at nothing; before, at what it cost then.
+        let late = closed.day.is_some_and(|day| row.order.day > day);
+        let all = closed.fetched.plus(closed.reclaimed);
+        let parts = if late { Parts::ZERO } else { all.share(quantity, closed.quantity) };
+        (row.parts, row.known) = (parts.negated(), true);
+        tell(row, account);
+        if let Some(draw) = rows.get_mut(draw) {
+            draw.parts = draw.parts.plus(parts);
+        }
+        return;
+    }
     let unit = |pool: Parts, over: Option<Quantity>| {
         over.filter(|over| !over.is_zero()).map_or(Parts::ZERO, |over| pool.share(quantity, over))
     };
-    let parts = unit(account.fetched, account.usable).plus(unit(account.reclaimed, account.sorted));
+    let rest = account.rest;
+    let parts = unit(rest.fetched, rest.usable).plus(unit(rest.reclaimed, rest.sorted));
     row.parts = parts.negated();
     row.known = account.usable.is_some() || !parts.is_zero();
     tell(row, account);

@@ -3,7 +3,7 @@
 //! A return belongs to the draw that it names: its account, its bearer, and never more than was drawn.
 
 use crate::{
-    costing::{CostKind, Flag, Gap, Parts, Working},
+    costing::{CostKind, Flag, Gap, Hours, Parts, Working},
     journal::{
         Id, Shop,
         kinds::{Bearer, Side, Source},
@@ -32,6 +32,10 @@ pub(crate) struct DrawRow {
     pub back: Quantity,
     /// Below zero for a return.
     pub parts: Parts,
+    /// What stays of it from the pool of what was reclaimed.
+    pub reclaimed: Parts,
+    /// As it was when its build was closed.
+    pub frozen: bool,
     /// Something can be said of its cost.
     pub known: bool,
     pub gaps: Vec<Gap>,
@@ -50,20 +54,19 @@ impl DrawRow {
 
     /// How a figure of this row, such as its money parts, was worked out.
     pub(crate) fn working(&self, figure: Money) -> Working {
-        let size = self.signed_quantity();
-        let unit_cost = size.and_then(|of| fixed::mul_div(figure.micros(), fixed::SCALE, of.micros()));
-        Working::Draw {
-            quantity: size,
-            unit: self.unit,
-            unit_cost: unit_cost.map(Money::from_micros),
-            hours: self.parts.own_hours(),
-        }
+        working(self.signed_quantity(), self.unit, figure, self.parts.own_hours())
     }
 
     /// Below zero for a return.
     pub(crate) fn signed_quantity(&self) -> Option<Quantity> {
         self.quantity.map(|it| if self.returns.is_some() { it.negated() } else { it })
     }
+}
+
+/// How a figure of a draw was worked out.
+pub(crate) fn working(quantity: Option<Quantity>, unit: Unit, figure: Money, hours: Hours) -> Working {
+    let unit_cost = quantity.and_then(|of| fixed::mul_div(figure.micros(), fixed::SCALE, of.micros()));
+    Working::Draw { quantity, unit, unit_cost: unit_cost.map(Money::from_micros), hours }
 }
 
 /// The account that a source draws from.
@@ -110,6 +113,8 @@ fn row(shop: &Shop, draw: &Draw) -> DrawRow {
         returns: None,
         back: Quantity::ZERO,
         parts: Parts::ZERO,
+        reclaimed: Parts::ZERO,
+        frozen: false,
         known: false,
         gaps: draw.quantity.is_none().then(|| Gap::NoQuantity { entry: draw.entry() }).into_iter().collect(),
         flags: Vec::new(),

@@ -166,6 +166,7 @@ pub fn hatch(kind: CostKind) -> Hatch {
         CostKind::Labour => Hatch::Labour,
         CostKind::Tools => Hatch::Tools,
         CostKind::Overhead => Hatch::Overhead,
+        CostKind::OneOff => Hatch::OneOff,
     }
 }
 

@@ -67,7 +67,30 @@ impl<'a> Say<'a> {
             Rule::TaxBack => words::tax_back(),
             Rule::OwnHours => words::own_hours(),
             Rule::InTheTimber => words::in_the_timber(),
-            Rule::HourEarned => words::hour_earned(),
+            Rule::HourEarned { .. } => words::hour_earned(),
+            Rule::Tool { tool, .. } => {
+                return words::capital(&crate::screens::journal::running_facts::tool(self.view, *tool));
+            }
+            Rule::OneOffMoney => words::one_off_money(),
+            Rule::Sides => words::sides(),
+            Rule::Side { side, .. } => words::one_side(*side),
+            Rule::Net => words::net(),
+            Rule::InKind => words::in_kind(),
+            Rule::StillExpected => words::expected(),
+            Rule::TaxIn => words::tax_in(),
+            Rule::Item { .. } => words::item(),
+            Rule::Batch => words::batch(),
+            Rule::Loss => words::loss(),
+            Rule::Scrap => words::scrap(),
+            Rule::OneOffEach => words::one_off_each(),
+            Rule::ProfitOnSold { .. } => words::profit(),
+            Rule::ItemsAtCost { .. } => words::items_at_cost(),
+            Rule::BuildInstead => words::bought_instead(),
+            Rule::BuildTook => words::money_and_drives(),
+            Rule::BuildOwnTime { .. } => words::own_time(),
+            Rule::BuildSavedFree => words::saved_free(),
+            Rule::BuildSavedAtRate => words::saved_at_rate(),
+            Rule::BuildPaidAnHour { .. } => words::paid_an_hour(),
             Rule::Fetched { .. } => words::fetched(),
             Rule::Reclaimed { .. } => words::reclaimed(),
             Rule::BoughtInstead { .. } => words::bought_instead(),
@@ -97,6 +120,10 @@ impl<'a> Say<'a> {
             | Rule::PaidLabour { hours }
             | Rule::OwnTime { hours, .. }
             | Rule::PaidAnHour { hours, .. }
+            | Rule::HourEarned { hours }
+            | Rule::Side { hours, .. }
+            | Rule::BuildOwnTime { hours }
+            | Rule::BuildPaidAnHour { hours }
             | Rule::Rest { kind: CostKind::Labour, hours }
             | Rule::Kind { kind: CostKind::Labour, hours } => Some(self.hours(*hours)),
             // Hours in the timber are told as such.
@@ -159,6 +186,9 @@ impl<'a> Say<'a> {
             Rule::Drawn { source: Source::Lot(_), .. } | Rule::Draw { .. } => Some(words::how_lot()),
             Rule::Drawn { source: Source::Item(_), .. } => Some(words::how_item()),
             Rule::NotDrawn | Rule::LotNotDrawn { .. } => Some(words::how_not_drawn()),
+            Rule::Tool { .. } | Rule::Kind { kind: CostKind::Tools, .. } => Some(words::how_tools()),
+            Rule::Kind { kind: CostKind::Overhead, .. } => Some(words::how_overhead()),
+            Rule::Kind { kind: CostKind::OneOff, .. } => Some(words::how_one_off()),
             Rule::InTheTimber => Some(words::how_timber()),
             Rule::TaxBack => Some(words::apart()),
             _ => None,
@@ -193,6 +223,15 @@ impl<'a> Say<'a> {
             (Some(Body::Trip(_)), _) => words::some_drive().to_owned(),
             (Some(Body::Expense(expense)), _) => expense.what.clone(),
             (Some(Body::Lot(_)), _) => gaps::name(self.shop(), Source::Lot(entry)),
+            (Some(Body::Receipt(it)), _) => it.whence.clone().unwrap_or_else(|| words::receipt().to_owned()),
+            (Some(Body::ByProduct(it)), _) => it.what.clone(),
+            (Some(Body::Income(it)), _) => {
+                it.what.clone().unwrap_or_else(|| crate::words::income::kind(it.kind).to_owned())
+            }
+            (Some(Body::Made(it)), _) => crate::words::income::made(it.good, it.spoiled.len()),
+            (Some(Body::ToolHours(it)), _) => {
+                crate::screens::journal::running_facts::tool(self.view, it.tool)
+            }
             (Some(Body::Stretch(stretch)), _) => {
                 joined(&self.stage(stretch.stage), &self.person(stretch.person))
             }
@@ -237,6 +276,35 @@ impl<'a> Say<'a> {
                 }
             }
             Working::Amount => {}
+            Working::Overhead { month, film, .. } => {
+                let pool = |cost: Money, hours: Option<Quantity>| {
+                    hours.map(|hours| words::month_over(&money(cost), &tongue.quantity(hours)))
+                };
+                parts.extend(pool(month.shop, month.hours));
+                parts.extend(film.then(|| pool(month.film, month.film_hours)).flatten());
+            }
+            Working::Tool { seconds, duty, wear, blade, beside } => {
+                if let Some(duty) = self.per_cent(*duty) {
+                    parts.push(words::ran(&tongue.hours(*seconds), &duty));
+                }
+                let more = [
+                    (wear, words::wear as fn(&str) -> String),
+                    (blade, words::blade),
+                    (beside, words::upkeep_and_power),
+                ];
+                for (amount, say) in more {
+                    parts.extend((!amount.is_zero()).then(|| say(&money(*amount))));
+                }
+            }
+            Working::OneOff { of, good, run } => parts.push(words::for_so_many(&money(*of), *good, *run)),
+            Working::Received { amount, tax, fee, share: (part, whole) } => {
+                parts.push(money(*amount));
+                let more = [(tax, words::tax as fn(&str) -> String), (fee, words::fee_off)];
+                for (amount, say) in more {
+                    parts.extend((!amount.is_zero()).then(|| say(&money(*amount))));
+                }
+                parts.extend((part != whole).then(|| words::share(*part, *whole)));
+            }
             Working::Share { of, part, whole } => {
                 parts.push(words::taken_of(&money(*of), &tongue.quantity(*part), &tongue.quantity(*whole)));
             }
@@ -363,6 +431,7 @@ pub fn kind(rule: &Rule, shop: &Shop) -> Option<CostKind> {
             let draw = shop.draws.iter().find(|draw| draw.entry() == *entry)?;
             Some(kind_of(draw.from, shop))
         }
+        Rule::Tool { .. } => Some(CostKind::Tools),
         Rule::DirectMoney => Some(CostKind::Direct),
         _ => None,
     }

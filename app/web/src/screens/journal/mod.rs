@@ -5,7 +5,7 @@ mod entry;
 pub mod facts;
 mod history;
 mod line;
-mod running_facts;
+pub mod running_facts;
 mod setting;
 mod sheet;
 

@@ -1,0 +1,104 @@
+//! One-off work (jigs, templates, the design): a pool a design, borne by all that will be made with it.
+//!
+//! A build that repeats another shares that one's pool. Share = pool × good ÷ run planned, in the order in which the
+//! builds were begun and never more than the run; the rest is still to be borne. No run planned: the build bears it all.
+//! Worked example: 150 over 30; 10 good bear 50, 12 good 60, 40 are still to be borne.
+//! Source: our own rule, DEVELOPERS.md § Figures.
+
+use super::{
+    Books, CostKind, Hours, Parts, Working,
+    build::{CostLine, Group, one_off_lines},
+};
+use crate::{
+    journal::{Id, Shop},
+    measure::{Day, InOrder},
+};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// A pool and who bears it.
+#[derive(Clone, Debug)]
+pub(crate) struct Series {
+    /// To be made in all.
+    pub run: u32,
+    pub lines: Vec<CostLine>,
+    pub pool: Parts,
+    /// Build, good ones counted, what it bears.
+    pub shares: Vec<(Id, u32, Parts)>,
+    /// Still to be borne.
+    pub rest: Parts,
+}
+
+impl Series {
+    /// A build's share, down to the lines of the pool.
+    pub(crate) fn share_lines(&self, build: Id) -> Vec<CostLine> {
+        let Some((_, good, share)) = self.shares.iter().find(|it| it.0 == build) else { return Vec::new() };
+        if *good == 0 {
+            return Vec::new();
+        }
+        let parts: Vec<Parts> = self.lines.iter().map(|line| line.parts).collect();
+        let shares = share.allocate_like(&parts);
+        let lines = self.lines.iter().zip(shares).map(|(line, parts)| CostLine {
+            kind: CostKind::OneOff,
+            group: Group::None,
+            parts,
+            film: Parts::ZERO,
+            working: Working::OneOff { of: line.parts.total(), good: *good, run: self.run },
+            drawn: None,
+            hours: parts.own_hours().plus(parts.paid_hours()),
+            film_hours: Hours::ZERO,
+            ..line.clone()
+        });
+        lines.collect()
+    }
+}
+
+/// Every pool, by the first build of its run.
+pub(crate) fn series(books: &Books, shop: &Shop, last: Day) -> Vec<Series> {
+    let mut runs: BTreeMap<Id, Vec<Id>> = BTreeMap::new();
+    let mut builds: Vec<Id> = shop.builds.keys().copied().collect();
+    builds.order_by_key(|id| shop.builds.get(id).map(|build| build.order));
+    for build in builds {
+        runs.entry(first_of_run(shop, build)).or_default().push(build);
+    }
+    let made = super::batch::made(shop, last);
+    let mut all = Vec::new();
+    for (first, builds) in runs {
+        let Some(run) = shop.builds.get(&first).and_then(|build| build.run_planned) else { continue };
+        let lines: Vec<CostLine> = builds.iter().flat_map(|build| one_off_lines(books, *build)).collect();
+        if lines.is_empty() {
+            continue;
+        }
+        let pool = lines.iter().fold(Parts::ZERO, |sum, line| sum.plus(line.parts));
+        let mut left = run;
+        let counted: Vec<u32> = builds
+            .iter()
+            .map(|build| {
+                let good = made.get(build).map_or(0, |it| it.good).min(left);
+                left = left.saturating_sub(good);
+                good
+            })
+            .collect();
+        let weights: Vec<i128> =
+            counted.iter().map(|good| i128::from(*good)).chain(std::iter::once(i128::from(left))).collect();
+        let mut parts = pool.allocate(&weights);
+        let rest = parts.pop().unwrap_or_default();
+        let shares =
+            builds.into_iter().zip(counted).zip(parts).map(|((build, good), parts)| (build, good, parts));
+        all.push(Series { run, lines, pool, shares: shares.collect(), rest });
+    }
+    all
+}
+
+/// The build at the beginning of a chain of repeats. A circle ends where it comes back to.
+fn first_of_run(shop: &Shop, build: Id) -> Id {
+    let mut seen: BTreeSet<Id> = BTreeSet::new();
+    let mut at = build;
+    while seen.insert(at) {
+        match shop.builds.get(&at).and_then(|it| it.repeat_of).filter(|of| shop.builds.contains_key(of)) {
+            Some(of) => at = of,
+            None => return at,
+        }
+    }
+    // A circle has no first: the least id of it stands for it.
+    seen.into_iter().next().unwrap_or(build)
+}
