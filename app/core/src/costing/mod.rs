@@ -48,7 +48,7 @@ pub use overhead::Month;
 pub use parts::{Hours, Parts};
 pub use path::{Path, Step};
 pub use rule::{CostKind, Rule, Working};
-pub use salvage::LotBook;
+pub use salvage::{BuildSaving, LotBook};
 pub use shelf::{ShelfLine, UnitCost};
 pub use sides::{Key, KeyBy, OneSide};
 pub use statement::{Part, PartOf, Sign, Statement, Value};

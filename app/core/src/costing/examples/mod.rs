@@ -5,10 +5,12 @@
 mod figures;
 mod gaps;
 mod labour;
+mod money;
 mod salvage;
 mod shop;
 mod shown;
 mod stock;
+mod tools;
 
 use crate::{
     costing::{LotBook, Path, Statement},

@@ -9,8 +9,18 @@ const BEFORE: &str = "
     person Ana 26.37
     person Ada 19.99 paid
     person Bo
-    build bench
-    build trays
+    setting kwh 0.15
+    setting normal 90
+    setting normal-film 36
+    setting slow-down 0.2
+    build bench run 30 spoil 0.05
+    build trays repeat bench
+    tool saw price 1450 resale 450 life 400 upkeep 0.21 kw 1.75 load 0.5 before 390 at sand:0.5 at reclaim:0.37
+    tool camera price 1200 resale 400 life 2000 rolls at shoot:1
+    blade rip of saw cost 64.13 life 9 on 2026-02-03
+    monthly rent 360.07
+    monthly storage 45.01 film from 2026-02-11
+    receipt till freight 6 discount 5 tax 9.43 total 300 for bench
     item disc consumable each low 3
     item hinge fitting each
     item board timber bf
@@ -42,7 +52,7 @@ pub(super) struct Line {
 pub(super) struct History(Vec<Line>);
 
 pub(super) fn line() -> impl Strategy<Value = Line> {
-    (0..18_u8, 0..64_usize, 0..64_usize, 0..4_000_u32, 1..29_u32)
+    (0..31_u8, 0..64_usize, 0..64_usize, 0..4_000_u32, 1..29_u32)
         .prop_map(|(does, what, of, amount, day)| Line { does, what, of, amount, day })
 }
 
@@ -120,9 +130,49 @@ impl Line {
                 Some(draw) => format!("strike {draw}"),
                 None => format!("strike {named}"),
             },
-            _ => format!("{} {named}", if amount % 2 == 0 { "strike" } else { "again" }),
+            17 => format!("{} {named}", if amount % 2 == 0 { "strike" } else { "again" }),
+            _ => self.running(at, bearer, person, &number),
         };
         format!("{line} on 2026-02-{day:02}")
+    }
+}
+
+impl Line {
+    /// Lines about running the shop.
+    fn running(&self, at: usize, bearer: &str, person: &str, number: &str) -> String {
+        let Line { does, what, of, amount, .. } = *self;
+        let build = if of.is_multiple_of(2) { "bench" } else { "trays" };
+        let side = ["piece", "film", "both"][what % 3];
+        let good = amount % 13;
+        match does {
+            18 => format!("by-product kindling {number} of {bearer}"),
+            19 => format!("expense line {number} receipt till for {bearer} side {side}"),
+            20 => format!(
+                "lot r{at} bought {number} paid {} receipt till for {build}",
+                hundredths(amount % 771)
+            ),
+            21 => format!("ran saw {} stage sand for {bearer}", hundredths(amount % 977)),
+            22 => format!("blade b{at} of saw cost {number} life {}", 1 + amount % 50),
+            23 => format!("monthly m{at} {number} from 2026-02-{:02}", 1 + of % 28),
+            24 => format!(
+                "income sale {side} for bench:{},trays:1 expected {number} got {}",
+                1 + what % 3,
+                hundredths(amount % 1_913)
+            ),
+            25 => format!("made {build} {good} spoiled 1,0.4 scrap {}", hundredths(amount % 513)),
+            26 => format!("hand {build} {good} sold"),
+            27 => format!("expense jig {number} for {build} one-off side {side}"),
+            28 => {
+                let (from, to) = (amount % 20, amount % 20 + 1 + amount % 3);
+                let rolled = format!("roll {from:02}:10-{from:02}:{:02}", 11 + amount % 40);
+                let one_off = if amount % 2 == 0 { " one-off" } else { "" };
+                format!(
+                    "stretch {person} sand from {from:02}:03 to {to:02}:07 {rolled} for {build} side {side}{one_off}"
+                )
+            }
+            29 => format!("close {build}"),
+            _ => format!("reopen {build}"),
+        }
     }
 }
 

@@ -37,6 +37,12 @@ pub(super) fn draw(books: &Books, entry: Id) -> Option<Statement> {
     let row = books.stock.rows.iter().find(|row| row.entry() == entry)?;
     let Source::Lot(lot) = row.account else { return None };
     let lot = books.stock.lots.get(&lot)?;
+    if row.frozen {
+        // As it was when its build was closed: what the lot's lines come to today makes up another figure.
+        let part = Part::entry(entry, Some(Value::Money(row.parts.total())), Working::Amount);
+        let statement = Statement::sum(Rule::Draw { entry }, vec![part], row.gaps.clone(), row.flags.clone());
+        return Some(statement);
+    }
     let taken = row.signed_quantity()?;
     let parts = shares(&books.lot_lines(&lot.facts), row.parts.total(), Lens::All, |line| {
         Some((taken, over(lot, line.pool)?))

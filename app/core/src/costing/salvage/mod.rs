@@ -4,9 +4,11 @@
 
 mod board;
 mod cost;
+mod of_build;
 mod saving;
 
 pub use board::Board;
+pub use of_build::BuildSaving;
 pub use saving::Saving;
 
 use super::{Books, Parts, Path, Statement, UnitCost};

@@ -40,7 +40,7 @@ pub(super) fn saving(books: &Books, lot: &LotAccount) -> Saving {
     let time_free = saved(Rule::SavedTimeFree { lot: id }, &instead, &[&used.cash], &used.gaps);
     let at_rate = saved(Rule::SavedAtRate { lot: id }, &instead, &[&used.cash, &used.own], &used.gaps);
     let paid_an_hour = paid_an_hour(id, &time_free, used.hours);
-    let quantity = sold_quantity(lot).ok();
+    let quantity = sold_quantity(lot, lot.drawn).ok();
     let overhead_left_out = lot.cost().minus(lot.shelf()).overhead();
     Saving { new: lot.facts.new.clone(), quantity, overhead_left_out, time_free, at_rate, paid_an_hour }
 }
@@ -109,18 +109,18 @@ fn paid_an_hour(lot: Id, free: &Statement, hours: Hours) -> Statement {
 
 fn bought_instead(lot: &LotAccount) -> Statement {
     let rule = Rule::BoughtInstead { lot: lot.facts.entry() };
-    match priced(lot) {
+    match priced(lot, lot.drawn) {
         Ok(part) => Statement::sum(rule, vec![part], Vec::new(), Vec::new()),
         Err(gap) => Statement::carrying(rule, Vec::new(), vec![gap], Vec::new()),
     }
 }
 
 /// The one line of it: the lot, with the numbers of its price new.
-fn priced(lot: &LotAccount) -> Result<Part, Gap> {
+pub(super) fn priced(lot: &LotAccount, drawn: Quantity) -> Result<Part, Gap> {
     let id = lot.facts.entry();
     let new = lot.facts.new.as_ref().ok_or(Gap::NoNewPrice { lot: id })?;
-    let quantity = sold_quantity(lot)?;
-    let delivery = delivery(lot, new)?;
+    let quantity = sold_quantity(lot, drawn)?;
+    let delivery = delivery(lot, new, drawn)?;
     let goods = goods(quantity, new).ok_or(Gap::OutOfRange { entry: id })?;
     let NewStock { price, waste, tax, .. } = *new;
     let working = Working::BoughtInstead { quantity, unit: lot.facts.unit, price, waste, tax, delivery };
@@ -134,27 +134,27 @@ fn goods(quantity: Quantity, new: &NewStock) -> Option<Money> {
     fixed::mul_div(priced, new.tax.on_top().micros(), left).map(Money::from_micros)
 }
 
-fn delivery(lot: &LotAccount, new: &NewStock) -> Result<Money, Gap> {
-    if new.delivery.is_zero() || lot.drawn.is_zero() {
+fn delivery(lot: &LotAccount, new: &NewStock, drawn: Quantity) -> Result<Money, Gap> {
+    if new.delivery.is_zero() || drawn.is_zero() {
         return Ok(Money::ZERO);
     }
     let id = lot.facts.entry();
     let usable = lot.usable.ok_or(Gap::NoYield { lot: id })?;
-    fixed::mul_div(new.delivery.micros(), lot.drawn.micros(), usable.micros())
+    fixed::mul_div(new.delivery.micros(), drawn.micros(), usable.micros())
         .map(Money::from_micros)
         .ok_or(Gap::OutOfRange { entry: id })
 }
 
 /// What was drawn, in the measure in which new stock is sold.
-fn sold_quantity(lot: &LotAccount) -> Result<Quantity, Gap> {
+fn sold_quantity(lot: &LotAccount, drawn: Quantity) -> Result<Quantity, Gap> {
     let id = lot.facts.entry();
     let sold = lot.facts.new.as_ref().map_or(lot.facts.basis, |new| new.basis);
     if sold == lot.facts.basis {
-        return Ok(lot.drawn);
+        return Ok(drawn);
     }
     let other = lot.facts.other_measure.zip(lot.facts.rough).filter(|(_, rough)| !rough.is_zero());
     let (other, rough) = other.ok_or(Gap::NoOtherMeasure { lot: id })?;
-    fixed::mul_div(lot.drawn.micros(), other.micros(), rough.micros())
+    fixed::mul_div(drawn.micros(), other.micros(), rough.micros())
         .map(Quantity::from_micros)
         .ok_or(Gap::OutOfRange { entry: id })
 }

@@ -3,6 +3,7 @@
 use super::{
     DrawRow, Frozen, ItemAccount, LotAccount,
     average::Average,
+    frozen::CameBack,
     lines, named_lot,
     named_lot::{Found, yield_of},
     rows,
@@ -69,6 +70,7 @@ struct All<'a> {
     /// Draws that would go round in a circle.
     left_out: FxHashSet<usize>,
     frozen: Frozen,
+    came_back: CameBack,
 }
 
 impl<'a> All<'a> {
@@ -86,6 +88,7 @@ impl<'a> All<'a> {
             yields: FxHashMap::default(),
             left_out: FxHashSet::default(),
             frozen: Frozen::default(),
+            came_back: CameBack::default(),
         };
         for (at, row) in all.stock.rows.iter().enumerate() {
             all.stock.by_source.entry(row.account).or_default().push(at);
@@ -328,9 +331,7 @@ impl<'a> All<'a> {
         let before = frozen.map(|frozen| quantity.minus(frozen.quantity));
         match (row, frozen, before) {
             // What had come back by then is gone from what was frozen: it comes back at the same cost.
-            (Some(row), Some(frozen), Some(back))
-                if quantity <= average.there() && !frozen.quantity.is_zero() =>
-            {
+            (Some(row), Some(frozen), Some(back)) if quantity <= average.there() => {
                 row.frozen = true;
                 let gross = frozen.fetched.plus(frozen.fetched.share(back, frozen.quantity));
                 average.draw_as_closed(quantity, gross)
@@ -341,17 +342,19 @@ impl<'a> All<'a> {
 
     fn give_back(&mut self, at: usize, draw: Option<usize>, average: &mut Average) {
         let drawn = self.stock.rows.get(at).and_then(|row| self.stock.rows.get(row.returns?));
-        let closed = drawn.filter(|row| row.frozen).and_then(|row| self.frozen.get(row.entry())?.day);
+        let drawn = drawn.filter(|row| row.frozen);
+        let known = drawn.and_then(|row| {
+            Some(row.quantity.unwrap_or_default().minus(self.frozen.get(row.entry())?.quantity))
+        });
         let Some(row) = self.stock.rows.get_mut(at) else { return };
         let Some(draw) = draw else { return };
         let quantity = row.quantity.unwrap_or_default();
-        let after_closing = closed.is_some_and(|day| row.order.day > day);
-        let back = if after_closing {
-            average.give_back_at_nothing(quantity);
-            Parts::ZERO
-        } else {
-            average.give_back(draw, quantity)
-        };
+        let before = known.map_or(quantity, |known| self.came_back.of(draw, quantity, known));
+        let back = average.give_back(draw, before);
+        let late = quantity.minus(before);
+        if !late.is_zero() {
+            average.give_back_at_nothing(late);
+        }
         row.parts = back.negated();
         row.known = true;
     }

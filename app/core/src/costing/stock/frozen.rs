@@ -22,8 +22,23 @@ pub(crate) struct AsClosed {
     pub quantity: Quantity,
     pub fetched: Parts,
     pub reclaimed: Parts,
-    /// The day of closing; none: never.
-    pub day: Option<Day>,
+}
+
+/// What had come back of frozen draws by the time they were frozen, as returns go by: so much of each is in what was
+/// frozen, and what comes back beyond it comes back at nothing.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct CameBack {
+    by_draw: FxHashMap<usize, Quantity>,
+}
+
+impl CameBack {
+    /// How much of a return is in what was frozen. `known`: what had come back of its draw by then.
+    pub(crate) fn of(&mut self, draw: usize, quantity: Quantity, known: Quantity) -> Quantity {
+        let so_far = self.by_draw.entry(draw).or_default();
+        let takes = quantity.min(known.minus(*so_far)).max(Quantity::ZERO);
+        *so_far = so_far.plus(takes);
+        takes
+    }
 }
 
 /// Every frozen draw.
@@ -45,7 +60,6 @@ impl Frozen {
                     quantity: it.quantity.quantity().unwrap_or_default(),
                     fetched: Parts::stored(&it.fetched),
                     reclaimed: Parts::stored(&it.reclaimed),
-                    day: Some(state.order.day),
                 };
                 by_draw.insert(it.draw, frozen);
             }

@@ -7,7 +7,10 @@
 //! nothing of a lot is lost. What nobody can take any more is a loss of the shop.
 //! Source: IAS 2 paragraph 23 (specific identification); pools: our own rule, DEVELOPERS.md § Salvage.
 
-use super::{DrawRow, Frozen, LotLine, Pool, frozen::AsClosed};
+use super::{
+    DrawRow, Frozen, LotLine, Pool,
+    frozen::{AsClosed, CameBack},
+};
 use crate::measure::InOrder;
 use crate::{
     costing::{CostKind, Flag, Gap, Parts},
@@ -169,12 +172,11 @@ pub(crate) fn share_out(account: &mut LotAccount, rows: &mut [DrawRow], of_lot: 
     let mut draws: Vec<usize> =
         of_lot.iter().copied().filter(|at| rows.get(*at).is_some_and(|row| row.returns.is_none())).collect();
     draws.order_by_key(|at| rows.get(*at).map(DrawRow::entry));
-    let closed = |row: &DrawRow| frozen.get(row.entry()).copied().filter(|it| !it.quantity.is_zero());
     let mut kept = AsClosed::default();
     let mut live: Vec<usize> = Vec::with_capacity(draws.len());
     for at in draws {
         let Some(row) = rows.get_mut(at) else { continue };
-        let Some(it) = closed(row) else {
+        let Some(it) = frozen.get(row.entry()).copied() else {
             live.push(at);
             continue;
         };
@@ -213,8 +215,9 @@ pub(crate) fn share_out(account: &mut LotAccount, rows: &mut [DrawRow], of_lot: 
             tell(row, account);
         }
     }
+    let mut came_back = CameBack::default();
     for at in of_lot {
-        give_back(account, rows, *at, frozen);
+        give_back(account, rows, *at, frozen, &mut came_back);
     }
 }
 
@@ -239,18 +242,23 @@ impl Spread {
 
 /// What comes back of a draw comes back at its unit cost: the draw's row shows all that was taken, the
 /// return's row what it gave back, and both together what stays drawn.
-fn give_back(account: &LotAccount, rows: &mut [DrawRow], at: usize, frozen: &Frozen) {
+fn give_back(
+    account: &LotAccount,
+    rows: &mut [DrawRow],
+    at: usize,
+    frozen: &Frozen,
+    came_back: &mut CameBack,
+) {
     let drawn = rows.get(at).and_then(|row| rows.get(row.returns?)).filter(|draw| draw.frozen);
-    let closed = drawn.and_then(|draw| frozen.get(draw.entry())).copied();
+    let closed = drawn.and_then(|draw| Some((*frozen.get(draw.entry())?, draw.quantity.unwrap_or_default())));
     let Some(row) = rows.get_mut(at) else { return };
     let Some(draw) = row.returns else { return };
     let quantity = row.quantity.unwrap_or_default();
-    if let Some(closed) = closed {
-        // After closing it comes back at nothing; before, at what it cost then.
-        let late = closed.day.is_some_and(|day| row.order.day > day);
-        let all = closed.fetched.plus(closed.reclaimed);
-        let parts = if late { Parts::ZERO } else { all.share(quantity, closed.quantity) };
-        (row.parts, row.known) = (parts.negated(), true);
+    if let Some((closed, gross)) = closed {
+        // What had come back by then came back at what it cost; later it comes back at nothing.
+        let before = came_back.of(draw, quantity, gross.minus(closed.quantity));
+        let parts = closed.fetched.plus(closed.reclaimed).share(before, closed.quantity);
+        (row.parts, row.known, row.frozen) = (parts.negated(), true, true);
         tell(row, account);
         if let Some(draw) = rows.get_mut(draw) {
             draw.parts = draw.parts.plus(parts);
