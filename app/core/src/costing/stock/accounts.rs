@@ -344,7 +344,10 @@ impl<'a> All<'a> {
         let drawn = self.stock.rows.get(at).and_then(|row| self.stock.rows.get(row.returns?));
         let drawn = drawn.filter(|row| row.frozen);
         let known = drawn.and_then(|row| {
-            Some(row.quantity.unwrap_or_default().minus(self.frozen.get(row.entry())?.quantity))
+            let frozen = self.frozen.get(row.entry())?.quantity;
+            // Nothing stayed, and yet it cost something: all of it had come back at nothing.
+            let none = frozen.is_zero().then_some(Quantity::ZERO);
+            Some(none.unwrap_or_else(|| row.quantity.unwrap_or_default().minus(frozen)))
         });
         let Some(row) = self.stock.rows.get_mut(at) else { return };
         let Some(draw) = draw else { return };

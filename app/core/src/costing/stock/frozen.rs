@@ -78,14 +78,18 @@ impl Books {
         let bearing = self.ledgers.borne_by(Bearer::Build(build));
         let rows = bearing.draws.iter().filter_map(|at| Some((*at, self.stock.rows.get(*at)?)));
         let draws = rows.filter(|(_, row)| row.returns.is_none() && row.known && row.quantity.is_some());
-        let frozen = draws.map(|(at, row)| {
+        let frozen = draws.filter_map(|(at, row)| {
             let (fetched, reclaimed) = self.stock.net_pools(at);
-            kinds::Frozen {
+            // All of it came back: nothing stays that could change.
+            if row.net().is_zero() && fetched.is_zero() && reclaimed.is_zero() {
+                return None;
+            }
+            Some(kinds::Frozen {
                 draw: row.entry(),
                 quantity: Dec::from(row.net()),
                 fetched: fetched.to_stored(),
                 reclaimed: reclaimed.to_stored(),
-            }
+            })
         });
         frozen.collect()
     }
