@@ -68,6 +68,7 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Build(id, Tab::Cost) => view! { <cost::CostSheet of=id/> },
         Place::Build(id, Tab::Spent) => view! { <cost::SpentSheet of=id/> },
         Place::Opened(id, path) => view! { <cost::OpenedSheet of=id path/> },
+        Place::Saving(id) => view! { <cost::SavingSheet of=id/> },
         Place::Shop => view! { <shop::ShopSheet/> },
         Place::Person(of) => view! { <shop::PersonSheet of/> },
         Place::Choices => view! { <shop::ChoicesSheet/> },

@@ -40,6 +40,8 @@ pub enum Place {
     Build(Id, Tab),
     /// A figure of a build, opened; the path is `costing`'s.
     Opened(Id, String),
+    /// What the salvage of a build saved.
+    Saving(Id),
     /// An entry with its history: correct, strike out, bring back.
     Entry(Id),
     /// Hours afterwards.
@@ -94,6 +96,7 @@ impl Place {
             Place::NewBuild => "new-build".into(),
             Place::Build(id, tab) => format!("build.{id}.{}", tab.code()),
             Place::Opened(id, path) => format!("opened.{id}.{path}"),
+            Place::Saving(id) => format!("saving.{id}"),
             Place::Entry(id) => format!("entry.{id}"),
             Place::Hours => "hours".into(),
             Place::Note => "note".into(),
@@ -164,6 +167,7 @@ impl Place {
             ("build", Some(tab)) => Place::Build(id, Tab::of(tab)?),
             ("opened", Some(path)) => Place::Opened(id, path.to_owned()),
             ("minute", None) => Place::Minute(id),
+            ("saving", None) => Place::Saving(id),
             ("entry", None) => Place::Entry(id),
             ("lot", None) => Place::Lot(id),
             ("journal", None) => Place::LotJournal(id),
@@ -212,6 +216,7 @@ mod tests {
             Place::Build(id, Tab::Time),
             Place::Build(id, Tab::Film),
             Place::Opened(id, "labour.mill".into()),
+            Place::Saving(id),
             Place::Entry(id),
             Place::Hours,
             Place::Note,

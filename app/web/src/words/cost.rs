@@ -89,9 +89,34 @@ pub fn salvage_saved() -> &'static str {
     "Salvage saved"
 }
 
-/// Lots are compared one by one.
-pub fn lot_by_lot() -> &'static str {
-    "lot by lot"
+/// Its condition.
+pub fn at_your_rate() -> &'static str {
+    "at your rate"
+}
+
+/// Beside the title.
+pub fn closed(day: &str) -> String {
+    format!("closed {day}")
+}
+
+/// Beside the title.
+pub fn paused(day: &str) -> String {
+    format!("laid aside {day}")
+}
+
+/// Wear and power.
+pub fn tools() -> &'static str {
+    "tools"
+}
+
+/// Overhead.
+pub fn the_shop() -> &'static str {
+    "shop"
+}
+
+/// Under what one cost.
+pub fn of_worked(good: u32, worked: u32) -> String {
+    if good == worked { format!("{good} made") } else { format!("{good} good of {worked} worked") }
 }
 
 /// Nothing salvaged was drawn.

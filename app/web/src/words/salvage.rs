@@ -35,6 +35,31 @@ pub fn no_figure() -> &'static str {
     "\u{2013}"
 }
 
+/// A build that drew nothing salvaged.
+pub fn build_drew_none() -> &'static str {
+    "It drew nothing from a salvaged lot."
+}
+
+/// Beside the build's name.
+pub fn of_the_build() -> &'static str {
+    "salvage"
+}
+
+/// Under the figure of a build.
+pub fn on_what_it_drew() -> &'static str {
+    "on all it drew of salvaged lots"
+}
+
+/// What is left out of a build's saving.
+pub fn overhead_left_out(figure: &str) -> String {
+    format!("Overhead left out, it would be paid anyway: {figure} in the timber.")
+}
+
+/// Over the lots of a build.
+pub fn lot_by_lot() -> &'static str {
+    "Lot by lot, at your rate"
+}
+
 /// The set of three.
 pub fn count_own_time() -> &'static str {
     "count own time"

@@ -10,8 +10,8 @@ mod lines;
 mod spent;
 
 use super::{
-    Batch, Books, CostKind, Earned, Flag, Gap, Hours, Items, Key, Part, Parts, Path, Rule, Statement, Value,
-    batch, income, sides::OneSide,
+    Batch, Books, BuildSaving, CostKind, Earned, Flag, Gap, Hours, Items, Key, Part, Parts, Path, Rule,
+    Statement, Value, batch, income, sides::OneSide,
 };
 use crate::{
     journal::{
@@ -63,6 +63,8 @@ pub struct BuildCost {
     pub batch_all: Batch,
     /// The pool of one-off work that it shares in; none: it bears its own.
     pub one_off: Option<OneOff>,
+    /// What the salvage that it drew saved; none: it drew none.
+    pub saving: Option<BuildSaving>,
 }
 
 /// A pool of one-off work, seen from one build.
@@ -92,24 +94,16 @@ impl BuildCost {
     }
 
     /// Every figure that an address can begin with.
-    pub fn roots(&self) -> [&Statement; 12] {
+    pub fn roots(&self) -> Vec<&Statement> {
         let BuildCost { true_cost, bridge, used_up_by_kind, tax_back, own_hours, hour_earned, .. } = self;
         let BuildCost { sides, earned, in_kind, batch, .. } = self;
         let Earned { net, expected, tax, .. } = earned;
-        [
-            true_cost,
-            bridge,
-            used_up_by_kind,
-            tax_back,
-            own_hours,
-            hour_earned,
-            sides,
-            net,
-            expected,
-            tax,
-            in_kind,
-            &batch.item,
-        ]
+        let mut roots = vec![true_cost, bridge, used_up_by_kind, tax_back, own_hours, hour_earned, sides];
+        roots.extend([net, expected, tax, in_kind, &batch.item]);
+        if let Some(saving) = &self.saving {
+            roots.extend([&saving.time_free, &saving.at_rate, &saving.paid_an_hour]);
+        }
+        roots
     }
 
     /// The figures from a root down to the end of an address, the root first.
@@ -201,6 +195,10 @@ impl Books {
             batch,
             batch_all,
             one_off,
+            saving: match bearer {
+                Bearer::Build(build) => self.build_saving(build),
+                Bearer::Lot(_) | Bearer::Shop => None,
+            },
         }
     }
 

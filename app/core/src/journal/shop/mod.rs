@@ -231,6 +231,11 @@ impl Shop {
         self.last_state(build, last).map_or(State::Begun, |it| it.state)
     }
 
+    /// The last word on where a build stands at the end of a day, and when it was said. None: nothing was.
+    pub fn state_on(&self, build: Id, last: Day) -> Option<(State, Day)> {
+        self.last_state(build, last).map(|it| (it.state, it.order.day))
+    }
+
     /// The last word on where a build stands, up to the end of a day.
     pub(crate) fn last_state(&self, build: Id, last: Day) -> Option<&BuildState> {
         self.states.iter().rfind(|it| it.build == build && it.order.day <= last)

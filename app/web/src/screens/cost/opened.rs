@@ -112,7 +112,7 @@ fn look(books: &Books, view: &View, of: Id, path: &Path) -> Option<Opened> {
     let (cost, lot) = (books.build_cost(of), books.lot(of));
     let build = view.shop.builds.get(&of);
     let roots: Vec<&Statement> = match (build, &lot) {
-        (Some(_), _) => cost.roots().to_vec(),
+        (Some(_), _) => cost.roots(),
         (None, Some(lot)) => lot.roots().to_vec(),
         (None, None) => return None,
     };

@@ -1,7 +1,7 @@
 //! The cost sheet: true cost, an hour earned, salvage saved; the row to the bridge; cost by kind to scale.
 
 use super::{
-    figures::{self, At, Remarks},
+    figures::{self, At, Remarks, Row},
     missing,
     say::Say,
 };
@@ -12,7 +12,7 @@ use crate::{
         core_column::{CoreColumn, Layer},
         hatch::Hatch,
         sheet::{Above, Below, Head, Read, Sheet},
-        sum_row::Leads,
+        sum_row::{Leads, Sums},
     },
     shell::{
         Desk, Place, Tab,
@@ -24,10 +24,11 @@ use crate::{
 use benchslate_core::measure::InOrder;
 use benchslate_core::{
     costing::{
-        Books, BuildCost, CostKind, Gap, Part, Path, Rule, Statement,
+        Books, BuildCost, CostKind, Gap, OneSide, Part, Path, Rule, Statement,
         present::{self, Level},
     },
-    journal::{Id, kinds::Source},
+    journal::{Id, kinds::State},
+    measure::Shown,
 };
 
 /// What a build cost.
@@ -52,7 +53,7 @@ pub fn CostSheet(of: Id) -> impl IntoView {
     };
     view! {
         <Sheet>
-            <Head title=title note=Signal::derive(move || cost.read().as_ref().map(|_| words::so_far().to_owned())) tight=true/>
+            <Head title=title note=Signal::derive(move || cost.read().as_ref().map(|cost| cost.state.clone())) tight=true/>
             <Above><Read name=words::true_cost().to_owned() below=below>{all}</Read></Above>
             <Below>
                 {move || empty.get().then(|| missing::first_acts(build))}
@@ -66,6 +67,8 @@ pub fn CostSheet(of: Id) -> impl IntoView {
 #[derive(Clone, Debug, PartialEq)]
 struct Cost {
     title: String,
+    /// Beside the title: how it stands.
+    state: String,
     empty: bool,
     figure: String,
     lacks: bool,
@@ -78,13 +81,17 @@ struct Cost {
     spent_and_used: Option<String>,
     bridge: String,
     kinds: Vec<Kind>,
+    /// Sides, and what one good item cost.
+    more: Vec<Row>,
     remarks: Remarks,
 }
 
 /// One of the two cells under the true cost.
 #[derive(Clone, Debug, PartialEq)]
 struct Side {
-    lacks: String,
+    figure: String,
+    lacks: bool,
+    red: bool,
     note: Option<String>,
     href: Option<String>,
 }
@@ -112,16 +119,18 @@ fn look(books: &Books, view: &View, build: Id) -> Option<Cost> {
     let nothing_spent = cost.spent().is_none_or(|spent| spent.parts.is_empty());
     Some(Cost {
         title,
+        state: state(view, books, build),
         empty: cost.true_cost.parts.is_empty() && nothing_spent && remarks.is_empty(),
         lacks: figure.is_none(),
         figure: figure.unwrap_or_else(|| figures::missing(&cost.true_cost).to_owned()),
         note: in_it(&cost),
         href: Place::Opened(build, at.to_string()).href(),
         hour: hour_earned(say, &cost, build),
-        saved: salvage_saved(&cost, build),
+        saved: salvage_saved(say, &cost, build),
         spent_and_used: spent_and_used(say, &cost),
         bridge: Place::Build(build, Tab::Spent).href(),
         kinds: kinds(say, &whole, At { of: build, path: &at }),
+        more: more(say, &cost, build),
         remarks,
     })
 }
@@ -137,6 +146,8 @@ fn in_it(cost: &BuildCost) -> String {
     let what = [
         (worked, words::hours()),
         (!parts.vehicle().is_zero(), words::drives()),
+        (!parts.tools().is_zero(), words::tools()),
+        (!parts.overhead().is_zero(), words::the_shop()),
         (!parts.supplied().is_zero(), words::gifts()),
     ];
     let what: Vec<&str> = what.into_iter().filter(|(there, _)| *there).map(|(_, word)| word).collect();
@@ -149,38 +160,80 @@ fn in_it(cost: &BuildCost) -> String {
     text
 }
 
-/// Income has no entries yet; the hours that it would be divided by are there.
+/// What an hour earned; before anything comes in, the hours that it would be divided by.
 fn hour_earned(say: Say, cost: &BuildCost, build: Id) -> Side {
     let hours = cost.own_hours.hours().filter(|hours| !hours.is_zero());
-    let path = Path { steps: vec![cost.own_hours.rule.step()] };
+    let shown = present::alone(&cost.hour_earned, say.view.tongue.minor()).shown;
+    let root = if shown.is_some() { &cost.hour_earned } else { &cost.own_hours };
+    let path = Path { steps: vec![root.rule.step()] };
+    let figure = say.figure(shown, None);
     Side {
-        lacks: figures::missing(&cost.hour_earned).to_owned(),
+        lacks: figure.is_none(),
+        red: shown.is_some_and(Shown::is_negative),
+        figure: figure.unwrap_or_else(|| figures::missing(&cost.hour_earned).to_owned()),
         note: hours.map(|hours| words::of_hours(&say.hours(hours))),
         href: hours.map(|_| Place::Opened(build, path.to_string()).href()),
     }
 }
 
-/// Lots are compared with new stock one by one; over a build nothing adds them up yet.
-fn salvage_saved(cost: &BuildCost, build: Id) -> Side {
-    let salvaged = cost.true_cost.part(|rule| matches!(rule, Rule::Kind { kind: CostKind::Salvaged, .. }));
-    let Some(salvaged) = salvaged else {
-        return Side { lacks: words::nothing_salvaged().to_owned(), note: None, href: None };
+/// With own time at its rate, over every lot that it drew.
+fn salvage_saved(say: Say, cost: &BuildCost, build: Id) -> Side {
+    let Some(saving) = &cost.saving else {
+        let figure = words::nothing_salvaged().to_owned();
+        return Side { figure, lacks: true, red: false, note: None, href: None };
     };
-    let sources = salvaged.parts.iter().filter_map(Part::statement);
-    let lots: Vec<Id> = sources
-        .filter_map(|it| match it.rule {
-            Rule::Drawn { source: Source::Lot(lot), .. } => Some(lot),
-            _ => None,
-        })
-        .collect();
-    let place = match lots.as_slice() {
-        [lot] => Place::Lot(*lot),
-        _ => Place::Opened(
-            build,
-            Path { steps: vec![Rule::TrueCost.step(), salvaged.rule.step()] }.to_string(),
-        ),
-    };
-    Side { lacks: words::lot_by_lot().to_owned(), note: None, href: Some(place.href()) }
+    let shown = present::alone(&saving.at_rate, say.view.tongue.minor()).shown;
+    let figure = say.figure(shown, None);
+    Side {
+        lacks: figure.is_none(),
+        red: shown.is_some_and(Shown::is_negative),
+        note: figure.is_some().then(|| words::at_your_rate().to_owned()),
+        figure: figure.unwrap_or_else(|| figures::missing(&saving.at_rate).to_owned()),
+        href: Some(Place::Saving(build).href()),
+    }
+}
+
+/// Closed on which day, paused, or so far.
+fn state(view: &View, books: &Books, build: Id) -> String {
+    let last = view.shop.zone.day(books.as_of);
+    match view.shop.state_on(build, last) {
+        Some((State::Closed, day)) => words::closed(&view.tongue.day(day)),
+        Some((State::Paused, day)) => words::paused(&view.tongue.day(day)),
+        Some((State::Begun | State::Reopened, _)) | None => words::so_far().to_owned(),
+    }
+}
+
+/// Piece and film, and one good item: out of sight until there is something of it.
+fn more(say: Say, cost: &BuildCost, build: Id) -> Vec<Row> {
+    let minor = say.view.tongue.minor();
+    let mut rows = Vec::new();
+    let film = cost.sides.parts.iter().filter_map(Part::statement).any(|it| {
+        matches!(it.rule, Rule::Side { side: OneSide::Film, .. })
+            && it.value.is_some()
+            && !it.parts.is_empty()
+    });
+    if film {
+        let path = Path { steps: vec![cost.sides.rule.step()] };
+        rows.extend(figures::rows(say, &present::alone(&cost.sides, minor), At { of: build, path: &path }));
+    }
+    let items = &cost.items;
+    let many = say.view.shop.builds.get(&build).is_some_and(|it| it.items > 1 || it.repeat_of.is_some());
+    if many || items.worked() > 1 {
+        let item = &cost.batch.item;
+        let shown = present::alone(item, minor).shown;
+        let figure = say.figure(shown, None);
+        rows.push(Row {
+            label: words::item().to_owned(),
+            working: Some(words::of_worked(items.good, items.worked())),
+            lacks: figure.is_none(),
+            href: figure
+                .is_some()
+                .then(|| Place::Opened(build, Path { steps: vec![item.rule.step()] }.to_string()).href()),
+            figure: figure.unwrap_or_else(|| figures::missing(item).to_owned()),
+            sign: "",
+        });
+    }
+    rows
 }
 
 /// Both as they stand in the bridge.
@@ -252,6 +305,7 @@ fn whole(cost: Cost) -> AnyView {
     let bridge = cost.spent_and_used.map(|label| {
         view! { <RowLink label end=words::bridge().to_owned() ruled=true leads=Leads::To(to)/> }
     });
+    let more = cost.more.into_iter().map(figures::drawn).collect::<Vec<_>>();
     view! {
         <div class="cost-two">
             <div>
@@ -261,6 +315,7 @@ fn whole(cost: Cost) -> AnyView {
                     {side(words::salvage_saved(), cost.saved)}
                 </Leading>
                 {bridge}
+                {(!more.is_empty()).then(|| view! { <Sums>{more}</Sums> })}
             </div>
             <div>{core}{figures::remarks(cost.remarks)}</div>
         </div>
@@ -268,7 +323,8 @@ fn whole(cost: Cost) -> AnyView {
 }
 
 fn side(label: &'static str, side: Side) -> AnyView {
-    let text = AnswerText { label: label.to_owned(), figure: side.lacks, lacks: true, note: side.note };
+    let text =
+        AnswerText { label: label.to_owned(), figure: side.figure, lacks: side.lacks, note: side.note };
     view! { <SideAnswer text leads=leads(side.href)/> }
 }
 

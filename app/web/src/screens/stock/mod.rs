@@ -12,6 +12,7 @@ pub mod tax;
 mod thing;
 pub mod usable;
 pub mod use_stock;
+pub mod ways;
 
 pub use expense::ExpenseSheet;
 pub use give_back::ReturnSheet;

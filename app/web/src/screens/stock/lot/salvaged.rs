@@ -8,30 +8,25 @@ use crate::{
         board::{Board, BoardPart, Cut},
         hatch::Hatch,
         message::Caution,
-        money_board::{Amounts, MoneyBoard, MoneyText},
-        seg::{Choice, Seg},
+        seg::Seg,
         sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
         sum_row::{SumTotal, Sums},
     },
     screens::{
         cost::{self, At, Remarks, Row, Say},
-        stock::thing::{self, Thing},
+        stock::{
+            thing::{self, Thing},
+            ways::{self, AN_HOUR, AT_RATE, MoneyLook},
+        },
     },
     shell::{Desk, desk::View, frame::Places, mark::LastMarkHere},
     words::{cautions, salvage as words, stock, units},
 };
 use benchslate_core::{
-    costing::{
-        Books, Gap, LotBook, Path, Rule, Statement,
-        present::{self, Level},
-    },
+    costing::{Books, Gap, LotBook, Path, Statement, present},
     journal::Id,
     measure::Shown,
 };
-
-/// Ways to count own time, in the order of the set.
-const AT_RATE: usize = 1;
-const AN_HOUR: usize = 2;
 
 #[component]
 pub fn Salvaged(thing: Thing) -> impl IntoView {
@@ -41,7 +36,9 @@ pub fn Salvaged(thing: Thing) -> impl IntoView {
     let way = RwSignal::new(AT_RATE);
     let looks = Memo::new(move |_| desk.books(|books, view| look(books, view, &thing, way.get())));
     let paid = Signal::derive(move || looks.read().as_ref().and_then(|look| look.paid.clone()));
-    let choices = Signal::derive(move || looks.read().as_ref().map(choices).unwrap_or_default());
+    let choices = Signal::derive(move || {
+        looks.read().as_ref().map(|look| ways::choices(&look.figures)).unwrap_or_default()
+    });
     view! {
         <Sheet>
             <Head title=title note=paid tight=true/>
@@ -97,15 +94,6 @@ struct Plank {
     broken: bool,
 }
 
-#[derive(Clone, PartialEq)]
-struct MoneyLook {
-    amounts: Amounts,
-    instead: String,
-    cash: String,
-    own_time: String,
-    outcome: String,
-}
-
 fn look(books: &Books, view: &View, thing: &Thing, way: usize) -> Option<Look> {
     let id = thing.id();
     let book = books.lot(id)?;
@@ -134,17 +122,17 @@ fn look(books: &Books, view: &View, thing: &Thing, way: usize) -> Option<Look> {
     let idle = statement.gaps.iter().any(|gap| matches!(gap, Gap::NothingDrawn { .. }));
     Some(Look {
         paid: lot.and_then(|lot| lot.till()).map(|till| words::paid(&tongue.money(till))),
-        label: label(way, red),
+        label: ways::label(way, red),
         note: drawn_so_far(view, thing, &book),
         figure: shown.map_or_else(
-            || lacks(statement).to_owned(),
+            || ways::lacks(statement).to_owned(),
             |shown| if way == AN_HOUR { tongue.shown(shown) } else { money(shown) },
         ),
         lacks: shown.is_none(),
         red,
-        figures: [&saving.time_free, &saving.at_rate, &saving.paid_an_hour].map(|it| on_key(view, it)),
+        figures: [&saving.time_free, &saving.at_rate, &saving.paid_an_hour].map(|it| ways::on_key(view, it)),
         board: plank(view, thing, &book),
-        money: money_look(view, &level, way),
+        money: ways::money_look(view, &level, way),
         one: book
             .unit_cost
             .map(|one| words::one_comes_to(&units::each_one(thing.unit, None), &tongue.money(one.rounded()))),
@@ -157,41 +145,11 @@ fn look(books: &Books, view: &View, thing: &Thing, way: usize) -> Option<Look> {
     })
 }
 
-fn label(way: usize, red: bool) -> &'static str {
-    match (way, red) {
-        (AN_HOUR, _) => words::hour_paid(),
-        (_, true) => words::dearer(),
-        (_, false) => words::saved(),
-    }
-}
-
 fn drawn_so_far(view: &View, thing: &Thing, book: &LotBook) -> String {
     if book.board.drawn.is_zero() {
         return words::counted_on_what_is_used().to_owned();
     }
     words::on_drawn(&thing.amount(view.tongue, book.board.drawn))
-}
-
-fn lacks(statement: &Statement) -> &'static str {
-    let no_hours = |gap: &Gap| matches!(gap, Gap::NoHours { .. });
-    let nothing_drawn = |gap: &Gap| matches!(gap, Gap::NothingDrawn { .. });
-    if statement.gaps.iter().any(nothing_drawn) {
-        words::nothing_drawn()
-    } else if statement.gaps.iter().any(no_hours) {
-        words::no_hours()
-    } else {
-        cost::missing(statement)
-    }
-}
-
-fn on_key(view: &View, statement: &Statement) -> String {
-    match statement.money() {
-        Some(money) => view.tongue.money(money),
-        None if statement.gaps.iter().any(|gap| matches!(gap, Gap::NoHours { .. })) => {
-            words::no_hours().to_owned()
-        }
-        None => words::no_figure().to_owned(),
-    }
 }
 
 /// Gaps of the figure and of the lot, each once; kinds that no entry tells of yet are named as such.
@@ -237,46 +195,6 @@ fn plank(view: &View, thing: &Thing, book: &LotBook) -> Plank {
     }
 }
 
-/// None where nothing can be drawn: the price of new is missing, or nothing was drawn.
-fn money_look(view: &View, level: &Level, way: usize) -> Option<MoneyLook> {
-    let statement = level.statement;
-    let shown = level.shown?;
-    let of = |is: fn(&Rule) -> bool| {
-        let at = statement.parts.iter().position(|part| part.statement().is_some_and(|it| is(&it.rule)))?;
-        Some((statement.parts.get(at)?.value(), (*level.parts.get(at)?)?))
-    };
-    let instead = of(|rule| matches!(rule, Rule::BoughtInstead { .. }))?;
-    let cash = of(|rule| matches!(rule, Rule::MoneyAndVehicle { .. }))?;
-    let own = of(|rule| matches!(rule, Rule::OwnTime { .. }));
-    let tongue = view.tongue;
-    let outcome = if shown.is_negative() {
-        words::dearer_by(&tongue.shown(shown.negated()))
-    } else {
-        words::saved_so_much(&tongue.shown(shown))
-    };
-    Some(MoneyLook {
-        amounts: Amounts {
-            instead: cost::size(instead.0),
-            cash: cost::size(cash.0),
-            own_time: own.map_or(0.0, |own| cost::size(own.0)),
-        },
-        instead: words::bought_instead(&tongue.shown(instead.1)),
-        cash: words::cash(&tongue.shown(cash.1)),
-        own_time: own
-            .filter(|_| way == AT_RATE)
-            .map(|own| words::own_time(&tongue.shown(own.1)))
-            .unwrap_or_default(),
-        outcome,
-    })
-}
-
-fn choices(look: &Look) -> Vec<Choice> {
-    let words = [words::free(), words::at_rate(), words::an_hour()];
-    let choice =
-        |(word, figure): (&str, &String)| Choice { label: word.to_owned(), note: Some(figure.clone()) };
-    words.into_iter().zip(&look.figures).map(choice).collect()
-}
-
 fn sheet(look: Look) -> AnyView {
     let text = AnswerText {
         label: look.label.to_owned(),
@@ -295,7 +213,7 @@ fn sheet(look: Look) -> AnyView {
     view! {
         <Answer text tone/>
         {board(look.board)}
-        {look.money.map(money)}
+        {look.money.map(ways::money)}
         {one}
         {sums}
         {against}
@@ -325,22 +243,4 @@ fn board(plank: Plank) -> AnyView {
             view! { <Board name=plank.name origin=Hatch::Salvaged parts gathered=plank.gathered broken/> }
         }
     }
-}
-
-fn money(look: MoneyLook) -> AnyView {
-    let mut name = look.instead.clone();
-    for more in [&look.cash, &look.own_time, &look.outcome] {
-        if !more.is_empty() {
-            name.push_str("; ");
-            name.push_str(more);
-        }
-    }
-    let text = MoneyText {
-        instead: look.instead,
-        cash: look.cash,
-        own_time: look.own_time,
-        outcome: look.outcome,
-        name,
-    };
-    view! { <MoneyBoard amounts=look.amounts text/> }
 }
