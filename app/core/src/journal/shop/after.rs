@@ -46,6 +46,7 @@ impl Shop {
         self.trips.retain(|it| it.order.entry != entry);
         self.expenses.retain(|it| it.order.entry != entry);
         self.notes.retain(|it| it.order.entry != entry);
+        self.dryings.retain(|it| it.order.entry != entry);
         self.odd.retain(|(of, _)| *of != entry);
     }
 
@@ -59,6 +60,7 @@ impl Shop {
             Body::Trip(_) => into_place(&mut self.trips, |it| it.order),
             Body::Expense(_) => into_place(&mut self.expenses, |it| it.order),
             Body::Note(_) => into_place(&mut self.notes, |it| it.order),
+            Body::Drying(_) => into_place(&mut self.dryings, |it| it.order),
             Body::Lot(_)
             | Body::Person(_)
             | Body::Stage(_)
@@ -98,7 +100,8 @@ fn stands_alone(journal: &Journal, entry: Id) -> bool {
             | Body::Draw(_)
             | Body::Shelf(_)
             | Body::Trip(_)
-            | Body::Note(_) => true,
+            | Body::Note(_)
+            | Body::Drying(_) => true,
             // A line of a receipt takes from the other lines.
             Body::Expense(it) => it.receipt.is_none(),
             Body::Lot(_)
