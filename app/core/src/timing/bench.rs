@@ -3,7 +3,7 @@
 use super::{
     clocks::{Clock, clocks},
     drying::{self, Dries},
-    likely::{UsualDraw, first_on_a_lot, last_at_work, last_done, next_stages, usual_draw},
+    likely::{UsualDraw, first_on_a_lot, last_at_work, last_beside, last_done, next_stages, usual_draw},
     worked,
 };
 use crate::{
@@ -44,6 +44,9 @@ pub struct Bench {
     pub usual: Option<Usual>,
     /// What was done last for this bearer.
     pub last: Option<Last>,
+    /// What was done last on its other side: film, where the piece was worked on last.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub beside: Option<Last>,
     /// What dries, or has dried and waits; soonest dry first. At most [`MOST_DRYING`].
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub drying: Vec<BenchDrying>,
@@ -144,6 +147,9 @@ pub struct Last {
     pub on: crate::journal::On,
     /// Who worked how many seconds at it that day.
     pub who: Vec<(Named, i64)>,
+    /// It was work on the film.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub film: bool,
 }
 
 impl BenchClock {
@@ -179,6 +185,10 @@ pub fn look(shop: &Shop, now: Instant, wish: Option<Bearer>) -> Bench {
         next: next.into_iter().take(NEXT_KEYS).map(|id| stage_named(shop, id)).collect(),
         stages: shop.stages.len(),
         usual: stage.and_then(|stage| usual_draw(shop, stage)).and_then(|draw| usual(shop, draw)),
+        beside: bearer
+            .zip(done.as_ref())
+            .and_then(|(bearer, done)| last_beside(shop, bearer, done))
+            .and_then(|done| last(shop, &done.stretches, now)),
         last: done.and_then(|done| last(shop, &done.stretches, now)),
         drying: drying(shop, bearer, now),
         unsaid: bearer.and_then(|bearer| unsaid(shop, bearer, now)),
@@ -278,7 +288,8 @@ fn last(shop: &Shop, stretches: &[usize], now: Instant) -> Option<Last> {
         Some(from) => crate::journal::On::At(shop.zone.when(from)),
         None => crate::journal::On::Day(latest.order.day),
     };
-    Some(Last { stage: stage_named(shop, latest.stage), on, who })
+    let film = latest.side == Side::Film;
+    Some(Last { stage: stage_named(shop, latest.stage), on, who, film })
 }
 
 #[cfg(test)]

@@ -10,9 +10,9 @@ use crate::{
     journal::{
         Change, Id, On, Shop,
         kinds::{self, Bearer, Role, Side, Source},
-        shop::{Draw, Interval, Stretch, Time},
+        shop::{Draw, Drying, Interval, Stretch, Time},
     },
-    measure::{Day, Instant, Seconds},
+    measure::{Day, Instant, Seconds, TimeOfDay, Zone},
 };
 use std::collections::BTreeMap;
 
@@ -73,30 +73,33 @@ pub fn dries(shop: &Shop) -> Vec<Dries> {
             *latest = from.max(*latest);
         }
     }
-    let mut all: Vec<Dries> = shop
-        .dryings
-        .iter()
-        .filter_map(|drying| {
-            let stretch = *stretches.get(&drying.stretch)?;
-            let begun = match stretch.time {
-                Time::Span(span) => span.to?,
-                Time::Amount(_) => drying.order.time.unwrap_or_else(|| shop.zone.start_of(drying.order.day)),
-            };
-            let dry = begun.plus(drying.next);
-            let waits = last.get(&stretch.bearer).is_none_or(|last| *last < dry);
-            waits.then(|| Dries {
-                entry: drying.order.entry,
-                stretch: drying.stretch,
-                bearer: stretch.bearer,
-                stage: stretch.stage,
-                item: drying.item,
-                held: drying.held.map(|held| begun.plus(held)),
-                dry,
-            })
-        })
-        .collect();
+    let waits = |it: &Dries| last.get(&it.bearer).is_none_or(|last| *last < it.dry);
+    let read = |drying: &Drying| read(shop, drying, stretches.get(&drying.stretch)?);
+    let mut all: Vec<Dries> = shop.dryings.iter().filter_map(read).filter(waits).collect();
     all.order_by_key(|it| (it.dry, it.entry));
     all
+}
+
+/// What dries after one stretch, if it was said.
+pub fn of(shop: &Shop, stretch: Id) -> Option<Dries> {
+    let drying = shop.dryings.iter().rfind(|it| it.stretch == stretch)?;
+    read(shop, drying, shop.stretches.iter().find(|it| it.entry() == stretch)?)
+}
+
+fn read(shop: &Shop, drying: &Drying, stretch: &Stretch) -> Option<Dries> {
+    let begun = match stretch.time {
+        Time::Span(span) => span.to?,
+        Time::Amount(_) => drying.order.time.unwrap_or_else(|| shop.zone.start_of(drying.order.day)),
+    };
+    Some(Dries {
+        entry: drying.order.entry,
+        stretch: drying.stretch,
+        bearer: stretch.bearer,
+        stage: stretch.stage,
+        item: drying.item,
+        held: drying.held.map(|held| begun.plus(held)),
+        dry: begun.plus(drying.next),
+    })
 }
 
 /// The glue-up or coat that ended last on a bearer, where nobody has said yet how long it dries.
@@ -108,7 +111,7 @@ pub fn unsaid(shop: &Shop, bearer: Bearer, now: Instant) -> Option<&Stretch> {
     let mine = shop.stretches.iter().filter(|it| it.bearer == bearer && it.side != Side::Film);
     let (to, last) = mine.filter_map(|it| Some((ended(it)?, it))).max_by_key(|(to, it)| (*to, it.entry()))?;
     // Two who stop together stop one glue-up.
-    let said = |drying: &crate::journal::shop::Drying| {
+    let said = |drying: &Drying| {
         drying.stretch == last.entry()
             || last.together.is_some_and(|mark| {
                 shop.stretches.iter().any(|it| it.entry() == drying.stretch && it.together == Some(mark))
@@ -167,11 +170,22 @@ pub fn drawn_in(shop: &Shop, stretch: &Stretch) -> Option<Id> {
     }
 }
 
+/// How long it is from the end of a stretch to a typed time: on that day, or where none is given the first time
+/// that it comes. None: that day and time is before the end.
+pub fn until(zone: &Zone, ended: Instant, day: Option<Day>, time: TimeOfDay) -> Option<Seconds> {
+    let first = zone.day(ended);
+    let days = day.map_or_else(|| vec![first, first.succ()], |day| vec![day]);
+    let at = days.into_iter().map(|day| zone.at(day, time)).find(|at| *at >= ended)?;
+    Some(at.since(ended))
+}
+
 impl Hand<'_> {
-    /// How long a glue-up or a coat dries, from the end of its stretch.
+    /// How long a glue-up or a coat dries, from the end of its stretch. Said once more it is put right.
     pub fn dries(&mut self, stretch: Id, held: Option<Seconds>, next: Seconds) -> Vec<Change> {
         let Some(stored) = self.stored(stretch) else { return Vec::new() };
-        let minutes = |length: Seconds| u32::try_from(length.0.div_euclid(60)).unwrap_or(u32::MAX);
+        // Until a typed minute means that it has come: begun minutes count whole.
+        let minutes =
+            |length: Seconds| u32::try_from(length.0.saturating_add(59).div_euclid(60)).unwrap_or(u32::MAX);
         let fact = self.shop.stretches.iter().find(|it| it.entry() == stretch);
         let drying = kinds::Drying {
             on: stored.to.map_or(stored.on, On::At),
@@ -180,8 +194,19 @@ impl Hand<'_> {
             held: held.map(minutes),
             next: minutes(next),
         };
-        vec![Change::write((self.fresh)(), drying)]
+        let known = self.shop.dryings.iter().find(|it| it.stretch == stretch).map(|it| it.order.entry);
+        vec![Change::write(known.unwrap_or_else(|| (self.fresh)()), drying)]
     }
+}
+
+/// A length as it is stored. Until a typed minute means that it has come: a minute that has begun counts whole.
+pub fn minutes(length: Seconds) -> u32 {
+    u32::try_from(length.0.saturating_add(59).div_euclid(60)).unwrap_or(u32::MAX)
+}
+
+/// A stored length.
+pub fn length(minutes: u32) -> Seconds {
+    Seconds(i64::from(minutes).saturating_mul(60))
 }
 
 fn by_entry(shop: &Shop) -> BTreeMap<Id, &Stretch> {

@@ -136,6 +136,7 @@ pub fn kind(kind: Kind) -> &'static str {
         Kind::Made => "made",
         Kind::HandOver => "handed over",
         Kind::BuildState => "build",
+        Kind::Drying => "dries",
     }
 }
 
@@ -292,6 +293,7 @@ pub enum Label {
     Day,
     Delivery,
     Discount,
+    Dry,
     Due,
     Ended,
     Expected,
@@ -302,6 +304,7 @@ pub enum Label {
     From,
     Gone,
     Good,
+    Held,
     Km,
     Left,
     Length,
@@ -386,6 +389,7 @@ pub fn label(label: Label) -> &'static str {
         Label::Day => "Day",
         Label::Delivery => "Delivery, new",
         Label::Discount => "Discount",
+        Label::Dry => "Next after",
         Label::Due => "Due",
         Label::Ended => "Ended",
         Label::Fee => "Fee",
@@ -394,6 +398,7 @@ pub fn label(label: Label) -> &'static str {
         Label::Freight => "Freight",
         Label::From => "From",
         Label::Good => "Good",
+        Label::Held => "Held for",
         Label::Km => "Kilometres",
         Label::Length => "How long",
         Label::Low => "Low under",

@@ -60,6 +60,27 @@ fn the_entry_stands_at_the_end_of_its_stretch() {
 }
 
 #[test]
+fn said_once_more_it_is_put_right() {
+    let mut bench = Bench::new();
+    let glue = bench.enter(stretch(ANA, GLUE_UP, "08:00", Some("09:00")));
+    let entry = dries_for(&mut bench, glue, Some(1), 3);
+    dries_for(&mut bench, glue, None, 4);
+    check(&bench, &[(entry, "13:00")]);
+}
+
+#[test]
+fn until_a_time_is_the_first_time_that_it_comes() {
+    let zone = Zone::utc();
+    let at = |text: &str| zone.local(clock(text)).1;
+    let (ended, friday) = (clock("11:20").plus(Seconds(30)), zone.day(clock("11:20")));
+    let hours = |day, text| until(&zone, ended, day, at(text)).map(|it| it.0);
+    assert_eq!(hours(None, "14:20"), Some(3 * 3600 - 30));
+    assert_eq!(hours(None, "11:20"), Some(24 * 3600 - 30));
+    assert_eq!(hours(Some(friday.succ().succ()), "11:20"), Some(48 * 3600 - 30));
+    assert_eq!(hours(Some(friday), "11:00"), None);
+}
+
+#[test]
 fn what_was_struck_out_or_runs_again_dries_nothing() {
     let mut bench = Bench::new();
     let glue = bench.enter(stretch(ANA, GLUE_UP, "08:00", Some("09:00")));
