@@ -43,7 +43,7 @@ journey("the bench shows what dries while a clock runs, and that it is dry once 
   await thumb.tap(/^24 h common practice/);
   await thumb.kept("finish dries until");
   await startStage(thumb, "sand");
-  await thumb.key(/^finish dries until Sat,? Nov 21, 8:25/).waitFor();
+  await thumb.key(/^finish dries until Sat 8:25/).waitFor();
   await page.clock.fastForward("26:00:00");
   await thumb.key(/^finish is dry since 8:25/).waitFor();
   await thumb.tap("Stop");
@@ -70,7 +70,7 @@ journey("changed over from a glue-up, it is one tap away under the running clock
   await startStage(thumb, "sand");
   await page.clock.fastForward("00:05:00");
   const before = thumb.taps;
-  await thumb.tap(/^How long does it dry\? glue-up, ended 8:45/);
+  await thumb.tap(/^How long does it dry\? glue-up, 8:45/);
   assert.equal(thumb.taps - before, 1);
   await thumb.sheet("How long glue-up dries");
   await thumb.tap("until when", "How the time is said");
@@ -96,7 +96,7 @@ journey("undo takes it back, it can be put back, corrected and struck out", asyn
   await thumb.tap("Put back");
   await thumb.sees(/^Glue-up, until Sat/);
   await openBuild(thumb);
-  await thumb.tap(/^dries glue-up, 24 h/i);
+  await thumb.tap(/dries glue-up, 24 h/);
   await thumb.tap("Correct");
   await thumb.type("Next after", "5 h");
   await thumb.tap("Keep it so");
@@ -110,8 +110,8 @@ journey("a start moved earlier moves nothing, an end moved earlier dries earlier
   await stopped({ page, thumb }, "glue-up", "01:00:00");
   await thumb.tap(/^24 h common practice/);
   await thumb.kept("dries until");
-  await thumb.sees(/^Glue-up, until Sat,? Nov 21, 9:05/);
+  await thumb.sees(/^Glue-up, until Sat 9:05/);
   await thumb.tap("15 minutes earlier");
   await thumb.kept("ended 8:50");
-  await thumb.sees(/^Glue-up, until Sat,? Nov 21, 8:50/);
+  await thumb.sees(/^Glue-up, until Sat 8:50/);
 });

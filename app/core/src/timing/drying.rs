@@ -111,14 +111,15 @@ pub fn unsaid(shop: &Shop, bearer: Bearer, now: Instant) -> Option<&Stretch> {
     let mine = shop.stretches.iter().filter(|it| it.bearer == bearer && it.side != Side::Film);
     let (to, last) = mine.filter_map(|it| Some((ended(it)?, it))).max_by_key(|(to, it)| (*to, it.entry()))?;
     // Two who stop together stop one glue-up.
-    let said = |drying: &Drying| {
-        drying.stretch == last.entry()
-            || last.together.is_some_and(|mark| {
-                shop.stretches.iter().any(|it| it.entry() == drying.stretch && it.together == Some(mark))
-            })
-    };
+    let said = |drying: &Drying| stopped_as_one(shop, drying.stretch, last.entry());
     let open = may_dry(shop, last.stage) && now.since(to) < ASKED_FOR && !shop.dryings.iter().any(said);
     open.then_some(last)
+}
+
+/// Whether two stretches are one, or were stopped together.
+pub fn stopped_as_one(shop: &Shop, one: Id, other: Id) -> bool {
+    let mark = |entry: Id| shop.stretches.iter().find(|it| it.entry() == entry).and_then(|it| it.together);
+    one == other || mark(one).is_some_and(|mark_of_one| mark(other) == Some(mark_of_one))
 }
 
 /// Whether something dries after work at a stage.

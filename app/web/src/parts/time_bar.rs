@@ -68,10 +68,10 @@ pub fn TimeGroup(label: String, figure: String, kind: Option<Hatch>) -> impl Int
     view! { <h2 class="time-group">{swatch}<span>{label}</span>" "<span class="figure">{figure}</span></h2> }
 }
 
-/// A row that opens in its place to the entries it is made of.
+/// A row that opens in its place to the entries it is made of. Which one is open is the sheet's: the row is drawn anew
+/// each minute while a clock runs.
 #[component]
-pub fn TimeBarRow(row: TimeRow) -> impl IntoView {
-    let open = RwSignal::new(false);
+pub fn TimeBarRow(row: TimeRow, open: Signal<bool>, #[prop(into)] on_tap: Callback<()>) -> impl IntoView {
     let TimeRow { label, figure, share, kind, entries } = row;
     let lines = move || {
         let line = |(text, figure, href): (String, String, String)| {
@@ -80,7 +80,7 @@ pub fn TimeBarRow(row: TimeRow) -> impl IntoView {
         open.get().then(|| view! { <div class="time-entries">{entries.clone().into_iter().map(line).collect::<Vec<_>>()}</div> })
     };
     view! {
-        <button type="button" class="time-row" aria-expanded=move || open.get().to_string() on:click=move |_| open.update(|open| *open = !*open)>
+        <button type="button" class="time-row" aria-expanded=move || open.get().to_string() on:click=move |_| on_tap.run(())>
             <span class="open">{label}</span>" "
             <span class="bar" aria-hidden="true"><span style:inline-size=format!("max(6px, {:.3}%)", share * 100.0)><Hatching kind/></span></span>
             <span class="figure">{figure}</span>

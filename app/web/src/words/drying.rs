@@ -22,6 +22,11 @@ pub fn since(when: &str) -> String {
     format!("since {when}")
 }
 
+/// A moment of the week around: `Sat 10:20`.
+pub fn on_at(weekday: &str, time: &str) -> String {
+    format!("{weekday} {time}")
+}
+
 /// The question over the offer, and in the row that leads to it.
 pub fn how_long() -> &'static str {
     "How long does it dry?"

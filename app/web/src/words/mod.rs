@@ -27,5 +27,6 @@ pub mod time;
 mod tongue;
 pub mod units;
 pub mod update;
+pub mod versions;
 
 pub use tongue::Tongue;

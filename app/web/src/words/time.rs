@@ -77,7 +77,7 @@ pub fn camera_rolling() -> &'static str {
 
 /// Under it.
 pub fn while_working() -> &'static str {
-    "while somebody worked; two cameras count once"
+    "within the hours worked"
 }
 
 /// Nothing was filmed.
@@ -107,7 +107,7 @@ pub fn nothing_yet_why() -> &'static str {
 
 /// What the long-break line names.
 pub fn down_to_ratios() -> &'static str {
-    "more rows, then the ratios"
+    "more rows, and ratios"
 }
 
 /// An entry under a row: `Fri 20 Nov, Wren`.

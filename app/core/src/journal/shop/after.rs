@@ -1,6 +1,6 @@
 //! The fold after an act: only what the act has changed is read anew.
 //!
-//! What nothing else refers to (work, draws, sorts, expenses, notes and their like) is taken out and put into its
+//! What no other fact is read from (work, draws, sorts, expenses, notes and their like) is taken out and put into its
 //! place again; an act on anything else (a person, a lot, an item, a build) may touch facts all over, and everything
 //! is folded anew. Kept by: `an_act_folded_in_is_the_fold_of_all`, over random histories.
 

@@ -26,11 +26,15 @@ use benchslate_core::{
 #[derive(Clone, Copy)]
 pub struct Skipped(pub RwSignal<Option<Id>>);
 
-/// A moment: its time, with its day where that isn't today.
+/// A moment: its time, with its weekday in the week around, else with its day.
 pub fn near(view: &View, at: Instant, now: Instant) -> String {
     let zone = &view.shop.zone;
     let time = view.tongue.time(at);
-    if zone.day(at) == zone.day(now) { time } else { journal::comma(&view.tongue.day_of(at), &time) }
+    match zone.day(at).days_since(zone.day(now)) {
+        0 => time,
+        -6..=6 => words::on_at(&view.tongue.weekday_of(at), &time),
+        _ => journal::comma(&view.tongue.day_of(at), &time),
+    }
 }
 
 /// Keeps it; `then` runs once it is kept.

@@ -35,7 +35,7 @@ fn cells(desk: Desk, bench: Memo<Option<Bench>>) -> Vec<DryCell> {
     let now = desk.minute();
     let asked = offer::unsaid(bench).map(|it| DryCell {
         label: words::how_long().to_owned(),
-        note: desk.read(|view| words::ended(&it.stage, &near(view, it.ended.instant, now))),
+        note: desk.read(|view| journal::comma(&it.stage, &near(view, it.ended.instant, now))),
         href: Place::Drying(it.stretch).href(),
     });
     let drying = bench.read().as_ref().map(|bench| bench.drying.clone()).unwrap_or_default();

@@ -23,8 +23,9 @@ use benchslate_core::{
 /// What was just stopped, where something may dry after it and nothing was said yet.
 pub fn offered(desk: Desk, bench: Memo<Option<Bench>>) -> Option<Unsaid> {
     let stopped =
-        desk.last.with(|last| last.as_ref().is_some_and(|last| !last.undone && last.stopped.is_some()));
-    if stopped { unsaid(bench) } else { None }
+        desk.last.with(|last| last.as_ref().filter(|last| !last.undone).and_then(|last| last.stopped))?;
+    let unsaid = unsaid(bench)?;
+    desk.read(|view| drying::stopped_as_one(view.shop, stopped, unsaid.stretch)).then_some(unsaid)
 }
 
 /// The glue-up or coat that ended last, where nothing was said yet; not even that nothing dries.

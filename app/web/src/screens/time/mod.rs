@@ -9,7 +9,7 @@ use crate::{
         seg::{Choice, Seg},
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
         sum_row::{Leads, SumRow, SumText, Sums},
-        time_bar::{TimeBar, TimeBarRow, TimeGroup},
+        time_bar::{TimeBar, TimeBarRow, TimeGroup, TimeRow},
     },
     screens::cost::no_build,
     shell::{Desk, Tab, desk::Phase, frame::Places},
@@ -23,6 +23,7 @@ use rows::{Cut, Group, Ratio, Time};
 pub fn TimeSheet(of: Id) -> impl IntoView {
     let desk = Desk::here();
     let cut = RwSignal::new(0_usize);
+    let opened: Opened = RwSignal::new(None);
     let time = Memo::new(move |_| desk.books(|books, view| rows::look(books, view, of, Cut::at(cut.get()))));
     let title = Signal::derive(move || match time.read().as_ref() {
         Some(time) => words::title(&time.title),
@@ -35,7 +36,7 @@ pub fn TimeSheet(of: Id) -> impl IntoView {
         _ if desk.phase.get() != Phase::Ready => ().draw(),
         None => no_build(),
         Some(time) if time.empty => nothing_yet(time),
-        Some(time) => whole(time),
+        Some(time) => whole(time, opened),
     };
     let keys = move || {
         let choices: Vec<Choice> = words::ways().into_iter().map(Choice::plain).collect();
@@ -71,8 +72,8 @@ fn nothing_yet(time: Time) -> AnyView {
     view! { <Message title=words::nothing_yet().to_owned() lines/>{ratios(time.ratios)} }
 }
 
-fn whole(time: Time) -> AnyView {
-    let groups: Vec<AnyView> = time.groups.into_iter().map(group).collect();
+fn whole(time: Time, opened: Opened) -> AnyView {
+    let groups: Vec<AnyView> = time.groups.into_iter().map(|it| group(it, opened)).collect();
     let notes = time.notes.into_iter().map(|note| view! { <p class="note">{note}</p> }).collect::<Vec<_>>();
     view! {
         <div class="cost-two">
@@ -82,8 +83,22 @@ fn whole(time: Time) -> AnyView {
     }
 }
 
-fn group(it: Group) -> AnyView {
-    let rows: Vec<AnyView> = it.rows.into_iter().map(|row| view! { <TimeBarRow row/> }).collect();
+/// The row that is open, by group and name.
+type Opened = RwSignal<Option<(String, String)>>;
+
+fn group(it: Group, opened: Opened) -> AnyView {
+    let label = it.label.clone();
+    let row = |row: TimeRow| {
+        let key = (label.clone(), row.label.clone());
+        let (mine, tapped) = (key.clone(), key);
+        let open = Memo::new(move |_| opened.read().as_ref() == Some(&mine));
+        let tap = move |()| {
+            let other = opened.with_untracked(|opened| opened.as_ref() != Some(&tapped));
+            opened.set(other.then(|| tapped.clone()));
+        };
+        view! { <TimeBarRow row open=open.into() on_tap=Callback::new(tap)/> }
+    };
+    let rows: Vec<AnyView> = it.rows.into_iter().map(row).collect();
     view! { <TimeGroup label=it.label figure=it.figure kind=it.kind/>{rows} }
 }
 
