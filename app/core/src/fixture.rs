@@ -231,12 +231,7 @@ impl Fixture {
             "empty" => kinds::Shelf { on, of: self.source(&words.next()), state: ShelfState::Empty }.into(),
             "expense" => self.expense(words),
             "stretch" => self.stretch(words),
-            "dry" => {
-                let stretch = self.id(&words.next());
-                let held = words.named("held").map(|minutes| minutes.parse().unwrap());
-                let next = words.named("next").unwrap().parse().unwrap();
-                kinds::Drying { on, stretch, item: None, held, next }.into()
-            }
+            "dry" => self.dry(words),
             _ => self.running(kind, words, name),
         })
     }
