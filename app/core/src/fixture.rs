@@ -203,6 +203,7 @@ impl Fixture {
                 let role = words.named("role").map(|role| match &role[..] {
                     "haul" => Role::Haul,
                     "reclaim" => Role::Reclaim,
+                    "finish" => Role::Finish,
                     _ => panic!("role {role}"),
                 });
                 kinds::Stage { on, name: called, side, role }.into()
@@ -230,6 +231,7 @@ impl Fixture {
             "empty" => kinds::Shelf { on, of: self.source(&words.next()), state: ShelfState::Empty }.into(),
             "expense" => self.expense(words),
             "stretch" => self.stretch(words),
+            "dry" => self.dry(words),
             _ => self.running(kind, words, name),
         })
     }
@@ -581,15 +583,18 @@ mod tests {
             stretch Ana reclaim min 90 for oak
             stretch Ana buy-and-haul from 13:00 to 15:00 pause 13:30-13:45 for bench
             stretch Ada turning from 22:00 to +02:00 for shop
+            stretch Ana glue-up min 60 for bench as panel
+            dry panel held 60 next 1440                 # minutes
             strike first
             again first
             ",
         );
         let shop = it.shop();
         assert_eq!((shop.people.len(), shop.builds.len(), shop.items.len(), shop.lots.len()), (2, 1, 1, 2));
-        assert_eq!((shop.draws.len(), shop.stretches.len(), shop.expenses.len()), (3, 3, 2));
+        assert_eq!((shop.draws.len(), shop.stretches.len(), shop.expenses.len()), (3, 4, 2));
+        assert_eq!(shop.dryings.len(), 1);
         assert_eq!(shop.people[&it.id("Ana")].rates.len(), 2);
-        assert_eq!(it.lines.len(), 22);
+        assert_eq!(it.lines.len(), 24);
         assert_eq!(shop.odd, []);
     }
 

@@ -24,6 +24,7 @@ fn Sheets() -> impl IntoView {
     provide_context(screens::UpdateWaits { waits: update::waiting(), later: RwSignal::new(false) });
     provide_context(screens::About(RwSignal::new(None)));
     provide_context(screens::bench::Goes(RwSignal::new(None)));
+    provide_context(screens::drying::Skipped(RwSignal::new(None)));
     let query = use_query_map();
     let place = Memo::new(move |_| Place::of(query.read().get("at").as_deref().unwrap_or_default()));
     provide_context(place);

@@ -13,6 +13,11 @@ export async function fullShop({ page, thumb, go }) {
   await addLot(thumb, { use: "used up" }, { what: "hard oil", "how much": "2 tins", "price, before tax": "58", "one tin holds": "750 ml" });
   await logHours(thumb, "2 h 15", "mill", { day: "yesterday" });
   await thumb.place("Bench");
+  await startStage(thumb, "glue-up");
+  await page.clock.fastForward("00:30:00");
+  await thumb.tap("Stop");
+  await thumb.tap(/^24 h/);
+  await thumb.kept("dries until");
   await startStage(thumb, "finish");
   await thumb.tap(/^Other/);
   await thumb.tap(/^1\/4 tin/);
@@ -29,14 +34,17 @@ export async function fullShop({ page, thumb, go }) {
 
 function sheets(text) {
   const all = text.map((line) => JSON.parse(line));
-  const of = (kind) => all.find((line) => line.kind === kind).entry;
+  const of = (kind, names) => {
+    const line = all.find((it) => it.kind === kind);
+    return names ? line.body[names] : line.entry;
+  };
   const clock = all.findLast((line) => line.kind === "stretch" && line.body.from).entry;
   const build = of("build");
   const tabs = ["journal", "cost", "spent", "time", "film"].map((tab) => `build.${build}.${tab}`);
   return [
-    "bench", "stages", "work-for", "new-stage", `minute.${clock}`, `minute.${of("stretch")}`,
+    "bench", "stages", "work-for", "new-stage", `minute.${clock}`, `minute.${of("stretch")}`, `drying.${of("drying", "stretch")}`,
     "builds", "new-build", ...tabs, `opened.${build}.true`, `opened.${build}.true.labour`,
-    `entry.${of("stretch")}`, `entry.${of("draw")}`, `entry.${of("lot")}`, `entry.${of("note")}`,
+    `entry.${of("stretch")}`, `entry.${of("draw")}`, `entry.${of("lot")}`, `entry.${of("note")}`, `entry.${of("drying")}`,
     "hours", "note", "no-home-yet", "expense",
     "stock", "new-lot", `lot.${of("lot")}`, `lot.${of("item")}`, `journal.${of("lot")}`, `sort.${of("lot")}`, "use", `use.${of("lot")}`, `return.${of("draw")}`,
     "plan", "shop", "journal.shop", "person", `person.${of("person")}`, "choices", "bring-in",

@@ -5,7 +5,7 @@
 
 use super::{
     Body, Content, Id, Journal, Shop,
-    kinds::{Bearer, Source, Stretch},
+    kinds::{Bearer, Drying, Source, Stretch},
 };
 use crate::measure::InOrder;
 use crate::measure::{Day, Instant};
@@ -55,7 +55,7 @@ pub enum State {
 /// Beside what it bears: itself, a lot's sorts and looks at the shelf, lots got for a build and their sorts.
 pub fn listing(journal: &Journal, shop: &Shop, about: Bearer) -> Vec<Listed> {
     let entries = journal.entries().filter_map(|entry| match journal.last_body(entry) {
-        Some(body) => bears(shop, entry, body, about).then(|| placed(shop, entry, body)),
+        Some(body) => bears(journal, shop, (entry, body), about).then(|| placed(shop, entry, body)),
         None => unread(journal, shop, entry, about),
     });
     newest_first(entries.collect())
@@ -127,7 +127,7 @@ fn version(journal: &Journal, entry: Id) -> usize {
     version
 }
 
-fn bears(shop: &Shop, entry: Id, body: &Body, about: Bearer) -> bool {
+fn bears(journal: &Journal, shop: &Shop, (entry, body): (Id, &Body), about: Bearer) -> bool {
     let is = |bearer: Bearer| bearer == about;
     match body {
         Body::Build(_) => is(Bearer::Build(entry)),
@@ -145,6 +145,7 @@ fn bears(shop: &Shop, entry: Id, body: &Body, about: Bearer) -> bool {
             Source::Lot(lot) => is(Bearer::Lot(lot)),
             Source::Item(_) => is(Bearer::Shop),
         },
+        Body::Drying(it) => is(dried_for(journal, it)),
         Body::Receipt(it) => is(it.bearer.unwrap_or(Bearer::Shop)),
         Body::ByProduct(it) => is(it.of),
         Body::Made(it) => is(Bearer::Build(it.build)),
@@ -160,6 +161,14 @@ fn bears(shop: &Shop, entry: Id, body: &Body, about: Bearer) -> bool {
         | Body::Tool(_)
         | Body::Blade(_)
         | Body::MonthlyCost(_) => is(Bearer::Shop),
+    }
+}
+
+/// What bears the stretch that something dries after, also where that is struck out; the shop where there is none.
+pub fn dried_for(journal: &Journal, drying: &Drying) -> Bearer {
+    match journal.last_body(drying.stretch) {
+        Some(Body::Stretch(stretch)) => stretch.bearer,
+        Some(_) | None => Bearer::Shop,
     }
 }
 

@@ -64,6 +64,26 @@ pub(crate) fn allocate(total: i128, weights: &[i128]) -> Vec<i128> {
     shares.into_iter().map(|(share, _)| signed(share, negative).unwrap_or(total)).collect()
 }
 
+/// Parts as whole units and a rest each, so that their units come to `whole`: those with the largest rest are
+/// raised by one, ties to the earlier. `None`: they are parts of some other whole.
+pub(crate) fn raised(parts: &[(i128, i128)], whole: i128) -> Option<Vec<i128>> {
+    let rest = |i: &usize| parts.get(*i).map_or(0, |(_, rest)| *rest);
+    let below = parts.iter().fold(0_i128, |sum, (floor, _)| sum.saturating_add(*floor));
+    let mut order: Vec<usize> = (0..parts.len()).filter(|i| rest(i) > 0).collect();
+    let raised = usize::try_from(whole.saturating_sub(below)).ok()?;
+    if raised > order.len() {
+        return None;
+    }
+    order.order_by_key(|i| std::cmp::Reverse(rest(i)));
+    let mut units: Vec<i128> = parts.iter().map(|(floor, _)| *floor).collect();
+    for i in order.into_iter().take(raised) {
+        if let Some(floor) = units.get_mut(i) {
+            *floor = floor.saturating_add(1);
+        }
+    }
+    Some(units)
+}
+
 /// Whole millionths of a decimal, rounded half to even. `None`: doesn't fit.
 pub(crate) fn micros_of(decimal: Decimal) -> Option<i128> {
     match decimal.scale().checked_sub(SCALE_DIGITS) {

@@ -11,7 +11,7 @@
 //! - typed text: [`number`], [`marks`], [`duration`], [`clock_text`], [`day`], over the cursor `scan`;
 //!   what isn't taken is a [`refusal`]: why, what would be, and where;
 //! - [`order`]: the one sort;
-//! - shown text: [`show`], so that the parts of a sum add up as they are read.
+//! - shown text: [`show`] and, for hours, [`minutes`], so that the parts of a sum add up as they are read.
 //!
 //! Never: another room of `core`. Kept by: tidy, `arrows`.
 //! Never: a clock, a locale, a zone or a currency of its own choosing. Kept by: tidy, `crates`; chrono
@@ -36,6 +36,7 @@ pub mod fraction;
 pub mod instant;
 pub mod limits;
 pub mod marks;
+pub mod minutes;
 pub mod money;
 pub mod number;
 pub mod order;

@@ -3,10 +3,9 @@
 //! Top-down: the parts of a shown figure are apportioned under it, largest remainder first, ties
 //! to the earlier part. A part that is already whole minor units never moves; terms may be
 //! negative. Source: our own rule; largest remainder is Hamilton's method of apportionment.
-//! Not here: currency signs and grouping, which the browser adds.
+//! Not here: currency signs and grouping, which the browser adds; hours (`minutes`).
 
 use super::{Money, fixed};
-use crate::measure::InOrder;
 
 /// A figure of money rounded to whole minor units for showing.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -38,24 +37,10 @@ impl Shown {
     /// ```
     pub fn parts(self, parts: &[Money]) -> Vec<Shown> {
         let step = step(self.minor);
-        let mut floors: Vec<(i128, i128)> =
+        let floors: Vec<(i128, i128)> =
             parts.iter().map(|part| floor_and_rest(part.micros(), step)).collect();
-        let below = floors.iter().fold(0_i128, |sum, (floor, _)| sum.saturating_add(*floor));
-        let mut order: Vec<usize> = (0..floors.len()).collect();
-        order.retain(|i| rest_of(&floors, *i) > 0);
-        let Ok(raised) = usize::try_from(self.units.saturating_sub(below)) else {
-            return self.each_alone(parts);
-        };
-        if raised > order.len() {
-            return self.each_alone(parts);
-        }
-        order.order_by_key(|i| std::cmp::Reverse(rest_of(&floors, *i)));
-        for i in order.into_iter().take(raised) {
-            if let Some((floor, _)) = floors.get_mut(i) {
-                *floor = floor.saturating_add(1);
-            }
-        }
-        floors.into_iter().map(|(units, _)| Shown { units, minor: self.minor }).collect()
+        let Some(units) = fixed::raised(&floors, self.units) else { return self.each_alone(parts) };
+        units.into_iter().map(|units| Shown { units, minor: self.minor }).collect()
     }
 
     /// Plain text with the digits of the currency: `-32.09`, `2994.01`, never `-0.00`.
@@ -98,10 +83,6 @@ fn step(minor: u8) -> i128 {
 /// Whole minor units at or below, and the millionths above them.
 fn floor_and_rest(micros: i128, step: i128) -> (i128, i128) {
     (micros.checked_div_euclid(step).unwrap_or(0), micros.checked_rem_euclid(step).unwrap_or(0))
-}
-
-fn rest_of(floors: &[(i128, i128)], i: usize) -> i128 {
-    floors.get(i).map_or(0, |(_, rest)| *rest)
 }
 
 #[cfg(test)]

@@ -250,7 +250,7 @@ impl Hand<'_> {
         Some(Change::write(entry, ended(stretch, self.shop.zone.when(at))))
     }
 
-    fn stored(&self, entry: Id) -> Option<Stretch> {
+    pub(super) fn stored(&self, entry: Id) -> Option<Stretch> {
         match self.journal.body(entry)? {
             Body::Stretch(stretch) => Some(stretch.clone()),
             Body::Setting(_)
@@ -274,7 +274,8 @@ impl Hand<'_> {
             | Body::Income(_)
             | Body::Made(_)
             | Body::HandOver(_)
-            | Body::BuildState(_) => None,
+            | Body::BuildState(_)
+            | Body::Drying(_) => None,
         }
     }
 }

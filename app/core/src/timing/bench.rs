@@ -2,14 +2,15 @@
 
 use super::{
     clocks::{Clock, clocks},
-    likely::{UsualDraw, first_on_a_lot, last_at_work, last_done, next_stages, usual_draw},
+    drying::{self, Dries},
+    likely::{UsualDraw, first_on_a_lot, last_at_work, last_beside, last_done, next_stages, usual_draw},
     worked,
 };
 use crate::{
     journal::{
         Id, Shop,
         kinds::{Bearer, Side, Source, Span},
-        shop::{Interval, Stretch},
+        shop::{Interval, Stretch, Time},
     },
     measure::{Dec, Instant, Seconds, Unit, When},
 };
@@ -17,6 +18,12 @@ use serde::{Deserialize, Serialize};
 
 /// Keys for the likeliest stages, beside the one for all of them.
 pub const NEXT_KEYS: usize = 3;
+
+/// Things that dry in the record: it stays small.
+pub const MOST_DRYING: usize = 4;
+
+/// What another build has had dry for so long is not told any more: it may be done, or forgotten.
+const TOLD_FOR: Seconds = Seconds(24 * 3600);
 
 /// Everything that the bench shows but the moment.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -37,6 +44,50 @@ pub struct Bench {
     pub usual: Option<Usual>,
     /// What was done last for this bearer.
     pub last: Option<Last>,
+    /// What was done last on its other side: film, where the piece was worked on last.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub beside: Option<Last>,
+    /// What dries, or has dried and waits; soonest dry first. At most [`MOST_DRYING`].
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub drying: Vec<BenchDrying>,
+    /// A glue-up or a coat of which nobody has said yet how long it dries.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub unsaid: Option<Unsaid>,
+}
+
+/// Something that dries.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct BenchDrying {
+    /// The entry that says so.
+    pub entry: Id,
+    /// The build or lot, where it is another than the bench works for.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub of: Option<String>,
+    /// At which stage.
+    pub stage: String,
+    /// Clamps or the dust-free corner are taken until then.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub held: Option<When>,
+    /// The next step may begin.
+    pub dry: When,
+}
+
+impl BenchDrying {
+    /// The next step may begin.
+    pub fn is_dry(&self, now: Instant) -> bool {
+        self.dry.instant <= now
+    }
+}
+
+/// A stretch after which something may dry.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Unsaid {
+    /// The stretch.
+    pub stretch: Id,
+    /// At which stage.
+    pub stage: String,
+    /// When it ended.
+    pub ended: When,
 }
 
 /// An entry and what it is called.
@@ -96,6 +147,9 @@ pub struct Last {
     pub on: crate::journal::On,
     /// Who worked how many seconds at it that day.
     pub who: Vec<(Named, i64)>,
+    /// It was work on the film.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub film: bool,
 }
 
 impl BenchClock {
@@ -131,7 +185,13 @@ pub fn look(shop: &Shop, now: Instant, wish: Option<Bearer>) -> Bench {
         next: next.into_iter().take(NEXT_KEYS).map(|id| stage_named(shop, id)).collect(),
         stages: shop.stages.len(),
         usual: stage.and_then(|stage| usual_draw(shop, stage)).and_then(|draw| usual(shop, draw)),
+        beside: bearer
+            .zip(done.as_ref())
+            .and_then(|(bearer, done)| last_beside(shop, bearer, done))
+            .and_then(|done| last(shop, &done.stretches, now)),
         last: done.and_then(|done| last(shop, &done.stretches, now)),
+        drying: drying(shop, bearer, now),
+        unsaid: bearer.and_then(|bearer| unsaid(shop, bearer, now)),
         clocks: clocks.iter().filter_map(|clock| bench_clock(shop, clock)).collect(),
     }
 }
@@ -183,6 +243,26 @@ fn bench_clock(shop: &Shop, clock: &Clock) -> Option<BenchClock> {
     })
 }
 
+fn drying(shop: &Shop, bearer: Option<Bearer>, now: Instant) -> Vec<BenchDrying> {
+    let of = |it: &Dries| if Some(it.bearer) == bearer { None } else { title(shop, it.bearer) };
+    let told = |it: &Dries| Some(it.bearer) == bearer || it.dry.plus(TOLD_FOR) > now;
+    let all = drying::dries(shop).into_iter().filter(told).map(|it| BenchDrying {
+        entry: it.entry,
+        of: of(&it),
+        stage: stage_named(shop, it.stage).name,
+        held: it.held.map(|held| shop.zone.when(held)),
+        dry: shop.zone.when(it.dry),
+    });
+    all.take(MOST_DRYING).collect()
+}
+
+fn unsaid(shop: &Shop, bearer: Bearer, now: Instant) -> Option<Unsaid> {
+    let stretch = drying::unsaid(shop, bearer, now)?;
+    let Time::Span(Interval { to: Some(ended), .. }) = stretch.time else { return None };
+    let stage = stage_named(shop, stretch.stage).name;
+    Some(Unsaid { stretch: stretch.entry(), stage, ended: shop.zone.when(ended) })
+}
+
 fn usual(shop: &Shop, draw: UsualDraw) -> Option<Usual> {
     let (name, word) = match draw.from {
         Source::Item(id) => shop.items.get(&id).map(|item| (item.name.clone(), item.word.clone()))?,
@@ -208,7 +288,8 @@ fn last(shop: &Shop, stretches: &[usize], now: Instant) -> Option<Last> {
         Some(from) => crate::journal::On::At(shop.zone.when(from)),
         None => crate::journal::On::Day(latest.order.day),
     };
-    Some(Last { stage: stage_named(shop, latest.stage), on, who })
+    let film = latest.side == Side::Film;
+    Some(Last { stage: stage_named(shop, latest.stage), on, who, film })
 }
 
 #[cfg(test)]
@@ -227,6 +308,36 @@ mod tests {
         assert_eq!(bench.clocks[0].so_far(clock("10:00")), Seconds(6900));
         assert_eq!(bench.title.as_deref(), Some("Trays"));
         assert_eq!(bench.people[0].name, "Ana");
+    }
+
+    #[test]
+    fn what_dries_is_in_the_record_and_that_stays_small() {
+        let mut shed = Shed::new();
+        let glue = crate::journal::stages::standing_id(7);
+        for hour in 6..14 {
+            let (from, to) = (format!("{hour:02}:00"), format!("{hour:02}:30"));
+            let stretch = crate::journal::kinds::Stretch {
+                stage: glue,
+                to: Some(crate::timing::clocks::tests::when(&to)),
+                ..crate::timing::clocks::tests::plain(BO, &from)
+            };
+            let stretch = shed.enter(stretch.into());
+            let unsaid = look(&shed.shop(), clock(&to), None).unsaid;
+            assert_eq!(unsaid.map(|it| it.stretch), Some(stretch));
+            let on = crate::journal::On::At(crate::timing::clocks::tests::when(&to));
+            let drying =
+                crate::journal::kinds::Drying { on, stretch, item: None, held: Some(30), next: 24 * 60 };
+            shed.enter(drying.into());
+        }
+        let bench = look(&shed.shop(), clock("14:00"), None);
+        assert_eq!((bench.drying.len(), bench.unsaid.clone()), (MOST_DRYING, None));
+        assert!(!bench.drying[0].is_dry(clock("23:59")));
+        let text = serde_json::to_string(&bench).unwrap();
+        assert!(text.len() < 2_000, "{}", text.len());
+        assert_eq!(serde_json::from_str::<Bench>(&text).unwrap(), bench);
+        // For another build the title stands with it.
+        let other = look(&shed.shop(), clock("14:00"), Some(Bearer::Shop));
+        assert_eq!(other.drying[0].of.as_deref(), Some("Trays"));
     }
 
     #[test]

@@ -5,7 +5,7 @@ use crate::{
     journal::{
         Id, Shop,
         kinds::{Bearer, Role, Side, Source},
-        shop::{Draw, Interval, Time},
+        shop::{Draw, Interval, Stretch, Time},
     },
     measure::{Day, Dec, Instant, Unit},
 };
@@ -103,9 +103,20 @@ pub struct LastDone {
 
 /// None: nothing was done on it yet.
 pub fn last_done(shop: &Shop, bearer: Bearer) -> Option<LastDone> {
-    let last = shop.stretches.iter().rfind(|stretch| stretch.bearer == bearer)?;
+    last_where(shop, &|stretch| stretch.bearer == bearer)
+}
+
+/// The last thing done on its other side: the film where the piece was worked on last, else the piece.
+pub fn last_beside(shop: &Shop, bearer: Bearer, done: &LastDone) -> Option<LastDone> {
+    let film = |stretch: &Stretch| stretch.side == Side::Film;
+    let was_film = done.stretches.last().and_then(|at| shop.stretches.get(*at)).is_some_and(film);
+    last_where(shop, &|stretch| stretch.bearer == bearer && film(stretch) != was_film)
+}
+
+fn last_where(shop: &Shop, counts: &dyn Fn(&Stretch) -> bool) -> Option<LastDone> {
+    let last = shop.stretches.iter().rfind(|stretch| counts(stretch))?;
     let same_day = shop.stretches.iter().enumerate().filter(|(_, stretch)| {
-        stretch.bearer == bearer && stretch.stage == last.stage && stretch.order.day == last.order.day
+        counts(stretch) && stretch.stage == last.stage && stretch.order.day == last.order.day
     });
     Some(LastDone { stage: last.stage, stretches: same_day.map(|(place, _)| place).collect() })
 }
@@ -280,6 +291,28 @@ mod tests {
         bench.log(BO, "10:30", "12:00", &[]);
         let done = last_done(&bench.shop(), Bearer::Build(TRAYS)).unwrap();
         assert_eq!((done.stage, done.stretches), (SAND, vec![0, 1]));
+    }
+
+    #[test]
+    fn beside_the_piece_the_film_is_looked_at_and_beside_the_film_the_piece() {
+        let mut bench = Bench::new();
+        bench.log(ANA, "09:00", "10:00", &[]);
+        let trays = Bearer::Build(TRAYS);
+        let done = |bench: &Bench| last_done(&bench.shop(), trays).unwrap();
+        assert_eq!(last_beside(&bench.shop(), trays, &done(&bench)), None);
+        let film = kinds::Stretch {
+            stage: standing_id(19),
+            side: Side::Film,
+            to: Some(crate::timing::clocks::tests::when("11:00")),
+            ..plain(BO, "10:30")
+        };
+        let film = bench.enter(film.into());
+        let beside = |bench: &Bench| last_beside(&bench.shop(), trays, &done(bench)).map(|it| it.stage);
+        assert_eq!((done(&bench).stage, beside(&bench)), (standing_id(19), Some(SAND)));
+        bench.log(ANA, "12:00", "13:00", &[]);
+        assert_eq!((done(&bench).stage, beside(&bench)), (SAND, Some(standing_id(19))));
+        bench.write(&[crate::journal::Change::strike(film)]);
+        assert_eq!(beside(&bench), None);
     }
 
     #[test]

@@ -8,7 +8,9 @@ pub mod acts;
 pub mod afterwards;
 pub mod asked;
 pub mod bench;
+pub mod breakdown;
 pub mod clocks;
+pub mod drying;
 pub mod likely;
 #[cfg(test)]
 mod listings;

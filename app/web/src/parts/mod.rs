@@ -4,7 +4,8 @@ pub mod board; // a plank to scale
 pub mod bridge; // spent, used up, true cost
 pub mod build_row; // a build in the list of builds
 pub mod core_column; // cost by kind to scale
-pub mod dim; // a dimension line
+pub mod dim;
+pub mod drying_bar; // a dimension line
 pub mod facts; // a ruled list of what stands where
 pub mod field; // label, well, error; cells of a form
 pub mod first_run; // the first sheet's drawing
@@ -27,6 +28,7 @@ pub mod stick_fraction; // 19 3/8 as on a stick
 pub mod stretch; // a stretch of work, with its "earlier" pieces
 pub mod sum_row; // a sum by hand
 pub mod tally; // strokes in fives
-pub mod tick_row; // a row with a box
+pub mod tick_row;
+pub mod time_bar; // a row with a box
 pub mod tin; // a tin with its quarters
 pub mod title_block; // the five places, a build's sheets

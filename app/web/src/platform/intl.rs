@@ -29,6 +29,8 @@ pub enum Look {
     Day,
     /// `Fri 20 Nov 2026`.
     DayYear,
+    /// `Fri`.
+    Weekday,
     /// `08:05` or `8:05 a.m.`.
     Time,
 }
@@ -93,6 +95,7 @@ fn options_of(look: Look) -> &'static [(&'static str, &'static str)] {
     match look {
         Look::Day => &[("weekday", "short"), ("day", "numeric"), ("month", "short")],
         Look::DayYear => &[("weekday", "short"), ("day", "numeric"), ("month", "short"), ("year", "numeric")],
+        Look::Weekday => &[("weekday", "short")],
         Look::Time => &[("minute", "2-digit")],
     }
 }

@@ -3,6 +3,7 @@
 pub mod bench;
 pub mod builds;
 pub mod cost;
+pub mod drying;
 pub mod first_amount;
 pub mod form_keys;
 pub mod hours;
@@ -10,6 +11,7 @@ pub mod journal;
 pub mod notes;
 pub mod shop;
 pub mod stock;
+pub mod time;
 pub mod trouble;
 
 use crate::dom::prelude::*;
@@ -45,13 +47,13 @@ pub fn sheet(place: Place) -> AnyView {
         Place::WorkFor => view! { <bench::WorkForSheet/> },
         Place::NewStage => view! { <builds::NewStageSheet/> },
         Place::Minute(entry) => view! { <bench::MinuteSheet entry/> },
+        Place::Drying(stretch) => view! { <drying::DryingSheet stretch/> },
         Place::Builds => view! { <builds::BuildsSheet/> },
         Place::Build(id, Tab::Journal) => view! { <journal::JournalSheet of=Bearer::Build(id)/> },
         Place::LotJournal(id) => view! { <journal::JournalSheet of=Bearer::Lot(id)/> },
         Place::ShopJournal => view! { <journal::JournalSheet of=Bearer::Shop/> },
-        Place::Build(id, tab @ (Tab::Time | Tab::Film)) => {
-            view! { <builds::LaterSheet of=id tab/> }
-        }
+        Place::Build(id, Tab::Time) => view! { <time::TimeSheet of=id/> },
+        Place::Build(id, Tab::Film) => view! { <builds::LaterSheet of=id/> },
         Place::Entry(entry) => view! { <journal::EntrySheet entry/> },
         Place::Hours => view! { <hours::HoursSheet/> },
         Place::Note => view! { <notes::NoteSheet/> },

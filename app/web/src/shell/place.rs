@@ -32,6 +32,8 @@ pub enum Place {
     WorkFor,
     /// When the running or the last stretch began and ended, typed.
     Minute(Id),
+    /// How long a glue-up or a coat dries, typed; of which stretch.
+    Drying(Id),
     /// All builds.
     Builds,
     /// A new build.
@@ -92,6 +94,7 @@ impl Place {
             Place::NewStage => "new-stage".into(),
             Place::WorkFor => "work-for".into(),
             Place::Minute(id) => format!("minute.{id}"),
+            Place::Drying(id) => format!("drying.{id}"),
             Place::Builds => "builds".into(),
             Place::NewBuild => "new-build".into(),
             Place::Build(id, tab) => format!("build.{id}.{}", tab.code()),
@@ -168,6 +171,7 @@ impl Place {
             ("opened", Some(path)) => Place::Opened(id, path.to_owned()),
             ("minute", None) => Place::Minute(id),
             ("saving", None) => Place::Saving(id),
+            ("drying", None) => Place::Drying(id),
             ("entry", None) => Place::Entry(id),
             ("lot", None) => Place::Lot(id),
             ("journal", None) => Place::LotJournal(id),
@@ -208,6 +212,7 @@ mod tests {
             Place::Stages,
             Place::WorkFor,
             Place::Minute(id),
+            Place::Drying(id),
             Place::Builds,
             Place::NewBuild,
             Place::Build(id, Tab::Journal),

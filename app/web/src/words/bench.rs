@@ -220,6 +220,36 @@ pub fn stage_and_people(stage: &str, people: &[(String, String)]) -> String {
     format!("{}, {}", capital(stage), people.join(", "))
 }
 
+/// The row of what was done last on the film.
+pub fn film() -> &'static str {
+    "Film"
+}
+
+/// The row of what is low.
+pub fn low() -> &'static str {
+    "Low"
+}
+
+/// `disc 120, 16 left`.
+pub fn left(name: &str, amount: &str) -> String {
+    format!("{name}, {amount} left")
+}
+
+/// Under it: the maker's own mark.
+pub fn under_the_mark(mark: &str) -> String {
+    format!("under your mark of {mark}")
+}
+
+/// Under the last of them.
+pub fn more_low(count: usize) -> String {
+    format!("and {count} more, on the shelf")
+}
+
+/// What the long-break line names.
+pub fn more_below() -> &'static str {
+    "more on how it stands"
+}
+
 /// Nothing was done on it yet.
 pub fn nothing_done() -> &'static str {
     "Nothing yet. One tap on a stage starts the clock."
@@ -430,7 +460,8 @@ pub fn keep_these() -> &'static str {
     "Keep these times"
 }
 
-fn capital(word: &str) -> String {
+/// With a capital, at the head of a line.
+pub fn capital(word: &str) -> String {
     let mut chars = word.chars();
     chars.next().map(|first| first.to_uppercase().chain(chars).collect()).unwrap_or_default()
 }

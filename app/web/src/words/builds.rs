@@ -142,16 +142,6 @@ pub fn more_below(count: usize) -> String {
     format!("{count} builds in all")
 }
 
-/// A sheet of a later version: where the hours went.
-pub fn time_title(title: &str) -> String {
-    format!("Time, {title}")
-}
-
-/// What will stand there.
-pub fn time_text() -> &'static str {
-    "Where the hours went will be drawn here: by stage, by person, piece against film. The hours that are logged now will be in it."
-}
-
 /// A sheet of a later version: the film.
 pub fn film_title(title: &str) -> String {
     format!("Film, {title}")

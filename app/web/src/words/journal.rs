@@ -5,6 +5,12 @@ pub use super::correcting::{
     one_part_at_least, over_the_whole, parts_for, shared_in_parts, shared_with_more, too_long, words_missing,
 };
 
+pub use super::versions::{
+    changed, counts_now, history, newer_text, newer_title, other_device, this_device, this_one, two_text,
+    two_title, unreadable_text, unreadable_title, v_back, v_corrected, v_newer, v_struck, v_went_on,
+    v_written,
+};
+
 use super::Tongue;
 use benchslate_core::{
     costing::DaySum,
@@ -136,6 +142,7 @@ pub fn kind(kind: Kind) -> &'static str {
         Kind::Made => "made",
         Kind::HandOver => "handed over",
         Kind::BuildState => "build",
+        Kind::Drying => "dries",
     }
 }
 
@@ -292,6 +299,7 @@ pub enum Label {
     Day,
     Delivery,
     Discount,
+    Dry,
     Due,
     Ended,
     Expected,
@@ -302,6 +310,7 @@ pub enum Label {
     From,
     Gone,
     Good,
+    Held,
     Km,
     Left,
     Length,
@@ -386,6 +395,7 @@ pub fn label(label: Label) -> &'static str {
         Label::Day => "Day",
         Label::Delivery => "Delivery, new",
         Label::Discount => "Discount",
+        Label::Dry => "Next after",
         Label::Due => "Due",
         Label::Ended => "Ended",
         Label::Fee => "Fee",
@@ -394,6 +404,7 @@ pub fn label(label: Label) -> &'static str {
         Label::Freight => "Freight",
         Label::From => "From",
         Label::Good => "Good",
+        Label::Held => "Held for",
         Label::Km => "Kilometres",
         Label::Length => "How long",
         Label::Low => "Low under",
@@ -482,100 +493,6 @@ pub fn no_entry() -> &'static str {
 /// Under it.
 pub fn no_entry_why() -> &'static str {
     "It was never on this device, or its address was cut short."
-}
-
-/// Over the versions.
-pub fn history() -> &'static str {
-    "Every version"
-}
-
-/// A version: begun.
-pub fn v_written() -> &'static str {
-    "written"
-}
-
-/// A version: added to, nothing put right.
-pub fn v_went_on() -> &'static str {
-    "went on"
-}
-
-/// A version: put right.
-pub fn v_corrected() -> &'static str {
-    "corrected"
-}
-
-/// A version: struck out.
-pub fn v_struck() -> &'static str {
-    "struck out"
-}
-
-/// A version: brought back.
-pub fn v_back() -> &'static str {
-    "put back"
-}
-
-/// A version that isn't known here.
-pub fn v_newer() -> &'static str {
-    "newer"
-}
-
-/// Who wrote a version.
-pub fn this_device() -> &'static str {
-    "on this device"
-}
-
-/// Who wrote a version. `end`: the last signs of the device's id.
-pub fn other_device(end: &str) -> String {
-    format!("on another device, {end}")
-}
-
-/// What a version changed.
-pub fn changed(what: &str, before: &str, after: &str) -> String {
-    match (before.is_empty(), after.is_empty()) {
-        (true, _) => format!("{what}: {after}"),
-        (_, true) => format!("{what}: {before} taken out"),
-        _ => format!("{what}: {after}, was {before}"),
-    }
-}
-
-/// Two versions stand.
-pub fn two_title() -> &'static str {
-    "Two versions of this entry"
-}
-
-/// What it means.
-pub fn two_text() -> &'static str {
-    "It was changed on two devices. The later one counts until one of them is picked; both stay in the history."
-}
-
-/// The key under a version.
-pub fn this_one() -> &'static str {
-    "This one"
-}
-
-/// Under it.
-pub fn counts_now() -> &'static str {
-    "counts now"
-}
-
-/// A newer version wrote it.
-pub fn newer_title() -> &'static str {
-    "Written by a newer Benchslate"
-}
-
-/// What that means.
-pub fn newer_text() -> &'static str {
-    "It is kept whole and counts for nothing here. It can be struck out, not corrected: a newer version can."
-}
-
-/// It can't be read.
-pub fn unreadable_title() -> &'static str {
-    "This entry can’t be read"
-}
-
-/// What that means.
-pub fn unreadable_text() -> &'static str {
-    "The line is kept as it was written and counts for nothing. It can be struck out."
 }
 
 /// Keys of an entry.

@@ -8,6 +8,7 @@ pub mod cautions;
 pub mod common;
 pub mod correcting;
 pub mod cost;
+pub mod drying;
 pub mod exchange;
 pub mod expense;
 pub mod failure;
@@ -22,8 +23,10 @@ pub mod refusal;
 pub mod salvage;
 pub mod shop;
 pub mod stock;
+pub mod time;
 mod tongue;
 pub mod units;
 pub mod update;
+pub mod versions;
 
 pub use tongue::Tongue;

@@ -83,6 +83,11 @@ impl Tongue {
         intl::instant(at.0.saturating_mul(1000), &self.zone, &self.language, Look::Day)
     }
 
+    /// The weekday of a moment: `Fri`.
+    pub fn weekday_of(&self, at: Instant) -> String {
+        intl::instant(at.0.saturating_mul(1000), &self.zone, &self.language, Look::Weekday)
+    }
+
     /// `1 h 55`; `0 h 40`.
     pub fn hours(&self, worked: Seconds) -> String {
         let (hours, minutes) = worked.hours_minutes();

@@ -9,6 +9,7 @@ mod build;
 mod build_state;
 mod by_product;
 mod draw;
+mod drying;
 mod expense;
 mod hand_over;
 mod income;
@@ -34,6 +35,7 @@ pub use build::Build;
 pub use build_state::{BuildState, Frozen, State, StoredParts};
 pub use by_product::ByProduct;
 pub use draw::Draw;
+pub use drying::Drying;
 pub use expense::Expense;
 pub use hand_over::{HandOver, HandedOver};
 pub use income::{Income, IncomeKind, Received};
@@ -132,4 +134,5 @@ kinds! {
     Made "made" "Finished items."
     HandOver "hand_over" "Items leaving."
     BuildState "build_state" "A build that is paused, closed, reopened."
+    Drying "drying" "How long a glue-up or a coat needs after the work on it."
 }

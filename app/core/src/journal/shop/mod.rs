@@ -23,7 +23,7 @@ pub use receipts::{Receipt, Shared};
 pub use stock::{Draw, Emptied, Item, Lot, NewStock, Sort};
 pub use tax::{tax_on, tax_typed, with_tax};
 pub use tools::{Blade, MonthlyCost, Tool, ToolHours};
-pub use work::{Interval, Stretch, Time};
+pub use work::{Drying, Interval, Stretch, Time};
 
 use super::{
     Body, Content, Id, Journal,
@@ -86,6 +86,8 @@ pub struct Shop {
     pub handed: Vec<HandOver>,
     /// Where builds stand.
     pub states: Vec<BuildState>,
+    /// What needs time after the work.
+    pub dryings: Vec<Drying>,
     /// What is odd, by entry.
     pub odd: Vec<(Id, Odd)>,
 }
@@ -179,7 +181,8 @@ impl Shop {
             | Body::Income(_)
             | Body::Made(_)
             | Body::HandOver(_)
-            | Body::BuildState(_) => later.push((order, body)),
+            | Body::BuildState(_)
+            | Body::Drying(_) => later.push((order, body)),
         }
     }
 
@@ -202,6 +205,7 @@ impl Shop {
             Body::Stretch(stretch) => self.stretches.push(Stretch::read(order, stretch, &mut tell)),
             Body::Expense(expense) => self.expenses.push(Expense::read(order, expense, &mut tell)),
             Body::Note(note) => self.notes.push(Note::read(order, note)),
+            Body::Drying(drying) => self.dryings.push(Drying::read(order, drying, &mut tell)),
             Body::ByProduct(it) => self.by_products.push(ByProduct::read(order, it, &mut tell)),
             Body::ToolHours(it) => self.tool_hours.push(ToolHours::read(order, it, &mut tell)),
             Body::Blade(it) => self.blades.push(Blade::read(order, it, &mut tell)),

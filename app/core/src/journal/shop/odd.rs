@@ -80,6 +80,8 @@ pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<
         | Body::Trip(_)
         | Body::Shelf(_)
         | Body::Note(_)
+        // Whether its stretch still stands is asked where it is shown: an act on work changes no other entry.
+        | Body::Drying(_)
         | Body::Person(_)
         | Body::Stage(_)
         | Body::Build(_)

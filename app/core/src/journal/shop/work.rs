@@ -1,4 +1,4 @@
-//! Stretches as facts: whole seconds, pauses inside, odd ends told.
+//! Stretches as facts: whole seconds, pauses inside, odd ends told; and what dries after them.
 
 use super::{Field, Odd};
 use crate::{
@@ -105,14 +105,42 @@ impl Stretch {
     }
 }
 
+/// What needs time after the work on it. It begins where its stretch ends.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Drying {
+    /// Its place in time.
+    pub order: Order,
+    /// The glue-up or the coat.
+    pub stretch: Id,
+    /// What dries.
+    pub item: Option<Id>,
+    /// Clamps or the dust-free corner are taken for so long.
+    pub held: Option<Seconds>,
+    /// The next step may begin after so long.
+    pub next: Seconds,
+}
+
+impl Drying {
+    pub(super) fn read(order: Order, body: &kinds::Drying, tell: &mut dyn FnMut(Odd)) -> Drying {
+        let next = minutes(body.next, tell);
+        let held = body.held.map(|held| minutes(held, tell));
+        Drying { order, stretch: body.stretch, item: body.item, held, next }
+    }
+}
+
+/// Minutes within the limits; beyond them no time at all, and told.
+fn minutes(minutes: u32, tell: &mut dyn FnMut(Odd)) -> Seconds {
+    let minutes = i64::from(minutes);
+    if minutes <= limits::MOST_HOURS.saturating_mul(60) {
+        return Seconds(minutes.saturating_mul(60));
+    }
+    tell(Odd::OutOfRange(Field::Hours));
+    Seconds::ZERO
+}
+
 fn time(body: &kinds::Stretch, tell: &mut dyn FnMut(Odd)) -> Time {
     let Some(from) = body.from else {
-        let minutes = i64::from(body.minutes.unwrap_or(0));
-        if minutes <= limits::MOST_HOURS.saturating_mul(60) {
-            return Time::Amount(Seconds(minutes.saturating_mul(60)));
-        }
-        tell(Odd::OutOfRange(Field::Hours));
-        return Time::Amount(Seconds::ZERO);
+        return Time::Amount(minutes(body.minutes.unwrap_or(0), tell));
     };
     let from = from.instant;
     let to = body.to.map(|when| when.instant);

@@ -12,14 +12,17 @@ use crate::{
         slate::NextSlate,
         stretch::{EarlierAt, Stretch, StretchText},
     },
-    screens::trouble::{TroubleKeys, Troubles},
+    screens::{
+        drying::{OfferDrawn, OfferKeys, drying_facts, offered, unsaid_row},
+        trouble::{TroubleKeys, Troubles},
+    },
     shell::{Desk, Go, Place, frame::Places, mark::LastMarkHere},
-    words::bench as words,
+    words::{bench as words, drying},
 };
 use benchslate_core::{
     journal::{Body, Id},
     timing::{
-        bench::{Bench, Last, Named},
+        bench::{Bench, Last, Named, Unsaid},
         worked,
     },
 };
@@ -35,6 +38,7 @@ pub fn Idle() -> impl IntoView {
     let away = Memo::new(move |_| {
         bench.read().as_ref().and_then(|it| it.last.as_ref()).is_some_and(|last| days(desk, last) > 0)
     });
+    let offered = Memo::new(move |_| offered(desk, bench));
     let title = Signal::derive(move || {
         let title = super::title(desk, bench).get();
         if away.get() { words::where_was_i(&title) } else { title }
@@ -44,21 +48,34 @@ pub fn Idle() -> impl IntoView {
             <Head title=title note=super::today(desk) tight=true on_tap=Callback::new(move |()| go.to(&Place::WorkFor))/>
             <Above>
                 <Troubles/>
-                <Read name=Signal::derive(move || title.get())>
+                <Read name=Signal::derive(move || title.get()) below=words::more_below().to_owned()>
                     {move || stopped.get().map(|(entry, text)| drawn(desk, go, entry, text))}
-                    {move || facts(desk, bench)}
+                    {move || match offered.get() {
+                        Some(unsaid) => view! { <OfferDrawn unsaid/> },
+                        None => view! { {unsaid_row(desk, bench)}{facts(desk, bench, away.get())} },
+                    }}
                 </Read>
             </Above>
             <Below>
                 <LastMarkHere/>
                 <Hand name=words::keys().to_owned() kind=HandKind::Dense>
                     <TroubleKeys/>
-                    <Next bench/>
-                    <OrStart bench/>
+                    {move || hand(bench, offered.get())}
                 </Hand>
                 <Places cell=0/>
             </Below>
         </Sheet>
+    }
+}
+
+/// What comes next; under the drying times of what was just stopped, where such are offered.
+fn hand(bench: Memo<Option<Bench>>, offered: Option<Unsaid>) -> AnyView {
+    match offered {
+        Some(unsaid) => view! {
+            <OfferKeys stretch=unsaid.stretch then=Callback::new(|()| {})/>
+            <super::stages::Likely bench lead=Signal::stored(drying::next_start().to_owned())/>
+        },
+        None => view! { <Next bench/><OrStart bench/> },
     }
 }
 
@@ -102,18 +119,24 @@ fn drawn(desk: Desk, go: Go, entry: Id, text: StretchText) -> AnyView {
     }
 }
 
-fn facts(desk: Desk, bench: Memo<Option<Bench>>) -> AnyView {
-    let last = bench.read().as_ref().and_then(|bench| bench.last.clone());
-    let gap = last.as_ref().map(|last| gap(desk, last));
-    let fact = match last {
-        Some(last) => done(desk, &last),
-        None => {
-            Fact { label: words::last_done().to_owned(), text: words::nothing_done().to_owned(), note: None }
-        }
+/// Last done on either side, what dries, what is low. `away`: that nothing dries is said too.
+fn facts(desk: Desk, bench: Memo<Option<Bench>>, away: bool) -> AnyView {
+    let Some(bench) = bench.get() else { return ().draw() };
+    let gap = bench.last.as_ref().map(|last| gap(desk, last));
+    let mut facts = match &bench.last {
+        Some(last) => vec![done(desk, last)],
+        None => vec![Fact {
+            label: words::last_done().to_owned(),
+            text: words::nothing_done().to_owned(),
+            note: None,
+        }],
     };
+    facts.extend(bench.beside.as_ref().map(|last| done(desk, last)));
+    facts.extend(drying_facts(desk, &bench, away));
+    facts.extend(super::low::facts(desk));
     view! {
         {gap.map(|text| view! { <Dim text=text going=Signal::stored(true)/> })}
-        <Facts facts=Signal::stored(vec![fact])/>
+        <Facts facts=Signal::stored(facts)/>
     }
 }
 
@@ -134,7 +157,7 @@ fn done(desk: Desk, last: &Last) -> Fact {
         let people: Vec<(String, String)> =
             last.who.iter().map(|(who, seconds)| (who.name.clone(), hours(*seconds))).collect();
         Fact {
-            label: words::last_done().to_owned(),
+            label: if last.film { words::film() } else { words::last_done() }.to_owned(),
             text: words::stage_and_people(&last.stage.name, &people),
             note: Some(view.tongue.day(last.on.day(&view.shop.zone))),
         }

@@ -2,6 +2,7 @@
 
 mod asked;
 mod idle;
+mod low;
 mod minute;
 mod running;
 mod say;

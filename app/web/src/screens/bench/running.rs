@@ -10,7 +10,10 @@ use crate::{
         slate::{RunningSlate, SlimSlate},
         stretch::Stretch,
     },
-    screens::trouble::{TroubleKeys, Troubles, offered},
+    screens::{
+        drying::DryingNow,
+        trouble::{TroubleKeys, Troubles, offered},
+    },
     shell::{Desk, Go, Place, frame::Places, mark::LastMarkHere},
     words::bench as words,
 };
@@ -46,7 +49,7 @@ fn above(bench: Memo<Option<Bench>>, troubled: bool) -> AnyView {
     if troubled {
         view! { <Troubles/><Slim bench/> }
     } else {
-        view! { <Slate bench/><Troubles/> }
+        view! { <Slate bench/><DryingNow bench/><Troubles/> }
     }
 }
 

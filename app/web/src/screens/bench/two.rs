@@ -9,7 +9,7 @@ use crate::{
         sheet::{Above, Below, Hand, HandKind, Head, Keys, Sheet},
         slate::{SlateHalf, TwoClocks},
     },
-    screens::trouble::Troubles,
+    screens::{drying::DryingNow, trouble::Troubles},
     shell::{Desk, Go, Place, frame::Places, mark::LastMarkHere},
     words::bench as words,
 };
@@ -36,6 +36,7 @@ pub fn Two() -> impl IntoView {
                     <Half bench at=0 acting/>
                     <Half bench at=1 acting/>
                 </TwoClocks>
+                <DryingNow bench/>
                 <Troubles/>
             </Above>
             <Below>

@@ -11,24 +11,20 @@ use crate::{
 };
 use benchslate_core::journal::Id;
 
-/// Time and Film of a build.
+/// Film of a build.
 #[component]
-pub fn LaterSheet(of: Id, tab: Tab) -> impl IntoView {
+pub fn LaterSheet(of: Id) -> impl IntoView {
     let desk = Desk::here();
-    let (says, text) = match tab {
-        Tab::Film => (words::film_title as fn(&str) -> String, words::film_text()),
-        Tab::Time | Tab::Journal | Tab::Cost | Tab::Spent => {
-            (words::time_title as fn(&str) -> String, words::time_text())
-        }
-    };
     let title = Memo::new(move |_| {
-        says(&desk.read(|view| view.shop.builds.get(&of).map(|it| it.title.clone()).unwrap_or_default()))
+        words::film_title(
+            &desk.read(|view| view.shop.builds.get(&of).map(|it| it.title.clone()).unwrap_or_default()),
+        )
     });
     view! {
         <Sheet>
             <Head title tight=true/>
-            <Above>{not_drawn(title.into(), text)}</Above>
-            <Below><Places cell=1 of_build=(of, Some(tab))/></Below>
+            <Above>{not_drawn(title.into(), words::film_text())}</Above>
+            <Below><Places cell=1 of_build=(of, Some(Tab::Film))/></Below>
         </Sheet>
     }
 }

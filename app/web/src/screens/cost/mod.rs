@@ -9,6 +9,7 @@ mod sheet;
 mod spent;
 
 pub use figures::{At, Remarks, Row, drawn, hatch, missing, remarks, rows, size};
+pub use missing::no_build;
 pub use opened::OpenedSheet;
 pub use saving::SavingSheet;
 pub use say::Say;

@@ -16,12 +16,15 @@ use crate::{
         frame::Places,
         mark::LastMarkHere,
     },
-    words::{common, journal as words},
+    words::{common, drying as dries, journal as words},
 };
-use benchslate_core::journal::{
-    Body, Change, Id, Kind,
-    kinds::Bearer,
-    listing::{self, Standing, State},
+use benchslate_core::{
+    journal::{
+        Body, Change, Id, Kind,
+        kinds::Bearer,
+        listing::{self, Standing, State},
+    },
+    timing::drying,
 };
 use leptos::task::spawn_local;
 
@@ -108,6 +111,7 @@ fn build_of(view: &View, entry: Id) -> Option<Id> {
         Body::Draw(it) => it.bearer,
         Body::Expense(it) => it.bearer,
         Body::Note(it) => it.bearer?,
+        Body::Drying(it) => listing::dried_for(view.journal, it),
         Body::Lot(it) => return it.for_build,
         Body::Receipt(it) => it.bearer?,
         Body::ByProduct(it) => it.of,
@@ -208,7 +212,8 @@ fn keys(desk: Desk, form: Form, entry: Id, standing: Standing) -> AnyView {
         desk.read(|view| correct::fill(view, body).is_some())
             .then(|| Callback::new(move |()| begin(desk, form, entry)))
     });
-    let beside = body.as_ref().filter(|_| !struck).and_then(|body| beside(entry, body));
+    let beside =
+        body.as_ref().filter(|_| !struck).and_then(|body| desk.read(|view| beside(view, entry, body)));
     view! {
         <Keys class="mid">
             <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
@@ -239,16 +244,18 @@ fn keys(desk: Desk, form: Form, entry: Id, standing: Standing) -> AnyView {
 }
 
 /// What else can be done from here, by kind.
-fn beside(entry: Id, body: &Body) -> Option<(&'static str, &'static str, Place)> {
+fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static str, Place)> {
     match body.kind() {
         Kind::Draw => Some((words::some_back(), words::to_the_shelf(), Place::Return(entry)))
             .filter(|_| matches!(body, Body::Draw(draw) if draw.returns.is_none())),
         Kind::Lot => Some((words::the_lot(), words::board_and_saving(), Place::Lot(entry))),
         Kind::Person => Some((words::the_person(), words::rates_there(), Place::Person(Some(entry)))),
         Kind::Setting => Some((words::the_choices(), words::changed_there(), Place::Choices)),
+        Kind::Stretch => Some((dries::times(), dries::after_it(), Place::Drying(entry))).filter(
+            |_| matches!(body, Body::Stretch(it) if it.to.is_some() && drying::may_dry(view.shop, it.stage)),
+        ),
         Kind::Stage
         | Kind::Build
-        | Kind::Stretch
         | Kind::Item
         | Kind::Trip
         | Kind::Sort
@@ -264,7 +271,8 @@ fn beside(entry: Id, body: &Body) -> Option<(&'static str, &'static str, Place)>
         | Kind::Income
         | Kind::Made
         | Kind::HandOver
-        | Kind::BuildState => None,
+        | Kind::BuildState
+        | Kind::Drying => None,
     }
 }
 

@@ -2,14 +2,15 @@
 
 use crate::{
     shell::desk::View,
-    words::{Tongue, common, gaps, journal as words, journal::Label, units},
+    words::{Tongue, common, drying as dries, gaps, journal as words, journal::Label, units},
 };
 use benchslate_core::{
     journal::{
         Body, Id, On,
         kinds::{self, Bearer, Side, Source, Span},
     },
-    measure::{Day, Dec, Instant, Money, Quantity, Unit},
+    measure::{Day, Dec, Instant, Money, Quantity, Seconds, Unit},
+    timing::drying,
 };
 
 /// A label and its text; an empty text is a fact that isn't there.
@@ -27,6 +28,7 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
             (Label::For, note.bearer.map_or_else(|| words::no_home().to_owned(), |at| bearer(view, at))),
         ],
         Body::Lot(lot) => it.lot(lot),
+        Body::Drying(drying) => it.drying(drying),
         Body::Trip(trip) => it.trip(trip),
         Body::Sort(sort) => it.sort(sort),
         Body::Shelf(shelf) => vec![(Label::Of, gaps::name(view.shop, shelf.of))],
@@ -116,6 +118,16 @@ pub fn amount(view: &View, typed: Dec, unit: Unit, of: Source) -> String {
     }
 }
 
+/// Whole minutes as a length.
+pub fn minutes(minutes: u32) -> Seconds {
+    drying::length(minutes)
+}
+
+/// The moment so many minutes later.
+pub fn after(at: Instant, minutes: u32) -> Instant {
+    at.plus(drying::length(minutes))
+}
+
 /// Said only where it is so.
 fn one_off(is: bool) -> String {
     if is { words::yes_no(true).to_owned() } else { String::new() }
@@ -193,6 +205,23 @@ impl Facts<'_> {
             (Label::SideOf, common::side(it.side.unwrap_or(Side::Piece)).to_owned()),
             (Label::Stage, it.stage.map(|id| stage(self.view, id)).unwrap_or_default()),
             (Label::Note, it.note.clone().unwrap_or_default()),
+        ]
+    }
+
+    fn drying(&self, it: &kinds::Drying) -> Vec<Fact> {
+        let length = |it: u32| dries::length(self.tongue(), minutes(it));
+        let of = match self.view.journal.body(it.stretch) {
+            Some(Body::Stretch(stretch)) => words::comma(
+                &stage(self.view, stretch.stage),
+                &self.tongue().day(stretch.on.day(&self.view.shop.zone)),
+            ),
+            _ => words::gone().to_owned(),
+        };
+        vec![
+            (Label::Of, of),
+            (Label::Dry, length(it.next)),
+            (Label::Held, it.held.map(length).unwrap_or_default()),
+            (Label::What, it.item.map(|id| gaps::name(self.view.shop, Source::Item(id))).unwrap_or_default()),
         ]
     }
 

@@ -5,13 +5,13 @@ use super::running_facts;
 use crate::words::income;
 use crate::{
     shell::desk::View,
-    words::{Tongue, bench, common, gaps, journal as words},
+    words::{Tongue, bench, common, drying as dries, gaps, journal as words},
 };
 use benchslate_core::{
     costing::{Amount, Amounts},
     journal::{
         Body, Id,
-        kinds::{Draw, Side, Source, Span, Stretch},
+        kinds::{Draw, Drying, Side, Source, Span, Stretch},
         listing::{self, Listed, State},
         shop::Odd,
     },
@@ -135,6 +135,7 @@ fn said(view: &View, entry: Id) -> Said {
         Body::Draw(it) => draw(view, it),
         Body::Expense(it) => plain(with_side(it.what.clone(), it.side, Side::Piece)),
         Body::Note(it) => plain(it.text.clone()),
+        Body::Drying(it) => drying(view, it),
         Body::Lot(it) => {
             let name = gaps::name(view.shop, Source::Lot(entry));
             let name = if view.shop.lots.contains_key(&entry) { name } else { it.name.clone() };
@@ -200,6 +201,20 @@ fn draw(view: &View, it: &Draw) -> Said {
         what: with_side(what, it.side.unwrap_or(Side::Piece), Side::Piece),
         under: it.note.clone().into_iter().collect(),
     }
+}
+
+/// `dries glue-up, 24 h`, and under it until when.
+fn drying(view: &View, it: &Drying) -> Said {
+    let kind = words::kind(benchslate_core::journal::Kind::Drying).to_owned();
+    let long = dries::length(view.tongue, facts::minutes(it.next));
+    let Some(Body::Stretch(stretch)) = view.journal.body(it.stretch) else {
+        return Said { kind, what: long, under: vec![words::names_gone().to_owned()] };
+    };
+    let end = stretch.to.map(|to| facts::after(to.instant, it.next));
+    let until = end.map(|end| dries::until(&moment(view, end)));
+    let item = it.item.map(|item| gaps::name(view.shop, Source::Item(item)));
+    let what = words::comma(&facts::stage(view, stretch.stage), &long);
+    Said { kind, what, under: until.into_iter().chain(item).collect() }
 }
 
 /// The side is said where it isn't the usual one.

@@ -14,6 +14,7 @@ pub use backup::save as save_backup;
 pub use bring_in::BringInSheet;
 pub use choices::ChoicesSheet;
 pub use person::PersonSheet;
+pub use set::week_start;
 
 use crate::dom::prelude::*;
 use crate::{

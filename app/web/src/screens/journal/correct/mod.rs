@@ -52,6 +52,8 @@ enum How {
     Part,
     /// With a decimal mark or a fraction, and a unit if it isn't the usual one.
     Quantity,
+    /// How long, to the minute.
+    Length,
     Bearer,
     /// A bearer, or none yet.
     Home,
@@ -70,6 +72,7 @@ pub fn fill(view: &View, body: &Body) -> Option<Vec<(String, String)>> {
         Body::Sort(it) => stock::fill_sort(it),
         Body::Expense(it) => paid::fill_expense(it),
         Body::Note(it) => things::fill_note(it),
+        Body::Drying(it) => return Some(owned(things::fill_drying(view, it))),
         Body::Build(it) => things::fill_build(it),
         Body::Person(it) => things::fill_person(it),
         Body::Stage(it) => things::fill_stage(it),
@@ -145,6 +148,7 @@ fn specs(body: &Body) -> (Vec<Spec>, bool) {
         Body::Trip(_) => (trip::TRIP.to_vec(), false),
         Body::Expense(_) => (paid::EXPENSE.to_vec(), true),
         Body::Note(_) => (things::NOTE.to_vec(), false),
+        Body::Drying(_) => (things::DRYING.to_vec(), false),
         Body::Build(_) => (things::BUILD.to_vec(), false),
         Body::Person(_) => (things::PERSON.to_vec(), false),
         Body::Stage(_) => (things::STAGE.to_vec(), true),
@@ -189,6 +193,7 @@ pub fn read(desk: Desk, form: Form, before: &Body) -> Option<Body> {
             Body::Trip(it) => trip::trip(&typed, it).into(),
             Body::Expense(it) => paid::expense(&typed, it).into(),
             Body::Note(it) => things::note(&typed, it).into(),
+            Body::Drying(it) => things::drying(&typed, it).into(),
             Body::Build(it) => things::build(&typed, it).into(),
             Body::Person(it) => things::person(&typed, it).into(),
             Body::Stage(it) => things::stage(&typed, it).into(),
@@ -352,7 +357,7 @@ fn field(desk: Desk, form: Form, (name, label, how): Spec) -> AnyView {
     };
     match how {
         How::Day => fields::typed(form, name, text, "", "", Typing::Date),
-        How::Words | How::Quantity => fields::text(form, name, text, "", ""),
+        How::Words | How::Quantity | How::Length => fields::text(form, name, text, "", ""),
         How::Number => fields::typed(form, name, text, "", "", Typing::Decimal),
         How::Money => Cell::number(name, text).unit(first_amount::beside(desk)).draw(form),
         How::Part => usable::cell(desk, form, name, text),

@@ -6,11 +6,14 @@ use crate::{
         choices,
         fields::{must, side_code},
     },
+    screens::journal::facts,
+    shell::desk::View,
     words::journal::{self as words, Label},
 };
 use benchslate_core::{
-    journal::kinds::{Build, Note, Person, Stage},
-    measure::day,
+    journal::kinds::{Build, Drying, Note, Person, Stage},
+    measure::{day, duration},
+    timing::drying,
 };
 
 pub const NOTE: [Spec; 3] =
@@ -25,6 +28,8 @@ pub const BUILD: [Spec; 4] = [
 
 pub const PERSON: [Spec; 3] =
     [("paid", Label::Paid, How::Tick), ("name", Label::Name, How::Words), (DAY, Label::Day, How::Day)];
+
+pub const DRYING: [Spec; 2] = [("next", Label::Dry, How::Length), ("held", Label::Held, How::Length)];
 
 pub const STAGE: [Spec; 2] = [("name", Label::Name, How::Words), (DAY, Label::Day, How::Day)];
 
@@ -43,6 +48,17 @@ pub fn note(typed: &Typed, before: &Note) -> Note {
         typed.form.wrong("text", words::words_missing().to_owned());
     }
     Note { on: typed.on(before.on), text, bearer: typed.bearer("bearer") }
+}
+
+pub fn fill_drying(view: &View, it: &Drying) -> Vec<(&'static str, String)> {
+    let length = |it: u32| view.tongue.digits(facts::minutes(it));
+    vec![("next", length(it.next)), ("held", it.held.map(length).unwrap_or_default())]
+}
+
+pub fn drying(typed: &Typed, before: &Drying) -> Drying {
+    let next = must(typed.form, "next", duration::hours).map_or(before.next, drying::minutes);
+    let held = typed.form.read("held", duration::hours).map(drying::minutes);
+    Drying { held, next, ..before.clone() }
 }
 
 pub fn fill_build(it: &Build) -> Vec<(&'static str, String)> {

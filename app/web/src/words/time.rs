@@ -1,0 +1,131 @@
+//! Where the hours of a build went.
+
+/// The head of the sheet.
+pub fn title(build: &str) -> String {
+    format!("Time, {build}")
+}
+
+/// Beside it, while a clock runs.
+pub fn so_far() -> &'static str {
+    "so far"
+}
+
+/// What is cut how, read aloud.
+pub fn keys() -> &'static str {
+    "How it is cut"
+}
+
+/// The ways to cut it.
+pub fn ways() -> [&'static str; 4] {
+    ["stage", "person", "day", "camera"]
+}
+
+/// On the dimension line over the bar.
+pub fn person_hours(hours: &str) -> String {
+    format!("person-hours {hours}")
+}
+
+/// On the one under it.
+pub fn on_the_wall(hours: &str) -> String {
+    format!("on the wall {hours}")
+}
+
+/// Under the bar: `piece 45 h 00`.
+pub fn side_hours(side: &str, hours: &str) -> String {
+    format!("{side} {hours}")
+}
+
+/// What the wall leaves out.
+pub fn amounts_apart(hours: &str) -> String {
+    format!("{hours} logged as how long only: not on the wall, where nobody knows when it was.")
+}
+
+/// No hour has a place on the wall.
+pub fn only_amounts() -> &'static str {
+    "All of it was logged as how long only, so there is no time on the wall."
+}
+
+/// Some hours overlap.
+pub fn overlaps() -> &'static str {
+    "Hours of one person that overlap count once, for what was begun later."
+}
+
+/// The head of a group: a side.
+pub fn side(side: &str) -> String {
+    super::bench::capital(side)
+}
+
+/// The head of a group: a week, by its first day.
+pub fn week(day: &str) -> String {
+    format!("Week of {day}")
+}
+
+/// A ratio.
+pub fn film_an_hour() -> &'static str {
+    "Film, per hour of making"
+}
+
+/// Its working: `25 h 45 ÷ 45 h 00`.
+pub fn divided(film: &str, piece: &str) -> String {
+    format!("{film} ÷ {piece}")
+}
+
+/// Camera running.
+pub fn camera_rolling() -> &'static str {
+    "Camera rolling"
+}
+
+/// Under it.
+pub fn while_working() -> &'static str {
+    "within the hours worked"
+}
+
+/// Nothing was filmed.
+pub fn never_rolled() -> &'static str {
+    "The camera never rolled on this clock. The camera key on the bench marks when it does."
+}
+
+/// Hours of own people that sit in drawn stock.
+pub fn in_the_timber() -> &'static str {
+    "In the timber, own"
+}
+
+/// Under it.
+pub fn in_the_timber_why() -> &'static str {
+    "share of haul and reclaiming; not in the hours above"
+}
+
+/// Nothing was worked on it.
+pub fn nothing_yet() -> &'static str {
+    "No hours yet"
+}
+
+/// Under it.
+pub fn nothing_yet_why() -> &'static str {
+    "Start a stage on the bench, or log hours afterwards: they are drawn here to scale."
+}
+
+/// What the long-break line names.
+pub fn down_to_ratios() -> &'static str {
+    "more rows, and ratios"
+}
+
+/// An entry under a row: `Fri 20 Nov, Wren`.
+pub fn entry(day: &str, who: &str) -> String {
+    format!("{day}, {who}")
+}
+
+/// An entry under a row of a person: `Fri 20 Nov`; of a day: `sand, Wren`.
+pub fn stage_and_who(stage: &str, who: &str) -> String {
+    format!("{stage}, {who}")
+}
+
+/// The entry is a clock that runs.
+pub fn still_runs() -> &'static str {
+    "still runs"
+}
+
+/// The entry was logged as how long only.
+pub fn as_amount() -> &'static str {
+    "logged as how long"
+}
