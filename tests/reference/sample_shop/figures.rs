@@ -8,8 +8,8 @@ use benchslate_core::{
         kinds::{Bearer, Side, Source, State},
         shop::{Interval, Stretch, Time},
     },
-    measure::{Day, Instant, Money, Quantity, Shown, Zone},
-    timing::worked,
+    measure::{Day, Instant, Money, Quantity, Shown, Weekday, Zone},
+    timing::{breakdown::breakdown, worked},
 };
 use chrono_tz::America::Toronto;
 use std::collections::BTreeMap;
@@ -364,6 +364,9 @@ fn hours(all: &mut Figures, at: &str, sample: &Sample, id: Id, cost: &BuildCost)
         let name = it.name.to_lowercase();
         put(all, &format!("{at}.by_person"), &name, total(&|row| row.person == *person));
     }
+    let where_they_went = breakdown(&sample.shop, Bearer::Build(id), sample.as_of, Weekday::Monday);
+    put(all, at, "on_the_wall", quantity(hours(where_they_went.wall.0)));
+    put(all, at, "camera_rolling", quantity(hours(where_they_went.rolling.0)));
     let timber = cost.own_hours.part(|rule| *rule == Rule::InTheTimber).and_then(Statement::hours).unwrap();
     let own = cost.own_hours.hours().unwrap();
     put(all, at, "in_the_timber_own", quantity(timber.in_hours()));
