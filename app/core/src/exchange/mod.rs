@@ -7,3 +7,4 @@
 //! the kept files under `tests/loads/stored`, and the lints of this crate.
 
 pub mod jsonl;
+pub mod picture;

@@ -45,6 +45,7 @@ fn rank(body: &Body) -> u8 {
         Body::Stretch(_)
         | Body::Expense(_)
         | Body::Note(_)
+        | Body::Photo(_)
         | Body::ToolHours(_)
         | Body::Blade(_)
         | Body::MonthlyCost(_)

@@ -8,6 +8,7 @@ pub mod form_keys;
 pub mod hours;
 pub mod journal;
 pub mod notes;
+pub mod photos;
 pub mod shop;
 pub mod stock;
 pub mod trouble;

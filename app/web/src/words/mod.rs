@@ -18,6 +18,7 @@ pub mod journal;
 pub mod lots;
 pub mod money;
 pub mod notes;
+pub mod photos;
 pub mod refusal;
 pub mod salvage;
 pub mod shop;

@@ -19,6 +19,7 @@ mod monthly_cost;
 mod note;
 mod person;
 mod receipt;
+mod photo;
 mod setting;
 mod shelf;
 mod sort;
@@ -44,6 +45,7 @@ pub use monthly_cost::MonthlyCost;
 pub use note::Note;
 pub use person::{Person, Rate};
 pub use receipt::Receipt;
+pub use photo::Photo;
 pub use setting::{Setting, SettingKey};
 pub use shelf::{Shelf, ShelfState};
 pub use sort::Sort;
@@ -132,4 +134,5 @@ kinds! {
     Made "made" "Finished items."
     HandOver "hand_over" "Items leaving."
     BuildState "build_state" "A build that is paused, closed, reopened."
+    Photo "photo" "A picture, its bytes beside the journal."
 }

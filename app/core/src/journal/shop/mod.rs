@@ -15,7 +15,7 @@ mod told;
 mod tools;
 mod work;
 
-pub use facts::{Build, Expense, Note, Person, Rate, Stage, Trip};
+pub use facts::{Build, Expense, Note, Person, Photo, Rate, Stage, Trip};
 pub use money::{BuildState, ByProduct, HandOver, Income, Made, Received};
 use odd::lost;
 pub use odd::{Field, Odd};
@@ -86,6 +86,8 @@ pub struct Shop {
     pub handed: Vec<HandOver>,
     /// Where builds stand.
     pub states: Vec<BuildState>,
+    /// Pictures.
+    pub photos: Vec<Photo>,
     /// What is odd, by entry.
     pub odd: Vec<(Id, Odd)>,
 }
@@ -172,6 +174,7 @@ impl Shop {
             | Body::Stretch(_)
             | Body::Expense(_)
             | Body::Note(_)
+            | Body::Photo(_)
             | Body::ByProduct(_)
             | Body::ToolHours(_)
             | Body::Blade(_)
@@ -202,6 +205,7 @@ impl Shop {
             Body::Stretch(stretch) => self.stretches.push(Stretch::read(order, stretch, &mut tell)),
             Body::Expense(expense) => self.expenses.push(Expense::read(order, expense, &mut tell)),
             Body::Note(note) => self.notes.push(Note::read(order, note)),
+            Body::Photo(photo) => self.photos.push(Photo::read(order, photo)),
             Body::ByProduct(it) => self.by_products.push(ByProduct::read(order, it, &mut tell)),
             Body::ToolHours(it) => self.tool_hours.push(ToolHours::read(order, it, &mut tell)),
             Body::Blade(it) => self.blades.push(Blade::read(order, it, &mut tell)),

@@ -80,6 +80,7 @@ pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<
         | Body::Trip(_)
         | Body::Shelf(_)
         | Body::Note(_)
+        | Body::Photo(_)
         | Body::Person(_)
         | Body::Stage(_)
         | Body::Build(_)

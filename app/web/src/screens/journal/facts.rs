@@ -2,7 +2,7 @@
 
 use crate::{
     shell::desk::View,
-    words::{Tongue, common, gaps, journal as words, journal::Label, units},
+    words::{Tongue, common, gaps, journal as words, journal::Label, photos, units},
 };
 use benchslate_core::{
     journal::{
@@ -26,6 +26,7 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
             (Label::Text, note.text.clone()),
             (Label::For, note.bearer.map_or_else(|| words::no_home().to_owned(), |at| bearer(view, at))),
         ],
+        Body::Photo(photo) => it.photo(photo),
         Body::Lot(lot) => it.lot(lot),
         Body::Trip(trip) => it.trip(trip),
         Body::Sort(sort) => it.sort(sort),
@@ -234,6 +235,20 @@ impl Facts<'_> {
             (Label::Waste, new.map(|new| self.share(new.waste)).unwrap_or_default()),
             (Label::Delivery, new.map(|new| self.money(new.delivery)).unwrap_or_default()),
             (Label::Seen, new.and_then(|new| new.seen.clone()).unwrap_or_default()),
+        ]
+    }
+
+    fn photo(&self, it: &kinds::Photo) -> Vec<Fact> {
+        let of = it.entry.filter(|of| self.view.journal.has(*of));
+        let of =
+            of.map(|of| words::comma(&super::line::kind(self.view, of), &super::line::what(self.view, of)));
+        let home = it.bearer.map(|at| bearer(self.view, at));
+        let waits = || words::no_home().to_owned();
+        vec![
+            (Label::Caption, it.caption.clone().unwrap_or_default()),
+            (Label::PhotoOf, of.clone().unwrap_or_default()),
+            (Label::For, if of.is_none() { home.unwrap_or_else(waits) } else { home.unwrap_or_default() }),
+            (Label::Kept, photos::size(self.tongue(), it.width, it.height, it.bytes)),
         ]
     }
 

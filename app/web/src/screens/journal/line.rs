@@ -4,8 +4,9 @@ use super::facts;
 use super::running_facts;
 use crate::words::income;
 use crate::{
+    screens::photos::{self, Pictured},
     shell::desk::View,
-    words::{Tongue, bench, common, gaps, journal as words},
+    words::{Tongue, bench, common, gaps, journal as words, photos as photo_words},
 };
 use benchslate_core::{
     costing::{Amount, Amounts},
@@ -37,6 +38,8 @@ pub struct Line {
     pub version: usize,
     /// It is struck out.
     pub struck: bool,
+    /// Its photo.
+    pub picture: Option<Pictured>,
 }
 
 /// A line in full.
@@ -52,6 +55,7 @@ pub fn line(view: &View, amounts: &Amounts, at: Listed, today: Day) -> Line {
         amount: amount.map_or_else(|| till(view, at.entry), |amount| came_to(view.tongue, amount)),
         version: 1,
         struck: false,
+        picture: said.picture,
     };
     let mut under: Vec<String> = Vec::new();
     if let Some(standing) = listing::standing(view.journal, at.entry) {
@@ -118,23 +122,33 @@ pub fn what(view: &View, entry: Id) -> String {
     said(view, entry).what
 }
 
+#[derive(Default)]
 struct Said {
     kind: String,
     what: String,
     under: Vec<String>,
+    picture: Option<Pictured>,
 }
 
 fn said(view: &View, entry: Id) -> Said {
     let Some(body) = view.journal.last_body(entry) else {
         let kind = view.journal.shown(entry).map(|shown| shown.kind.to_string());
-        return Said { kind: kind.unwrap_or_default(), what: String::new(), under: Vec::new() };
+        return Said { kind: kind.unwrap_or_default(), ..Said::default() };
     };
-    let plain = |what: String| Said { kind: words::kind(body.kind()).to_owned(), what, under: Vec::new() };
+    let plain = |what: String| Said { kind: words::kind(body.kind()).to_owned(), what, ..Said::default() };
     match body {
         Body::Stretch(it) => stretch(view, it),
         Body::Draw(it) => draw(view, it),
         Body::Expense(it) => plain(with_side(it.what.clone(), it.side, Side::Piece)),
         Body::Note(it) => plain(it.text.clone()),
+        Body::Photo(it) => {
+            // One of another photo says no more: two could name each other.
+            let of = it.entry.and_then(|of| Some((of, view.journal.last_body(of)?)));
+            let of = of.filter(|(_, body)| !matches!(body, Body::Photo(_))).map(|(of, _)| said(view, of));
+            let under = of.map(|of| photo_words::of_line(&of.kind, &of.what)).into_iter().collect();
+            let picture = Some(photos::pictured(view, it));
+            Said { under, picture, ..plain(it.caption.clone().unwrap_or_default()) }
+        }
         Body::Lot(it) => {
             let name = gaps::name(view.shop, Source::Lot(entry));
             let name = if view.shop.lots.contains_key(&entry) { name } else { it.name.clone() };
@@ -184,7 +198,8 @@ fn stretch(view: &View, it: &Stretch) -> Said {
         let paused = it.pauses.iter().any(|pause| pause.to.is_none());
         under.push(if paused { words::clock_paused() } else { words::clock_running() }.to_owned());
     }
-    Said { kind: facts::stage(view, it.stage), what: with_side(what, it.side, usual), under }
+    let what = with_side(what, it.side, usual);
+    Said { kind: facts::stage(view, it.stage), what, under, ..Said::default() }
 }
 
 fn draw(view: &View, it: &Draw) -> Said {
@@ -199,6 +214,7 @@ fn draw(view: &View, it: &Draw) -> Said {
         kind: kind.to_owned(),
         what: with_side(what, it.side.unwrap_or(Side::Piece), Side::Piece),
         under: it.note.clone().into_iter().collect(),
+        ..Said::default()
     }
 }
 

@@ -4,7 +4,7 @@ mod correct;
 mod entry;
 pub mod facts;
 mod history;
-mod line;
+pub mod line;
 pub mod running_facts;
 mod setting;
 mod sheet;

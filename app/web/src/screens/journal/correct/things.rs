@@ -9,8 +9,8 @@ use crate::{
     words::journal::{self as words, Label},
 };
 use benchslate_core::{
-    journal::kinds::{Build, Note, Person, Stage},
-    measure::day,
+    journal::kinds::{Build, Note, Person, Photo, Stage},
+    measure::{day, limits},
 };
 
 pub const NOTE: [Spec; 3] =
@@ -43,6 +43,26 @@ pub fn note(typed: &Typed, before: &Note) -> Note {
         typed.form.wrong("text", words::words_missing().to_owned());
     }
     Note { on: typed.on(before.on), text, bearer: typed.bearer("bearer") }
+}
+
+/// One that is about an entry stands where that stands; any other has a home of its own.
+pub fn photo_specs(it: &Photo) -> Vec<Spec> {
+    let mut specs = vec![("text", Label::Caption, How::Long), (DAY, Label::Day, How::Day)];
+    if it.entry.is_none() {
+        specs.insert(1, ("bearer", Label::For, How::Home));
+    }
+    specs
+}
+
+pub fn fill_photo(it: &Photo) -> Vec<(&'static str, String)> {
+    let bearer = it.bearer.map_or_else(|| choices::NO_HOME.to_owned(), choices::code);
+    vec![("text", it.caption.clone().unwrap_or_default()), ("bearer", bearer)]
+}
+
+pub fn photo(typed: &Typed, before: &Photo) -> Photo {
+    let caption = typed.maybe_words("text", limits::MOST_CAPTION);
+    let bearer = if before.entry.is_none() { typed.bearer("bearer") } else { before.bearer };
+    Photo { on: typed.on(before.on), caption, bearer, ..before.clone() }
 }
 
 pub fn fill_build(it: &Build) -> Vec<(&'static str, String)> {
