@@ -50,7 +50,7 @@ journey("a photo stands in the journal with its words, and opens to the whole of
   await thumb.tap(/photo of /);
   await thumb.sees("200 × 400, 0.1 MB");
   await thumb.tap("Correct");
-  await thumb.type("Caption", "trays in clamps");
+  await thumb.type("Words", "trays in clamps");
   await thumb.tap("Keep it so");
   await thumb.kept("corrected");
   await page.reload();
@@ -96,23 +96,23 @@ journey("a photo of an entry stands on its sheet and in the journal it is in", a
 });
 
 for (const [what, file, says] of [
-  ["words with the name of a picture", () => Buffer.from("Total 31.85"), /no picture that this browser knows/],
+  ["words with the name of a picture", () => Buffer.from("Total 31.85"), /no picture known here/],
   ["an empty file", () => Buffer.alloc(0), /the file is empty/],
-  ["a picture larger than any phone has room for", hugePicture, /30,000 × 30,000 is more than a phone has room for/],
-  ["a picture cut off before its first line", async (page) => (await phonePhoto(page)).subarray(0, 180), /no picture that this browser knows/],
+  ["a picture larger than any phone has room for", hugePicture, /30,000 × 30,000 is too large for a phone/],
+  ["a picture cut off before its first line", async (page) => (await phonePhoto(page)).subarray(0, 180), /no picture known here/],
 ]) {
   journey(`${what}: no photo, said why, and all goes on`, async ({ page, thumb }) => {
     await startBuild(thumb);
     await startStage(thumb, "sand");
     const before = await lines(page);
     await takePhoto(page, thumb, await file(page), { name: "receipt.jpg" });
-    await page.getByRole("alert").filter({ hasText: "No photo kept" }).filter({ hasText: says }).waitFor();
+    await page.getByRole("alert").filter({ hasText: "no photo:" }).filter({ hasText: says }).waitFor();
     assert.deepEqual(await lines(page), before);
     assert.deepEqual(await keptPhotos(page), []);
     await thumb.clock("sand");
     await takePhoto(page, thumb, await phonePhoto(page));
     await thumb.kept("photo");
-    await thumb.misses(/No photo kept/);
+    await thumb.misses(/no photo:/);
   });
 }
 
@@ -120,11 +120,11 @@ journey("the message about a bad file goes when it was seen", async ({ page, thu
   await startBuild(thumb);
   await thumb.place("Bench");
   await takePhoto(page, thumb, Buffer.alloc(0));
-  await thumb.sees(/No photo kept/);
+  await thumb.sees(/no photo:/);
   await thumb.place("Stock");
-  await thumb.sees(/No photo kept/);
+  await thumb.sees(/no photo:/);
   await thumb.tap("seen");
-  await thumb.misses(/No photo kept/);
+  await thumb.misses(/no photo:/);
 });
 
 for (const [what, estimate] of [["", undefined], [", though the browser said there was room", { usage: 0, quota: 1e12 }]]) {

@@ -61,11 +61,15 @@ pub fn listing(journal: &Journal, shop: &Shop, about: Bearer) -> Vec<Listed> {
     newest_first(entries.collect())
 }
 
-/// Notes and photos that have no home yet, newest first.
+/// Notes and photos that have no home yet, and receipts whose lines are still to be said; newest first.
 pub fn homeless(journal: &Journal, shop: &Shop) -> Vec<Listed> {
     let notes = shop.notes.iter().filter(|note| note.bearer.is_none()).map(|note| note.order.entry);
     let photos = shop.photos.iter().filter(|photo| photo.is_homeless()).map(|photo| photo.order.entry);
-    let placed = notes.chain(photos).filter_map(|entry| Some(placed(shop, entry, journal.body(entry)?)));
+    let receipts = shop.receipts.iter().filter(|(_, receipt)| receipt.waits()).map(|(id, _)| *id);
+    let placed = notes
+        .chain(photos)
+        .chain(receipts)
+        .filter_map(|entry| Some(placed(shop, entry, journal.body(entry)?)));
     newest_first(placed.collect())
 }
 

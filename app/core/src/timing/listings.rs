@@ -66,6 +66,12 @@ fn a_photo_stands_where_the_entry_stands_that_it_is_of() {
     assert_eq!(photos_of(&shop, mine), [of_note]);
     let homeless: Vec<Id> = homeless(&bench.journal, &shop).iter().map(|line| line.entry).collect();
     assert_eq!(homeless, [waits]);
+    // Read anew by itself, it stands where the fold of all puts it.
+    let early = bench.enter(match photo(None, Some(BUILD)) {
+        Body::Photo(it) => kinds::Photo { on: day("2026-11-18"), ..it }.into(),
+        other => other,
+    });
+    assert_eq!(shop.after(&bench.journal, &[early]).photos, bench.shop().photos);
     // One that names another photo leads round in no circle, and its own line still opens.
     assert_eq!(photos_of(&shop, of_note), [of_photo]);
 }

@@ -101,7 +101,7 @@ fn canvas(bitmap: &ImageBitmap, width: u32, height: u32) -> Option<HtmlCanvasEle
     canvas.set_height(height);
     let pen: CanvasRenderingContext2d = canvas.get_context("2d").ok()??.dyn_into().ok()?;
     // What is clear in a picture turns white, not black: the kept kind knows no clear.
-    pen.set_fill_style_str("#fff");
+    pen.set_fill_style_str("white");
     pen.fill_rect(0.0, 0.0, f64::from(width), f64::from(height));
     let _ = js_sys::Reflect::set(&pen, &"imageSmoothingQuality".into(), &"high".into());
     let (w, h) = (f64::from(width), f64::from(height));

@@ -2,7 +2,8 @@
 
 pub use super::correcting::{
     end_before_start, name_missing, names_gone, no_parts, nobody_bears_it, not_chosen, one_at_least,
-    one_part_at_least, over_the_whole, parts_for, shared_in_parts, shared_with_more, too_long, words_missing,
+    one_part_at_least, over_the_whole, parts_for, parts_of_this_lot, shared_in_parts, shared_with_more,
+    too_long, words_missing,
 };
 
 use super::Tongue;
@@ -289,7 +290,6 @@ pub enum Label {
     Breaks,
     By,
     Camera,
-    Caption,
     Culled,
     Day,
     Delivery,
@@ -304,7 +304,6 @@ pub enum Label {
     From,
     Gone,
     Good,
-    Kept,
     Km,
     Left,
     Length,
@@ -319,7 +318,6 @@ pub enum Label {
     Off,
     OneOff,
     Paid,
-    PhotoOf,
     Pieces,
     Power,
     Price,
@@ -386,7 +384,6 @@ pub fn label(label: Label) -> &'static str {
         Label::Begun => "Begun",
         Label::Breaks => "Breaks",
         Label::Camera => "Camera",
-        Label::Caption => "Caption",
         Label::Culled => "Culled",
         Label::Day => "Day",
         Label::Delivery => "Delivery, new",
@@ -399,7 +396,6 @@ pub fn label(label: Label) -> &'static str {
         Label::Freight => "Freight",
         Label::From => "From",
         Label::Good => "Good",
-        Label::Kept => "Kept as",
         Label::Km => "Kilometres",
         Label::Length => "How long",
         Label::Low => "Low under",
@@ -408,7 +404,6 @@ pub fn label(label: Label) -> &'static str {
         Label::Note => "Note",
         Label::Of => "Of",
         Label::Paid => "Paid",
-        Label::PhotoOf => "Photo of",
         Label::Pieces => "Pieces",
         Label::Quantity => "How much",
         Label::Rates => "Rates",

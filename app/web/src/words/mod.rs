@@ -19,6 +19,7 @@ pub mod lots;
 pub mod money;
 pub mod notes;
 pub mod photos;
+pub mod receipts;
 pub mod refusal;
 pub mod salvage;
 pub mod shop;

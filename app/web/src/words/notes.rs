@@ -42,7 +42,7 @@ pub fn waiting(count: usize) -> String {
 
 /// None waits.
 pub fn none_waits() -> &'static str {
-    "Everything has a home. A note or photo that is taken in a hurry waits here until it gets one."
+    "Everything has a home. What is taken down in a hurry, a note, a photo, a receipt, waits here until it gets one."
 }
 
 /// Homes for a note or photo, read aloud.

@@ -2,7 +2,6 @@
 
 use super::{Tongue, shop};
 use crate::platform::picture::NoPhoto;
-use benchslate_core::measure::limits;
 
 /// The key that takes one.
 pub fn key() -> &'static str {
@@ -55,33 +54,44 @@ pub fn seen() -> &'static str {
     "seen"
 }
 
-/// The connection to the journal died while it was kept.
-pub fn cut_off() -> &'static str {
-    "No photo kept: the journal was cut off. Reload, then take it again."
+/// No photo came of a picture.
+pub fn none() -> &'static str {
+    "no photo:"
 }
 
-/// Why no photo came of a picture: what was found, what is accepted, what to do.
+/// The connection to the journal died while it was kept.
+pub fn cut_off() -> &'static str {
+    "the journal was cut off"
+}
+
+/// What to do then.
+pub fn reload() -> &'static str {
+    "reload, then take it again"
+}
+
+/// Why no photo came of a picture: what was found.
 pub fn no_photo(tongue: &Tongue, why: NoPhoto) -> String {
-    let why = match why {
-        NoPhoto::Empty => "the file is empty. Take it again.".to_owned(),
-        NoPhoto::TooLong { bytes } => format!(
-            "the file has {}; up to {} is taken. Choose a smaller one.",
-            shop::room(tongue, bytes as f64),
-            shop::room(tongue, limits::MOST_PHOTO_FILE_BYTES as f64)
-        ),
-        NoPhoto::TooLarge(size) => format!(
-            "{} is more than a phone has room for. Take it smaller.",
-            pixels(tongue, size.width, size.height)
-        ),
-        NoPhoto::Refused => {
-            "the file can’t be read: it was moved, or may not be. Choose it again.".to_owned()
+    match why {
+        NoPhoto::Empty => "the file is empty",
+        NoPhoto::TooLong { bytes } => return format!("the file has {}", shop::room(tongue, bytes as f64)),
+        NoPhoto::TooLarge(size) => {
+            return format!("{} is too large for a phone", pixels(tongue, size.width, size.height));
         }
-        NoPhoto::NoPicture => {
-            "the file is no picture that this browser knows. A photo, JPEG or PNG is taken.".to_owned()
-        }
-        NoPhoto::NotMade => "this browser could not make it smaller. Try again.".to_owned(),
-    };
-    format!("No photo kept: {why}")
+        NoPhoto::Refused => "the file was moved, or may not be read",
+        NoPhoto::NoPicture => "the file is no picture known here",
+        NoPhoto::NotMade => "it could not be made smaller",
+    }
+    .to_owned()
+}
+
+/// Under it: what is accepted, and what to do.
+pub fn what_to_do(why: NoPhoto) -> &'static str {
+    match why {
+        NoPhoto::Empty | NoPhoto::NotMade => "take it again",
+        NoPhoto::TooLong { .. } | NoPhoto::TooLarge(_) => "take a smaller one",
+        NoPhoto::Refused => "choose it again",
+        NoPhoto::NoPicture => "a JPEG or PNG is taken",
+    }
 }
 
 fn pixels(tongue: &Tongue, width: u32, height: u32) -> String {

@@ -21,7 +21,7 @@ use odd::lost;
 pub use odd::{Field, Odd};
 pub use receipts::{Receipt, Shared};
 pub use stock::{Draw, Emptied, Item, Lot, NewStock, Sort};
-pub use tax::{tax_on, tax_typed, with_tax};
+pub use tax::{tax_in, tax_on, tax_typed, with_tax};
 pub use tools::{Blade, MonthlyCost, Tool, ToolHours};
 pub use work::{Interval, Stretch, Time};
 

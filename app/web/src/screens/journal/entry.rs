@@ -16,7 +16,7 @@ use crate::{
         frame::Places,
         mark::LastMarkHere,
     },
-    words::{common, journal as words},
+    words::{common, journal as words, receipts},
 };
 use benchslate_core::journal::{
     Body, Change, Id, Kind,
@@ -268,6 +268,9 @@ fn beside(entry: Id, body: &Body) -> Option<(&'static str, &'static str, Place)>
         Kind::Draw => Some((words::some_back(), words::to_the_shelf(), Place::Return(entry)))
             .filter(|_| matches!(body, Body::Draw(draw) if draw.returns.is_none())),
         Kind::Lot => Some((words::the_lot(), words::board_and_saving(), Place::Lot(entry))),
+        Kind::Receipt => {
+            Some((receipts::its_lines(), receipts::what_it_bought(), Place::Receipt(Some(entry))))
+        }
         Kind::Person => Some((words::the_person(), words::rates_there(), Place::Person(Some(entry)))),
         Kind::Setting => Some((words::the_choices(), words::changed_there(), Place::Choices)),
         Kind::Stage
@@ -279,7 +282,6 @@ fn beside(entry: Id, body: &Body) -> Option<(&'static str, &'static str, Place)>
         | Kind::Shelf
         | Kind::Expense
         | Kind::Note
-        | Kind::Receipt
         | Kind::ByProduct
         | Kind::Tool
         | Kind::ToolHours

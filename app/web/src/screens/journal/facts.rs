@@ -245,10 +245,10 @@ impl Facts<'_> {
         let home = it.bearer.map(|at| bearer(self.view, at));
         let waits = || words::no_home().to_owned();
         vec![
-            (Label::Caption, it.caption.clone().unwrap_or_default()),
-            (Label::PhotoOf, of.clone().unwrap_or_default()),
+            (Label::Text, it.caption.clone().unwrap_or_default()),
+            (Label::Of, of.clone().unwrap_or_default()),
             (Label::For, if of.is_none() { home.unwrap_or_else(waits) } else { home.unwrap_or_default() }),
-            (Label::Kept, photos::size(self.tongue(), it.width, it.height, it.bytes)),
+            (Label::What, photos::size(self.tongue(), it.width, it.height, it.bytes)),
         ]
     }
 

@@ -4,7 +4,10 @@ use super::facts;
 use super::running_facts;
 use crate::words::income;
 use crate::{
-    screens::photos::{self, Pictured},
+    screens::{
+        photos::{self, Pictured},
+        receipts,
+    },
     shell::desk::View,
     words::{Tongue, bench, common, gaps, journal as words, photos as photo_words},
 };
@@ -169,7 +172,10 @@ fn said(view: &View, entry: Id) -> Said {
         Body::Person(it) => plain(it.name.clone()),
         Body::Stage(it) => plain(words::comma(&it.name, common::side(it.side))),
         Body::Item(it) => plain(it.name.clone()),
-        Body::Receipt(it) => plain(it.whence.clone().unwrap_or_default()),
+        Body::Receipt(it) => {
+            let under = receipts::still_to_say(view, entry).into_iter().collect();
+            Said { under, ..plain(it.whence.clone().unwrap_or_default()) }
+        }
         Body::ByProduct(it) => plain(it.what.clone()),
         Body::Tool(it) => plain(it.name.clone()),
         Body::ToolHours(it) => plain(running_facts::tool(view, it.tool)),
@@ -239,10 +245,15 @@ fn came_to(tongue: &Tongue, amount: Amount) -> String {
     }
 }
 
-/// What a lot cost at the till.
+/// What a lot cost at the till, what was paid on a receipt, what came for a by-product.
 fn till(view: &View, entry: Id) -> String {
     let lot = view.shop.lots.get(&entry).and_then(benchslate_core::journal::shop::Lot::till);
-    lot.map(|money| view.tongue.money(money)).unwrap_or_default()
+    let receipt = view.shop.receipts.get(&entry).and_then(|receipt| receipt.total);
+    let came = match view.journal.body(entry) {
+        Some(Body::ByProduct(it)) => it.amount.money(),
+        _ => None,
+    };
+    lot.or(receipt).or(came).map(|money| view.tongue.money(money)).unwrap_or_default()
 }
 
 fn odd_amount(amount: Amount) -> Option<&'static str> {

@@ -1,6 +1,6 @@
 //! The journal of a build, a lot or the shop, and each of its entries.
 
-mod correct;
+pub(in crate::screens) mod correct;
 mod entry;
 pub mod facts;
 mod history;

@@ -13,6 +13,7 @@ use crate::{
         hours::choices,
         journal::{facts, line},
         photos::{self, Pictured},
+        receipts,
         trouble::Troubles,
     },
     shell::{
@@ -21,7 +22,7 @@ use crate::{
         frame::Places,
         mark::LastMarkHere,
     },
-    words::{common, journal, notes as words},
+    words::{common, journal, notes as words, receipts as receipt_words},
 };
 use benchslate_core::journal::{
     Body, Change, Id, Kind,
@@ -39,6 +40,8 @@ struct Waits {
     kind: Kind,
     text: LineWords,
     picture: Option<Pictured>,
+    /// Of a receipt: what its lines have still to say.
+    lacks: Option<String>,
     homes: Vec<Choosable>,
 }
 
@@ -118,13 +121,14 @@ fn waiting(view: &View, bench: Option<Bearer>) -> Vec<Waits> {
                 day: view.tongue.day(at.day),
                 text: line::what(view, at.entry),
             };
-            Some(Waits { entry: at.entry, kind: body.kind(), text, picture, homes: homes.clone() })
+            let lacks = receipts::still_to_say(view, at.entry);
+            Some(Waits { entry: at.entry, kind: body.kind(), text, picture, lacks, homes: homes.clone() })
         })
         .collect()
 }
 
 fn row(desk: Desk, it: Waits) -> AnyView {
-    let Waits { entry, kind, text, picture, homes } = it;
+    let Waits { entry, kind, text, picture, lacks, homes } = it;
     let kind = journal::kind(kind);
     let name = words::homes_of(if text.text.is_empty() { kind } else { &text.text });
     let picture = picture.map(photos::thumb);
@@ -132,9 +136,20 @@ fn row(desk: Desk, it: Waits) -> AnyView {
         time: text.time,
         kind: kind.to_owned(),
         what: text.text,
-        second: Some(text.day),
+        second: Some(match &lacks {
+            Some(lacks) => journal::comma(lacks, &text.day),
+            None => text.day,
+        }),
         amount: String::new(),
     };
+    if lacks.is_some() {
+        let there = Place::Receipt(Some(entry)).href();
+        let leads = Leads::To(there.clone());
+        return view! {
+            <Lines><JournalLine text=line leads/></Lines>
+            <Keys class="low"><KeyLink label=receipt_words::say_the_lines().to_owned() href=there/></Keys>
+        };
+    }
     let key = move |(code, label): Choosable| {
         let tap = move |()| {
             if let Some(bearer) = choices::bearer(&code) {

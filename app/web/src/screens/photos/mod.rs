@@ -4,4 +4,4 @@ mod shown;
 mod taking;
 
 pub use shown::{Pictured, full, of_entry, pictured, thumb};
-pub use taking::{About, At, PhotoKey, PhotoLine, Taking};
+pub use taking::{About, At, NoPhoto, PhotoKey, Taking, why_none};

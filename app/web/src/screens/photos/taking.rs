@@ -154,25 +154,31 @@ fn marked(after: &After, about: About) -> Marked {
     Marked::from(Mark { kind: journal::kind(Kind::Photo).to_owned(), what, second: None })
 }
 
-/// Why no photo came of the last picture, over the title block of every sheet, until another is taken or it is seen.
-#[component]
-pub fn PhotoLine() -> impl IntoView {
-    let (desk, Taking(at)) = (Desk::here(), expect_context());
-    let said = move || match at.get() {
+/// Why no photo came of the last picture: what was found, and what to do.
+pub fn why_none(desk: Desk) -> Signal<Option<(String, &'static str)>> {
+    let Taking(at) = expect_context();
+    Signal::derive(move || match at.get() {
         At::Rest | At::UnderWay => None,
-        At::Wrong(why) => Some(desk.now_read(|view| words::no_photo(view.tongue, why))),
-        At::CutOff => Some(words::cut_off().to_owned()),
+        At::Wrong(why) => {
+            Some(desk.now_read(|view| (words::no_photo(view.tongue, why), words::what_to_do(why))))
+        }
+        At::CutOff => Some((words::cut_off().to_owned(), words::reload())),
+    })
+}
+
+/// The same in the place of the last mark, until another photo is taken or it was seen.
+#[component]
+pub fn NoPhoto() -> impl IntoView {
+    let (desk, Taking(at)) = (Desk::here(), expect_context());
+    let why = why_none(desk);
+    let why = move || {
+        why.get().map(|(what, todo)| view! { <b>{words::none()}</b>" "{what}" "<small>{todo}</small> })
     };
-    let line = move || {
-        said().map(|said| {
-            view! {
-                <div class="trouble-line">
-                    <b aria-hidden="true">"!"</b>
-                    <span role="alert">{said}</span>
-                    <button type="button" class="open" on:click=move |_| at.set(At::Rest)>{words::seen()}</button>
-                </div>
-            }
-        })
-    };
-    line.draw()
+    view! {
+        <section class="mark bad" aria-label=words::none()>
+            <b class="sign" aria-hidden="true">"!"</b>
+            <div class="said" role="alert"><p>{why}</p></div>
+            <button type="button" class="undo" on:click=move |_| at.set(At::Rest)>{words::seen()}</button>
+        </section>
+    }
 }

@@ -3,7 +3,7 @@
 mod paid;
 mod stock;
 mod things;
-mod trip;
+pub(in crate::screens) mod trip;
 
 use super::super::hours::{choices, fields};
 use crate::dom::prelude::*;
@@ -75,9 +75,9 @@ pub fn fill(view: &View, body: &Body) -> Option<Vec<(String, String)>> {
         Body::Person(it) => things::fill_person(it),
         Body::Stage(it) => things::fill_stage(it),
         Body::Shelf(_) => Vec::new(),
+        Body::Receipt(it) => paid::fill_receipt(it),
+        Body::ByProduct(it) => paid::fill_by_product(it),
         Body::Setting(_)
-        | Body::Receipt(_)
-        | Body::ByProduct(_)
         | Body::Tool(_)
         | Body::ToolHours(_)
         | Body::Blade(_)
@@ -151,10 +151,10 @@ fn specs(body: &Body) -> (Vec<Spec>, bool) {
         Body::Person(_) => (things::PERSON.to_vec(), false),
         Body::Stage(_) => (things::STAGE.to_vec(), true),
         Body::Shelf(_) => (vec![(DAY, Label::Day, How::Day)], false),
+        Body::Receipt(_) => (paid::RECEIPT.to_vec(), false),
+        Body::ByProduct(_) => (paid::BY_PRODUCT.to_vec(), false),
         Body::Stretch(_)
         | Body::Setting(_)
-        | Body::Receipt(_)
-        | Body::ByProduct(_)
         | Body::Tool(_)
         | Body::ToolHours(_)
         | Body::Blade(_)
@@ -172,10 +172,10 @@ pub fn read(desk: Desk, form: Form, before: &Body) -> Option<Body> {
     let body = desk.now_read(|view| {
         let typed = Typed { form, view, today: view.shop.zone.day(desk.at_tap()) };
         Some(match before {
+            Body::Receipt(it) => paid::receipt(&typed, it).into(),
+            Body::ByProduct(it) => paid::by_product(&typed, it).into(),
             Body::Stretch(_)
             | Body::Setting(_)
-            | Body::Receipt(_)
-            | Body::ByProduct(_)
             | Body::Tool(_)
             | Body::ToolHours(_)
             | Body::Blade(_)

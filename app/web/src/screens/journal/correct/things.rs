@@ -47,7 +47,7 @@ pub fn note(typed: &Typed, before: &Note) -> Note {
 
 /// One that is about an entry stands where that stands; any other has a home of its own.
 pub fn photo_specs(it: &Photo) -> Vec<Spec> {
-    let mut specs = vec![("text", Label::Caption, How::Long), (DAY, Label::Day, How::Day)];
+    let mut specs = vec![("text", Label::Text, How::Long), (DAY, Label::Day, How::Day)];
     if it.entry.is_none() {
         specs.insert(1, ("bearer", Label::For, How::Home));
     }
