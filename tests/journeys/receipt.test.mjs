@@ -49,6 +49,8 @@ journey("at the till: the total, a photo, Keep; it is spent at once, for what is
   assert.equal(photo.body.entry, receipt.entry, "the photo is of the receipt");
   await sheetOf(thumb, "Journal");
   await thumb.sees("31.85 of 31.85 still to be said");
+  await sheetOf(thumb, "Cost");
+  await thumb.key(/^Spent 31\.85/).waitFor();
   await thumb.place("Builds");
   await thumb.tap(/^No home yet/);
   await thumb.key("Say what it bought").waitFor();

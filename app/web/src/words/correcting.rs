@@ -2,7 +2,7 @@
 
 /// A field: the parts of a drive that the lot itself bears.
 pub fn parts_of_this_lot() -> &'static str {
-    "parts for this lot"
+    "Parts for this lot"
 }
 
 /// The end lies before the start, by the field.

@@ -95,15 +95,18 @@ pub fn draw_with_lot(desk: Desk, form: Form) -> AnyView {
     let own = move || {
         (!form.get(SHARED).is_empty()).then(|| {
             let usual = Signal::stored(Some("1".to_owned()));
-            let own = Cell::number(OWN, words::parts_of_this_lot()).offers(usual).whole().draw(form);
-            view! { <Cells>{own}</Cells> }
+            Cell::number(OWN, words::parts_of_this_lot()).offers(usual).draw(form)
         })
     };
-    view! { {draw(desk, form)}{own} }
+    parts(desk, form, own.draw())
 }
 
 /// A field for each bearer, and a choice of one more.
 pub fn draw(desk: Desk, form: Form) -> AnyView {
+    parts(desk, form, ().draw())
+}
+
+fn parts(desk: Desk, form: Form, first: AnyView) -> AnyView {
     let codes = Memo::new(move |_| form.get(SHARED));
     let named = move || {
         let bearers = bearers(&codes.read());
@@ -121,6 +124,7 @@ pub fn draw(desk: Desk, form: Form) -> AnyView {
     view! {
         <Group title=words::shared_in_parts().to_owned()/>
         <Cells>
+            {first}
             {rows}
             <Pick
                 id=MORE
