@@ -5,7 +5,7 @@
 
 use super::{
     Body, Content, Id, Journal, Shop,
-    kinds::{Bearer, Source, Stretch},
+    kinds::{Bearer, Photo, Source, Stretch},
 };
 use crate::measure::InOrder;
 use crate::measure::{Day, Instant};
@@ -100,6 +100,10 @@ pub fn days(lines: &[Listed]) -> impl Iterator<Item = (Day, &[Listed])> {
 pub fn corrects(before: &Body, after: &Body) -> bool {
     match (before, after) {
         (Body::Stretch(before), Body::Stretch(after)) => stretch_corrected(before, after),
+        // That it got a home corrects nothing.
+        (Body::Photo(before), Body::Photo(after)) if before.entry.is_none() && before.bearer.is_none() => {
+            Photo { entry: after.entry, bearer: after.bearer, ..before.clone() } != *after
+        }
         _ => before != after,
     }
 }

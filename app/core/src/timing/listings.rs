@@ -66,6 +66,14 @@ fn a_photo_stands_where_the_entry_stands_that_it_is_of() {
     assert_eq!(photos_of(&shop, mine), [of_note]);
     let homeless: Vec<Id> = homeless(&bench.journal, &shop).iter().map(|line| line.entry).collect();
     assert_eq!(homeless, [waits]);
+    // That it got its home is no correction; other words under it are.
+    let Body::Photo(bare) = photo(None, None) else { return };
+    let home = Body::from(kinds::Photo { entry: Some(mine), ..bare.clone() });
+    assert!(!corrects(&bare.clone().into(), &home));
+    assert!(corrects(
+        &home,
+        &kinds::Photo { entry: Some(mine), caption: Some("clamps".into()), ..bare }.into()
+    ));
     // Read anew by itself, it stands where the fold of all puts it.
     let early = bench.enter(match photo(None, Some(BUILD)) {
         Body::Photo(it) => kinds::Photo { on: day("2026-11-18"), ..it }.into(),

@@ -91,11 +91,11 @@ fn keys(desk: Desk, thing: &Thing) -> AnyView {
                 note=stock::nothing_left().to_owned()
                 on_tap=Callback::new(empty)
             />
-            {by_product}
             <KeyLink label=words::correct().to_owned() href=Place::Entry(id).href()/>
         </Keys>
         <Keys class=main>
             {journal}
+            {by_product}
             <KeyLink
                 class="wide"
                 label=words::use_some().to_owned()
