@@ -106,7 +106,7 @@ journey("a note without a home waits until it gets one", async ({ thumb, go }) =
   await thumb.tap("Keep note");
   await thumb.kept("Ask about the skylight frames");
   await go("no-home-yet");
-  await thumb.sees("1 note waits");
+  await thumb.sees("1 waits");
   await thumb.part(/^A home for/).getByRole("button", { name: BUILD }).tap();
   await thumb.kept(`for ${BUILD}`);
   await thumb.sees("Everything has a home");

@@ -3,17 +3,12 @@
 import assert from "node:assert/strict";
 import { BUILD, startBuild, startStage } from "./lib/acts.mjs";
 import { lines } from "./lib/disk.mjs";
-import { URL_BASE, address, bystander, journey } from "./lib/journey.mjs";
+import { address, bystander, journey } from "./lib/journey.mjs";
+import { empty, fill, small } from "./lib/room.mjs";
 import { until } from "./lib/thumb.mjs";
 
-/** Room that the browser gives this origin, in bytes: the program fits, much more does not. */
-const ROOM = 24 * 1024 * 1024;
-
 journey("a full phone: the act is not confirmed, what was kept is safe, and room made lets it go on", async ({ context, open, t }) => {
-  // A page of the same origin that is not the program: it takes the room, before the journal is opened at all.
-  const filler = await bystander(context);
-  const cdp = await context.newCDPSession(filler);
-  await cdp.send("Storage.overrideQuotaForOrigin", { origin: new URL(URL_BASE).origin, quotaSize: ROOM });
+  const filler = await small(context);
   const { page, thumb } = await open();
   await startBuild(thumb);
   await startStage(thumb, "sand");
@@ -33,37 +28,6 @@ journey("a full phone: the act is not confirmed, what was kept is safe, and room
   await thumb.kept("0 h 00, Me");
   assert.equal((await lines(page)).length, before + 1);
 });
-
-/** Fills the room with random bytes (anything else would be made small) until the browser gives no more. */
-function fill(page) {
-  return page.evaluate(async () => {
-    const open = () => new Promise((done, failed) => {
-      const asked = indexedDB.open("something else", 1);
-      asked.onupgradeneeded = () => asked.result.createObjectStore("bytes", { autoIncrement: true });
-      asked.onsuccess = () => done(asked.result);
-      asked.onerror = () => failed(asked.error);
-    });
-    const db = await open();
-    const put = (size) => new Promise((done) => {
-      const bytes = new Uint8Array(size);
-      for (let at = 0; at < size; at += 65536) crypto.getRandomValues(bytes.subarray(at, Math.min(size, at + 65536)));
-      const tx = db.transaction("bytes", "readwrite");
-      tx.objectStore("bytes").add(bytes);
-      tx.oncomplete = () => done(true);
-      tx.onabort = () => done(false);
-    });
-    let sum = 0;
-    for (let size = 4 << 20; size >= 256; size >>= 1) while (await put(size)) sum += size;
-    db.close();
-    return sum;
-  });
-}
-
-function empty(page) {
-  return page.evaluate(() => new Promise((done) => {
-    indexedDB.deleteDatabase("something else").onsuccess = () => done();
-  }));
-}
 
 journey("a browser without storage says so", async ({ context }) => {
   await context.addInitScript(() => Object.defineProperty(globalThis, "indexedDB", { value: undefined }));

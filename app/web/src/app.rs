@@ -23,6 +23,7 @@ fn Sheets() -> impl IntoView {
     frame::number_keys(go);
     provide_context(screens::UpdateWaits { waits: update::waiting(), later: RwSignal::new(false) });
     provide_context(screens::About(RwSignal::new(None)));
+    provide_context(screens::photos::Taking(RwSignal::new(screens::photos::At::Rest)));
     provide_context(screens::bench::Goes(RwSignal::new(None)));
     provide_context(screens::drying::Skipped(RwSignal::new(None)));
     let query = use_query_map();

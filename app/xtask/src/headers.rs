@@ -28,7 +28,7 @@ pub fn policy(inline_scripts: &[String]) -> String {
         .collect();
     format!(
         "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'{hashes}; style-src 'self'; \
-         img-src 'self' blob: data:; connect-src 'self'; font-src 'self'; manifest-src 'self'; worker-src 'self'; \
+         img-src 'self' blob:; connect-src 'self'; font-src 'self'; manifest-src 'self'; worker-src 'self'; \
          base-uri 'none'; form-action 'none'"
     )
 }

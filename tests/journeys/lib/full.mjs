@@ -1,6 +1,7 @@
 // A shop with something on every sheet, made by hand in a minute: for journeys that look at all sheets.
 import { addPerson, BUILD, addLot, logHours, setRate, startBuild, startStage } from "./acts.mjs";
 import { lines } from "./disk.mjs";
+import { phonePhoto, takePhoto } from "./pictures.mjs";
 
 /** Makes it, and gives the addresses of all its sheets, `{ at, name }`. */
 export async function fullShop({ page, thumb, go }) {
@@ -23,6 +24,14 @@ export async function fullShop({ page, thumb, go }) {
   await thumb.tap(/^1\/4 tin/);
   await thumb.tap("Use 1/4 tin");
   await thumb.kept("used");
+  await takePhoto(page, thumb, await phonePhoto(page));
+  await thumb.kept("photo");
+  await go("receipt");
+  await thumb.type("Total paid, tax in it", "31.85");
+  await takePhoto(page, thumb, await phonePhoto(page));
+  await thumb.key(/^Photo again/).waitFor();
+  await thumb.tap("Keep");
+  await thumb.kept("31.85");
   await go("note");
   await thumb.type("What is it about?", "Ask about the skylight frames");
   await thumb.choose("Where it goes", "no home yet");
@@ -45,6 +54,7 @@ function sheets(text) {
     "bench", "stages", "work-for", "new-stage", `minute.${clock}`, `minute.${of("stretch")}`, `drying.${of("drying", "stretch")}`,
     "builds", "new-build", ...tabs, `opened.${build}.true`, `opened.${build}.true.labour`,
     `entry.${of("stretch")}`, `entry.${of("draw")}`, `entry.${of("lot")}`, `entry.${of("note")}`, `entry.${of("drying")}`,
+    `entry.${of("photo")}`, `entry.${of("receipt")}`, "receipt", `receipt.${of("receipt")}`, `line-lot.${of("receipt")}`, `line-expense.${of("receipt")}`, "by-product",
     "hours", "note", "no-home-yet", "expense",
     "stock", "new-lot", `lot.${of("lot")}`, `lot.${of("item")}`, `journal.${of("lot")}`, `sort.${of("lot")}`, "use", `use.${of("lot")}`, `return.${of("draw")}`,
     "plan", "shop", "journal.shop", "person", `person.${of("person")}`, "choices", "bring-in",

@@ -5,7 +5,7 @@
 
 use super::{
     Body, Content, Id, Journal, Shop,
-    kinds::{Bearer, Drying, Source, Stretch},
+    kinds::{Bearer, Drying, Photo, Source, Stretch},
 };
 use crate::measure::InOrder;
 use crate::measure::{Day, Instant};
@@ -55,20 +55,27 @@ pub enum State {
 /// Beside what it bears: itself, a lot's sorts and looks at the shelf, lots got for a build and their sorts.
 pub fn listing(journal: &Journal, shop: &Shop, about: Bearer) -> Vec<Listed> {
     let entries = journal.entries().filter_map(|entry| match journal.last_body(entry) {
-        Some(body) => bears(journal, shop, (entry, body), about).then(|| placed(shop, entry, body)),
+        Some(body) => bears(journal, shop, entry, body, about).then(|| placed(shop, entry, body)),
         None => unread(journal, shop, entry, about),
     });
     newest_first(entries.collect())
 }
 
-/// Notes that have no home yet, newest first.
+/// Notes and photos that have no home yet, and receipts whose lines are still to be said; newest first.
 pub fn homeless(journal: &Journal, shop: &Shop) -> Vec<Listed> {
-    let notes = shop.notes.iter().filter(|note| note.bearer.is_none());
-    let placed = notes.filter_map(|note| {
-        let entry = note.order.entry;
-        Some(placed(shop, entry, journal.body(entry)?))
-    });
+    let notes = shop.notes.iter().filter(|note| note.bearer.is_none()).map(|note| note.order.entry);
+    let photos = shop.photos.iter().filter(|photo| photo.is_homeless()).map(|photo| photo.order.entry);
+    let receipts = shop.receipts.iter().filter(|(_, receipt)| receipt.waits()).map(|(id, _)| *id);
+    let placed = notes
+        .chain(photos)
+        .chain(receipts)
+        .filter_map(|entry| Some(placed(shop, entry, journal.body(entry)?)));
     newest_first(placed.collect())
+}
+
+/// Photos about an entry, oldest first.
+pub fn photos_of(shop: &Shop, about: Id) -> Vec<Id> {
+    shop.photos.iter().filter(|photo| photo.entry == Some(about)).map(|photo| photo.order.entry).collect()
 }
 
 /// How an entry stands; none: there is no such entry.
@@ -93,6 +100,10 @@ pub fn days(lines: &[Listed]) -> impl Iterator<Item = (Day, &[Listed])> {
 pub fn corrects(before: &Body, after: &Body) -> bool {
     match (before, after) {
         (Body::Stretch(before), Body::Stretch(after)) => stretch_corrected(before, after),
+        // That it got a home corrects nothing.
+        (Body::Photo(before), Body::Photo(after)) if before.entry.is_none() && before.bearer.is_none() => {
+            Photo { entry: after.entry, bearer: after.bearer, ..before.clone() } != *after
+        }
         _ => before != after,
     }
 }
@@ -127,7 +138,7 @@ fn version(journal: &Journal, entry: Id) -> usize {
     version
 }
 
-fn bears(journal: &Journal, shop: &Shop, (entry, body): (Id, &Body), about: Bearer) -> bool {
+fn bears(journal: &Journal, shop: &Shop, entry: Id, body: &Body, about: Bearer) -> bool {
     let is = |bearer: Bearer| bearer == about;
     match body {
         Body::Build(_) => is(Bearer::Build(entry)),
@@ -135,6 +146,9 @@ fn bears(journal: &Journal, shop: &Shop, (entry, body): (Id, &Body), about: Bear
         Body::Draw(it) => is(it.bearer),
         Body::Expense(it) => is(it.bearer),
         Body::Note(it) => it.bearer.is_some_and(is),
+        Body::Photo(it) => {
+            it.bearer.is_some_and(is) || it.entry.is_some_and(|of| holds(journal, shop, of, about))
+        }
         Body::Trip(it) => it.shares.iter().any(|share| is(share.bearer)),
         Body::Lot(it) => is(Bearer::Lot(entry)) || it.for_build.is_some_and(|build| is(Bearer::Build(build))),
         Body::Sort(it) => {
@@ -169,6 +183,15 @@ pub fn dried_for(journal: &Journal, drying: &Drying) -> Bearer {
     match journal.last_body(drying.stretch) {
         Some(Body::Stretch(stretch)) => stretch.bearer,
         Some(_) | None => Bearer::Shop,
+    }
+}
+
+/// Whether the entry that a photo is about stands in this journal. A photo of a photo leads no further.
+fn holds(journal: &Journal, shop: &Shop, entry: Id, about: Bearer) -> bool {
+    match journal.last_body(entry) {
+        Some(Body::Photo(it)) => it.bearer == Some(about),
+        Some(body) => bears(journal, shop, entry, body, about),
+        None => false,
     }
 }
 

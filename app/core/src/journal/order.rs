@@ -46,6 +46,7 @@ fn rank(body: &Body) -> u8 {
         | Body::Expense(_)
         | Body::Note(_)
         | Body::Drying(_)
+        | Body::Photo(_)
         | Body::ToolHours(_)
         | Body::Blade(_)
         | Body::MonthlyCost(_)

@@ -29,3 +29,13 @@ pub const MOST_OFFSET: i32 = 18 * 3600;
 pub const MOST_FILE_BYTES: usize = 128_000_000;
 /// Most lines in a file that is brought in: 100 a day for ten years.
 pub const MOST_FILE_LINES: usize = 400_000;
+/// Longest picture file that is taken, in bytes: a phone's largest photo several times over.
+pub const MOST_PHOTO_FILE_BYTES: usize = 64_000_000;
+/// Most pixels of a picture that is taken: four bytes each while it is made smaller.
+pub const MOST_PHOTO_PIXELS: u64 = 120_000_000;
+/// Long side of a photo as it is kept, in pixels.
+pub const PHOTO_SIDE: u32 = 1600;
+/// Long side of the small one that lists show, in pixels: twice the 112 that it is drawn.
+pub const THUMB_SIDE: u32 = 224;
+/// Longest caption of a photo, in letters.
+pub const MOST_CAPTION: usize = 200;

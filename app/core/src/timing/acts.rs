@@ -265,6 +265,7 @@ impl Hand<'_> {
             | Body::Shelf(_)
             | Body::Expense(_)
             | Body::Note(_)
+            | Body::Photo(_)
             | Body::Receipt(_)
             | Body::ByProduct(_)
             | Body::Tool(_)

@@ -12,6 +12,13 @@ fn note(on: On, text: &str, bearer: Option<Bearer>) -> Body {
     kinds::Note { on, text: text.into(), bearer }.into()
 }
 
+fn photo(entry: Option<Id>, bearer: Option<Bearer>) -> Body {
+    let (hash, media) = ("9f".repeat(32), "image/jpeg".to_owned());
+    let on = day("2026-11-20");
+    kinds::Photo { on, entry, bearer, hash, media, width: 1600, height: 1200, bytes: 240_000, caption: None }
+        .into()
+}
+
 fn day(text: &str) -> On {
     On::Day(Day::parse(text).unwrap())
 }
@@ -44,6 +51,37 @@ fn a_bearer_lists_its_own_entries_only() {
     assert!(entries(&bench, Bearer::Shop).contains(&shop));
     let homeless: Vec<Id> = homeless(&bench.journal, &bench.shop()).iter().map(|line| line.entry).collect();
     assert_eq!(homeless, [none]);
+}
+
+#[test]
+fn a_photo_stands_where_the_entry_stands_that_it_is_of() {
+    let mut bench = Bench::new();
+    let mine = bench.enter(note(day("2026-11-19"), "clamps", Some(BUILD)));
+    let of_note = bench.enter(photo(Some(mine), None));
+    let of_photo = bench.enter(photo(Some(of_note), None));
+    let of_build = bench.enter(photo(None, Some(BUILD)));
+    let waits = bench.enter(photo(None, None));
+    assert_eq!(entries(&bench, BUILD), [of_build, of_note, mine, TRAYS]);
+    let shop = bench.shop();
+    assert_eq!(photos_of(&shop, mine), [of_note]);
+    let homeless: Vec<Id> = homeless(&bench.journal, &shop).iter().map(|line| line.entry).collect();
+    assert_eq!(homeless, [waits]);
+    // That it got its home is no correction; other words under it are.
+    let Body::Photo(bare) = photo(None, None) else { return };
+    let home = Body::from(kinds::Photo { entry: Some(mine), ..bare.clone() });
+    assert!(!corrects(&bare.clone().into(), &home));
+    assert!(corrects(
+        &home,
+        &kinds::Photo { entry: Some(mine), caption: Some("clamps".into()), ..bare }.into()
+    ));
+    // Read anew by itself, it stands where the fold of all puts it.
+    let early = bench.enter(match photo(None, Some(BUILD)) {
+        Body::Photo(it) => kinds::Photo { on: day("2026-11-18"), ..it }.into(),
+        other => other,
+    });
+    assert_eq!(shop.after(&bench.journal, &[early]).photos, bench.shop().photos);
+    // One that names another photo leads round in no circle, and its own line still opens.
+    assert_eq!(photos_of(&shop, of_note), [of_photo]);
 }
 
 #[test]

@@ -47,13 +47,16 @@ pub fn JournalLine(
     text: LineText,
     #[prop(optional)] standing: Standing,
     #[prop(optional)] leads: Leads,
+    /// Beside its words.
+    #[prop(optional_no_strip)]
+    picture: Option<AnyView>,
 ) -> impl IntoView {
     let struck = matches!(standing, Standing::Struck { .. });
     let back = match &standing {
         Standing::Struck { put_back, on_put_back } => Some(put_back_key(put_back.clone(), *on_put_back)),
         Standing::AsWritten | Standing::Corrected { .. } => None,
     };
-    let inner = line(text, standing);
+    let inner = line(text, standing, picture);
     let line = match leads {
         Leads::Nowhere => view! { <p class="ln">{inner}</p> },
         Leads::To(href) => view! { <a class="ln" href=href>{inner}</a> },
@@ -64,7 +67,7 @@ pub fn JournalLine(
     view! { <li class="line" class:out=struck>{line}{back}</li> }
 }
 
-fn line(text: LineText, standing: Standing) -> AnyView {
+fn line(text: LineText, standing: Standing, picture: Option<AnyView>) -> AnyView {
     let second = text.second.map(|second| view! { " "<small>{stick(&second)}</small> });
     let words = view! { <b>{text.kind}</b>" "{stick(&text.what)} };
     let words = match standing {
@@ -74,7 +77,15 @@ fn line(text: LineText, standing: Standing) -> AnyView {
     };
     let amount =
         (!text.amount.is_empty()).then(|| view! { <span class="amount">{stick(&text.amount)}</span> });
-    view! { <time>{text.time}</time><span class="what">{words}{second}</span>{amount} }
+    let pictured = picture.is_some();
+    let words = view! { {words}{second} };
+    // Words that stand beside a picture are one box.
+    let words = if pictured {
+        view! { {picture}<span>{words}</span> }
+    } else {
+        words
+    };
+    view! { <time>{text.time}</time><span class="what" class:pictured=pictured>{words}</span>{amount} }
 }
 
 fn delta(version: String, name: String) -> AnyView {

@@ -24,7 +24,7 @@ pub enum Unread {
 
 /// Hands `bytes` to the reader as a file of that name and type. False: the browser would not.
 pub fn save(name: &str, kind: &str, bytes: &[u8]) -> bool {
-    address_of(kind, bytes).and_then(|address| follow(&address, name)).is_some()
+    address_of(kind, &Uint8Array::from(bytes)).and_then(|address| follow(&address, name)).is_some()
 }
 
 /// The file picked in an `<input type="file">`.
@@ -45,8 +45,9 @@ pub async fn read(file: &File, most: u64) -> Result<Vec<u8>, Unread> {
     Ok(Uint8Array::new(&buffer).to_vec())
 }
 
-fn address_of(kind: &str, bytes: &[u8]) -> Option<String> {
-    let parts: JsValue = Array::of1(&Uint8Array::from(bytes)).into();
+/// An address in this page for bytes of that type.
+pub(super) fn address_of(kind: &str, bytes: &Uint8Array) -> Option<String> {
+    let parts: JsValue = Array::of1(bytes).into();
     let options = BlobPropertyBag::new();
     options.set_type(kind);
     let blob = Blob::new_with_u8_array_sequence_and_options(&parts, &options).ok()?;

@@ -6,3 +6,4 @@ pub mod clock;
 pub mod download;
 pub mod idle;
 pub mod intl;
+pub mod picture;

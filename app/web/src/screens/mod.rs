@@ -9,6 +9,8 @@ pub mod form_keys;
 pub mod hours;
 pub mod journal;
 pub mod notes;
+pub mod photos;
+pub mod receipts;
 pub mod shop;
 pub mod stock;
 pub mod time;
@@ -65,6 +67,11 @@ pub fn sheet(place: Place) -> AnyView {
         Place::NewLot => view! { <stock::NewLotSheet/> },
         Place::Lot(id) => view! { <stock::LotSheet lot=id/> },
         Place::Return(id) => view! { <stock::ReturnSheet draw=id/> },
+        Place::Receipt(None) => view! { <receipts::ReceiptNowSheet/> },
+        Place::Receipt(Some(id)) => view! { <receipts::ReceiptSheet receipt=id/> },
+        Place::LineLot(id) => view! { <stock::NewLotSheet of=id/> },
+        Place::LineExpense(id) => view! { <stock::ExpenseSheet of=id/> },
+        Place::ByProduct => view! { <receipts::ByProductSheet/> },
         Place::Expense => view! { <stock::ExpenseSheet/> },
         Place::Sort(id) => view! { <stock::SortSheet lot=id/> },
         Place::Build(id, Tab::Cost) => view! { <cost::CostSheet of=id/> },

@@ -7,11 +7,12 @@ use super::{
 use crate::dom::prelude::*;
 use crate::{
     parts::mark::{self, MarkText},
+    screens::photos,
     words::common,
 };
 use benchslate_core::measure::Instant;
 
-/// Shows nothing before anything was written.
+/// Shows nothing before anything was written. Why no photo came of a picture stands in its place until it was seen.
 #[component]
 pub fn LastMarkHere() -> impl IntoView {
     let desk = Desk::here();
@@ -21,10 +22,14 @@ pub fn LastMarkHere() -> impl IntoView {
         let undone = desk.last.with(|last| last.as_ref().is_some_and(|last| last.undone));
         if undone { common::put_back() } else { common::undo() }.to_owned()
     });
+    let no_photo = photos::why_none(desk);
     move || {
+        if no_photo.with(Option::is_some) {
+            return view! { <photos::NoPhoto/> };
+        }
         there.get().then(|| {
             view! { <mark::LastMark name=common::last_mark().to_owned() mark=mark undo=undo on_undo=move |()| desk.undo()/> }
-        })
+        }).draw()
     }
 }
 

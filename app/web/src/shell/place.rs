@@ -52,6 +52,14 @@ pub enum Place {
     Note,
     /// What has no home yet.
     Homeless,
+    /// What was paid at a till; none: a new one, its lines later.
+    Receipt(Option<Id>),
+    /// A lot that is a line of a receipt.
+    LineLot(Id),
+    /// Money paid directly that is a line of a receipt.
+    LineExpense(Id),
+    /// What a lot or a build yielded beside what it was for.
+    ByProduct,
     /// Money paid directly.
     Expense,
     /// What is on the shelf.
@@ -104,6 +112,11 @@ impl Place {
             Place::Hours => "hours".into(),
             Place::Note => "note".into(),
             Place::Homeless => "no-home-yet".into(),
+            Place::Receipt(None) => "receipt".into(),
+            Place::Receipt(Some(id)) => format!("receipt.{id}"),
+            Place::LineLot(id) => format!("line-lot.{id}"),
+            Place::LineExpense(id) => format!("line-expense.{id}"),
+            Place::ByProduct => "by-product".into(),
             Place::Expense => "expense".into(),
             Place::Stock => "stock".into(),
             Place::NewLot => "new-lot".into(),
@@ -152,6 +165,8 @@ impl Place {
             "hours" => Place::Hours,
             "note" => Place::Note,
             "no-home-yet" => Place::Homeless,
+            "receipt" => Place::Receipt(None),
+            "by-product" => Place::ByProduct,
             "expense" => Place::Expense,
             "stock" => Place::Stock,
             "new-lot" => Place::NewLot,
@@ -175,6 +190,9 @@ impl Place {
             ("entry", None) => Place::Entry(id),
             ("lot", None) => Place::Lot(id),
             ("journal", None) => Place::LotJournal(id),
+            ("line-lot", None) => Place::LineLot(id),
+            ("line-expense", None) => Place::LineExpense(id),
+            ("receipt", None) => Place::Receipt(Some(id)),
             ("sort", None) => Place::Sort(id),
             ("use", None) => Place::Use(Some(id)),
             ("return", None) => Place::Return(id),
@@ -226,6 +244,11 @@ mod tests {
             Place::Hours,
             Place::Note,
             Place::Homeless,
+            Place::Receipt(None),
+            Place::Receipt(Some(id)),
+            Place::LineLot(id),
+            Place::LineExpense(id),
+            Place::ByProduct,
             Place::Expense,
             Place::Stock,
             Place::NewLot,

@@ -12,6 +12,7 @@ use super::act::Act;
 use super::door::{Door, Sign};
 use super::drafts::{self, Waiting};
 use super::failure::Failure;
+use super::photos::NewPhoto;
 use super::revisions::{self, Appended, NewRow, Outcome};
 use super::tabs::{Tabs, Word};
 use super::{StoreEvent, device, schema};
@@ -56,14 +57,16 @@ impl Held {
         }
     }
 
-    /// Writes rows, tells the other windows, and takes off the list of those put aside what is on it.
+    /// Writes rows and their photos, tells the other windows, and takes off the list of those put aside what is on it.
     pub(super) async fn write(
         self: &Rc<Self>,
         known: Option<u64>,
         rows: &[NewRow],
+        photos: &[NewPhoto],
         bench: Option<&str>,
     ) -> Result<Outcome, Failure> {
-        let outcome = self.through(async |door| revisions::write(door, known, rows, bench).await).await?;
+        let write = async |door: &Door| revisions::write(door, known, rows, photos, bench).await;
+        let outcome = self.through(write).await?;
         if let Outcome::Kept(Appended { seq_after, added, .. }) = &outcome {
             device::no_longer_aside(rows);
             if *added > 0 {
@@ -154,7 +157,7 @@ impl Held {
         if rows.is_empty() {
             return;
         }
-        if let Err(failure) = self.write(None, &rows, None).await {
+        if let Err(failure) = self.write(None, &rows, &[], None).await {
             (self.on_event)(StoreEvent::Trouble(failure));
         }
     }

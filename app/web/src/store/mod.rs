@@ -16,6 +16,7 @@ mod held;
 mod ids;
 mod meta;
 pub mod persist;
+mod photos;
 mod revisions;
 mod schema;
 mod selfcheck;
@@ -26,9 +27,12 @@ mod value;
 
 use std::rc::Rc;
 
+use js_sys::Uint8Array;
+
 pub use failure::Failure;
 use held::Held;
 pub use ids::{fresh_id, fresh_id_text};
+pub use photos::{Copy, Encoded, NewPhoto};
 use revisions::Outcome;
 pub use revisions::{AppendError, Appended, NewRow, Row};
 use tabs::Word;
@@ -64,25 +68,28 @@ impl Store {
         Held::open(Box::new(on_event)).await.map(Self)
     }
 
-    /// Writes lines and what the first screen shows in one piece, if no other window has written
-    /// above `known_seq`. Lines that are there already are skipped.
+    /// Writes lines, the photos that they name and what the first screen shows in one piece, if no other
+    /// window has written above `known_seq`. Lines that are there already are skipped.
     ///
     /// # Errors
     /// [`AppendError::Behind`]: nothing was written; fold its rows and decide again. Rows that this
     /// window wrote and hasn't folded count too: one append after the other.
     /// [`AppendError::Failed`]: nothing is confirmed. After [`Failure::Gone`] the lines are put aside
-    /// and tried again when the program next starts: who tries earlier must use the same lines.
+    /// and tried again when the program next starts: who tries earlier must use the same lines. Lines with
+    /// photos are not: there is no room aside for the bytes, and without them the line would say too much.
     pub async fn append(
         &self,
         known_seq: u64,
         rows: Vec<NewRow>,
+        photos: &[NewPhoto],
         bench: Option<String>,
     ) -> Result<Appended, AppendError> {
-        match self.0.write(Some(known_seq), &rows, bench.as_deref()).await {
+        photos::must_fit(photos).await.map_err(AppendError::Failed)?;
+        match self.0.write(Some(known_seq), &rows, photos, bench.as_deref()).await {
             Ok(Outcome::Kept(appended)) => Ok(appended),
             Ok(Outcome::Behind(rows)) => Err(AppendError::Behind { rows }),
             Err(failure) => {
-                if failure == Failure::Gone {
+                if failure == Failure::Gone && photos.is_empty() {
                     device::put_aside(&rows);
                 }
                 Err(AppendError::Failed(failure))
@@ -95,7 +102,7 @@ impl Store {
     /// # Errors
     /// As [`Failure`] says; then none of them was kept.
     pub async fn merge(&self, rows: Vec<NewRow>, bench: Option<String>) -> Result<Appended, Failure> {
-        match self.0.write(None, &rows, bench.as_deref()).await? {
+        match self.0.write(None, &rows, &[], bench.as_deref()).await? {
             Outcome::Kept(appended) => Ok(appended),
             // Never without a known `seq`.
             Outcome::Behind(_) => Err(Failure::Refused),
@@ -149,6 +156,14 @@ impl Store {
     /// As [`Failure`] says.
     pub async fn mend_check(&self) -> Result<Tally, Failure> {
         self.0.through(async |door| selfcheck::mend(door).await).await
+    }
+
+    /// The bytes of a photo and their type; none: not on this device.
+    ///
+    /// # Errors
+    /// As [`Failure`] says.
+    pub async fn photo(&self, hash: &str, copy: Copy) -> Result<Option<(Uint8Array, String)>, Failure> {
+        self.0.through(async |door| photos::get(door, hash, copy).await).await
     }
 
     /// The draft under `key`, kept or still on its way.

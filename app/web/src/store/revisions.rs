@@ -13,10 +13,11 @@ use wasm_bindgen::{JsCast, JsValue};
 use super::act::{Act, Asked};
 use super::door::{Door, Mode};
 use super::failure::{At, Failure};
-use super::schema::{BY_ID, META, QUARANTINE, REVISIONS};
+use super::photos::NewPhoto;
+use super::schema::{BY_ID, META, PHOTOS, QUARANTINE, REVISIONS, THUMBS};
 use super::tally::digest;
 use super::union::{Plan, Slot, plan};
-use super::{meta, value};
+use super::{meta, photos, value};
 
 /// From how many rows on reading everything once is less work than asking for each id.
 const MANY: usize = 500;
@@ -82,14 +83,18 @@ pub(super) enum Outcome {
     Behind(Vec<Row>),
 }
 
-/// Writes `rows` and `bench` in one piece. With `known`, only if no other window wrote above it.
+/// Writes `rows`, `photos` and `bench` in one piece. With `known`, only if no other window wrote above it.
 pub(super) async fn write(
     door: &Door,
     known: Option<u64>,
     rows: &[NewRow],
+    photos: &[NewPhoto],
     bench: Option<&str>,
 ) -> Result<Outcome, Failure> {
-    let act = door.begin(&[REVISIONS, META, QUARANTINE], Mode::Strict)?;
+    // The photos' stores are locked only by acts that write to them.
+    let stores = [REVISIONS, META, QUARANTINE, PHOTOS, THUMBS];
+    let stores = if photos.is_empty() { &stores[..3] } else { &stores[..] };
+    let act = door.begin(stores, Mode::Strict)?;
     let tally = meta::ask_tally(&act)?;
     let newest = act.last(REVISIONS)?;
     if let Some(known) = known {
@@ -103,6 +108,7 @@ pub(super) async fn write(
     let newest = value::whole(&newest.answered().await?, "key").unwrap_or_default();
     let slots = standing(&act, rows).await?;
     let plan = plan(meta::tally_from(&tally.answered().await?), slots, rows);
+    photos::put(&act, photos)?;
     let last = put(&act, &plan, bench)?;
     act.ended().await?;
     let seq_after = last.and_then(|asked| value::number(&asked.answer()?)).unwrap_or(newest);

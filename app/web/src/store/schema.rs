@@ -17,10 +17,10 @@ pub(super) const VERSION: u32 = 1;
 pub(super) const REVISIONS: &str = "revisions";
 /// Unique index of [`REVISIONS`] by revision id: union is idempotent in the engine.
 pub(super) const BY_ID: &str = "id";
-/// Key: SHA-256 in hexadecimal. Kept for photos; nothing is written yet.
-const PHOTOS: &str = "photos";
-/// As [`PHOTOS`], apart from them, so that lists never touch the big ones.
-const THUMBS: &str = "thumbs";
+/// Key: SHA-256 of the bytes in hexadecimal. Value: `{bytes, type, w, h}`, the bytes as an `ArrayBuffer`.
+pub(super) const PHOTOS: &str = "photos";
+/// As [`PHOTOS`] and under the same key, the small copy: apart, so that lists never touch the big ones.
+pub(super) const THUMBS: &str = "thumbs";
 /// Key: a name, see `meta.rs`.
 pub(super) const META: &str = "meta";
 /// Key: screen and entry. Value: the text typed so far.

@@ -1,5 +1,10 @@
 //! Why a correction of an entry can't be kept as it was typed.
 
+/// A field: the parts of a drive that the lot itself bears.
+pub fn parts_of_this_lot() -> &'static str {
+    "Parts for this lot"
+}
+
 /// The end lies before the start, by the field.
 pub fn end_before_start(from: &str) -> String {
     format!(

@@ -2,7 +2,8 @@
 
 pub use super::correcting::{
     end_before_start, name_missing, names_gone, no_parts, nobody_bears_it, not_chosen, one_at_least,
-    one_part_at_least, over_the_whole, parts_for, shared_in_parts, shared_with_more, too_long, words_missing,
+    one_part_at_least, over_the_whole, parts_for, parts_of_this_lot, shared_in_parts, shared_with_more,
+    too_long, words_missing,
 };
 
 pub use super::versions::{
@@ -143,6 +144,7 @@ pub fn kind(kind: Kind) -> &'static str {
         Kind::HandOver => "handed over",
         Kind::BuildState => "build",
         Kind::Drying => "dries",
+        Kind::Photo => "photo",
     }
 }
 

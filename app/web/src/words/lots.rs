@@ -80,6 +80,31 @@ pub fn price() -> &'static str {
     "price, before tax"
 }
 
+/// A field, of what a sponsor gave.
+pub fn worth() -> &'static str {
+    "what it is worth"
+}
+
+/// A set of two.
+pub fn supplied_by() -> &'static str {
+    "Supplied by"
+}
+
+/// One of the two.
+pub fn a_sponsor() -> &'static str {
+    "a sponsor"
+}
+
+/// One of the two.
+pub fn the_client() -> &'static str {
+    "the client"
+}
+
+/// Under them, for a client's own goods.
+pub fn clients_note() -> &'static str {
+    "The client’s own goods: only how much there is, no money anywhere."
+}
+
 /// A field.
 pub fn tax() -> &'static str {
     "tax"

@@ -19,6 +19,8 @@ pub mod journal;
 pub mod lots;
 pub mod money;
 pub mod notes;
+pub mod photos;
+pub mod receipts;
 pub mod refusal;
 pub mod salvage;
 pub mod shop;

@@ -37,15 +37,15 @@ pub fn homeless() -> &'static str {
 
 /// How many wait.
 pub fn waiting(count: usize) -> String {
-    if count == 1 { "1 note waits".to_owned() } else { format!("{count} notes wait") }
+    if count == 1 { "1 waits".to_owned() } else { format!("{count} wait") }
 }
 
 /// None waits.
 pub fn none_waits() -> &'static str {
-    "Everything has a home. A note that is taken down in a hurry waits here until it gets one."
+    "Everything has a home. What is taken down in a hurry, a note, a photo, a receipt, waits here until it gets one."
 }
 
-/// Homes for a note, read aloud.
+/// Homes for a note or photo, read aloud.
 pub fn homes_of(note: &str) -> String {
     format!("A home for “{note}”")
 }

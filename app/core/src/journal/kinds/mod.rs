@@ -19,6 +19,7 @@ mod made;
 mod monthly_cost;
 mod note;
 mod person;
+mod photo;
 mod receipt;
 mod setting;
 mod shelf;
@@ -45,6 +46,7 @@ pub use made::Made;
 pub use monthly_cost::MonthlyCost;
 pub use note::Note;
 pub use person::{Person, Rate};
+pub use photo::Photo;
 pub use receipt::Receipt;
 pub use setting::{Setting, SettingKey};
 pub use shelf::{Shelf, ShelfState};
@@ -135,4 +137,5 @@ kinds! {
     HandOver "hand_over" "Items leaving."
     BuildState "build_state" "A build that is paused, closed, reopened."
     Drying "drying" "How long a glue-up or a coat needs after the work on it."
+    Photo "photo" "A picture, its bytes beside the journal."
 }

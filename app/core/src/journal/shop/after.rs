@@ -1,6 +1,6 @@
 //! The fold after an act: only what the act has changed is read anew.
 //!
-//! What no other fact is read from (work, draws, sorts, expenses, notes and their like) is taken out and put into its
+//! What no other fact is read from (work, draws, sorts, expenses, notes, photos and their like) is taken out and put into its
 //! place again; an act on anything else (a person, a lot, an item, a build) may touch facts all over, and everything
 //! is folded anew. Kept by: `an_act_folded_in_is_the_fold_of_all`, over random histories.
 
@@ -47,6 +47,7 @@ impl Shop {
         self.expenses.retain(|it| it.order.entry != entry);
         self.notes.retain(|it| it.order.entry != entry);
         self.dryings.retain(|it| it.order.entry != entry);
+        self.photos.retain(|it| it.order.entry != entry);
         self.odd.retain(|(of, _)| *of != entry);
     }
 
@@ -61,6 +62,7 @@ impl Shop {
             Body::Expense(_) => into_place(&mut self.expenses, |it| it.order),
             Body::Note(_) => into_place(&mut self.notes, |it| it.order),
             Body::Drying(_) => into_place(&mut self.dryings, |it| it.order),
+            Body::Photo(_) => into_place(&mut self.photos, |it| it.order),
             Body::Lot(_)
             | Body::Person(_)
             | Body::Stage(_)
@@ -101,7 +103,8 @@ fn stands_alone(journal: &Journal, entry: Id) -> bool {
             | Body::Shelf(_)
             | Body::Trip(_)
             | Body::Note(_)
-            | Body::Drying(_) => true,
+            | Body::Drying(_)
+            | Body::Photo(_) => true,
             // A line of a receipt takes from the other lines.
             Body::Expense(it) => it.receipt.is_none(),
             Body::Lot(_)

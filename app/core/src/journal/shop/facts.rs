@@ -197,6 +197,28 @@ impl Note {
     }
 }
 
+/// A picture.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Photo {
+    /// Its place in time.
+    pub order: Order,
+    /// The entry that it is about.
+    pub entry: Option<Id>,
+    /// What it is of, where that is no entry.
+    pub bearer: Option<Bearer>,
+}
+
+impl Photo {
+    pub(super) fn read(order: Order, body: &kinds::Photo) -> Photo {
+        Photo { order, entry: body.entry, bearer: body.bearer }
+    }
+
+    /// Whether it is about nothing yet.
+    pub fn is_homeless(&self) -> bool {
+        self.entry.is_none() && self.bearer.is_none()
+    }
+}
+
 /// Stored money within the limits.
 pub(super) fn money(stored: Dec) -> Option<Money> {
     Money::from_decimal(stored.0)

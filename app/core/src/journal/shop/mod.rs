@@ -15,13 +15,13 @@ mod told;
 mod tools;
 mod work;
 
-pub use facts::{Build, Expense, Note, Person, Rate, Stage, Trip};
+pub use facts::{Build, Expense, Note, Person, Photo, Rate, Stage, Trip};
 pub use money::{BuildState, ByProduct, HandOver, Income, Made, Received};
 use odd::lost;
 pub use odd::{Field, Odd};
 pub use receipts::{Receipt, Shared};
 pub use stock::{Draw, Emptied, Item, Lot, NewStock, Sort};
-pub use tax::{tax_on, tax_typed, with_tax};
+pub use tax::{tax_in, tax_on, tax_typed, with_tax};
 pub use tools::{Blade, MonthlyCost, Tool, ToolHours};
 pub use work::{Drying, Interval, Stretch, Time};
 
@@ -88,6 +88,8 @@ pub struct Shop {
     pub states: Vec<BuildState>,
     /// What needs time after the work.
     pub dryings: Vec<Drying>,
+    /// Pictures.
+    pub photos: Vec<Photo>,
     /// What is odd, by entry.
     pub odd: Vec<(Id, Odd)>,
 }
@@ -174,6 +176,7 @@ impl Shop {
             | Body::Stretch(_)
             | Body::Expense(_)
             | Body::Note(_)
+            | Body::Photo(_)
             | Body::ByProduct(_)
             | Body::ToolHours(_)
             | Body::Blade(_)
@@ -206,6 +209,7 @@ impl Shop {
             Body::Expense(expense) => self.expenses.push(Expense::read(order, expense, &mut tell)),
             Body::Note(note) => self.notes.push(Note::read(order, note)),
             Body::Drying(drying) => self.dryings.push(Drying::read(order, drying, &mut tell)),
+            Body::Photo(photo) => self.photos.push(Photo::read(order, photo)),
             Body::ByProduct(it) => self.by_products.push(ByProduct::read(order, it, &mut tell)),
             Body::ToolHours(it) => self.tool_hours.push(ToolHours::read(order, it, &mut tell)),
             Body::Blade(it) => self.blades.push(Blade::read(order, it, &mut tell)),

@@ -82,6 +82,7 @@ pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<
         | Body::Note(_)
         // Whether its stretch still stands is asked where it is shown: an act on work changes no other entry.
         | Body::Drying(_)
+        | Body::Photo(_)
         | Body::Person(_)
         | Body::Stage(_)
         | Body::Build(_)

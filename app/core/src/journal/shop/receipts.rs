@@ -77,6 +77,23 @@ impl Receipt {
         self.lines.iter().fold(Money::ZERO, |sum, (_, value)| sum.plus(*value))
     }
 
+    /// What its lines have still to say of the total, before anything is shared; negative where they say more. None:
+    /// no total was kept, and the lines are all that is known.
+    pub fn open(&self) -> Option<Money> {
+        let beside = self.whole.cost().plus(self.whole.tax_back);
+        self.total.map(|total| total.minus(self.said()).minus(beside))
+    }
+
+    /// What its lines say beyond the total.
+    pub fn beyond(&self) -> Option<Money> {
+        self.open().filter(|open| open.is_negative()).map(Money::negated)
+    }
+
+    /// Whether lines are missing: by its total, or because it has none at all.
+    pub fn waits(&self) -> bool {
+        self.open().map_or(self.lines.is_empty(), |open| open > Money::ZERO)
+    }
+
     /// What each line bears, in their order. Nothing where no line has a value: then the receipt bears it itself.
     fn shares(&self, minor: u8) -> Vec<Shared> {
         let weights: Vec<i128> = self.lines.iter().map(|(_, value)| value.micros()).collect();
@@ -95,8 +112,7 @@ impl Receipt {
     /// What stays with the receipt itself. True: the lines come to more than was paid.
     fn settle(&mut self, shared: bool) -> bool {
         let whole = self.whole;
-        let beside = whole.cost().plus(whole.tax_back);
-        let open = self.total.map_or(Money::ZERO, |total| total.minus(self.said()).minus(beside));
+        let open = self.open().unwrap_or(Money::ZERO);
         let own = if shared { Money::ZERO } else { whole.cost() };
         self.unsaid = open.max(Money::ZERO).plus(own);
         self.unsaid_tax_back = if shared { Money::ZERO } else { whole.tax_back };
@@ -159,6 +175,43 @@ mod tests {
 
     fn money(units: i128) -> Money {
         Money::from_micros(units * 10_000)
+    }
+
+    #[test]
+    fn a_receipt_waits_until_its_lines_come_to_its_total() {
+        let receipt = |total: Option<i128>, lines: &[i128]| Receipt {
+            order: Order {
+                day: crate::measure::Day::parse("2026-11-20").unwrap(),
+                rank: 1,
+                time: None,
+                entry: Id::of([1; 16]),
+            },
+            whence: None,
+            whole: Shared {
+                freight: money(600),
+                discount: money(100),
+                tax: money(943),
+                tax_back: Money::ZERO,
+            },
+            total: total.map(money),
+            bearer: Bearer::Shop,
+            lines: lines.iter().map(|value| (Id::of([2; 16]), money(*value))).collect(),
+            unsaid: Money::ZERO,
+            unsaid_tax_back: Money::ZERO,
+        };
+        // 82.00 with 6.00 freight, 1.00 off and 9.43 tax leaves 67.57 for the lines.
+        let open = |lines: &[i128]| receipt(Some(8200), lines).open();
+        assert_eq!(open(&[]), Some(money(6757)));
+        assert_eq!(open(&[2037]), Some(money(4720)));
+        assert_eq!(open(&[2037, 4720]), Some(Money::ZERO));
+        assert_eq!(open(&[7000]), Some(money(-243)));
+        assert_eq!(receipt(Some(8200), &[7000]).beyond(), Some(money(243)));
+        assert_eq!(receipt(Some(8200), &[2037]).beyond(), None);
+        let waits = |total, lines: &[i128]| receipt(total, lines).waits();
+        assert!(
+            waits(Some(8200), &[2037]) && !waits(Some(8200), &[2037, 4720]) && !waits(Some(8200), &[7000])
+        );
+        assert!(waits(None, &[]) && !waits(None, &[2037]));
     }
 
     #[test]

@@ -41,6 +41,23 @@ pub fn tax_on(amount: Dec, share: Dec, minor: u8) -> Option<Dec> {
     Some(Dec::from(Money::from_micros(units.checked_mul(step)?)))
 }
 
+/// The tax that is in an amount with tax, by its share: `amount × share ÷ (1 + share)`, rounded half-even to the
+/// currency's `minor` digits. None: beyond the limits.
+///
+/// ```
+/// # use benchslate_core::{journal::shop::tax_in, measure::Dec};
+/// let [paid, share] = ["31.85", "0.13"].map(|text| Dec::parse(text).unwrap());
+/// assert_eq!(tax_in(paid, share, 2).unwrap().to_string(), "3.66");
+/// ```
+pub fn tax_in(amount: Dec, share: Dec, minor: u8) -> Option<Dec> {
+    let digits = fixed::SCALE_DIGITS.saturating_sub(u32::from(minor.min(6)));
+    let step = fixed::power_of_ten(digits)?;
+    let (amount, share) = (amount.money()?, share.money()?);
+    let whole = fixed::SCALE.checked_add(share.micros())?.checked_mul(step)?;
+    let units = fixed::mul_div(amount.micros(), share.micros(), whole)?;
+    Some(Dec::from(Money::from_micros(units.checked_mul(step)?)))
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -62,6 +79,16 @@ mod tests {
         check("0.50", "0.15", 2, "0.08");
         check("1000", "0.1", 0, "100");
         check("0", "0.13", 2, "0");
+    }
+
+    #[test]
+    fn tax_in_a_total_is_what_on_top_of_the_rest_comes_to_it() {
+        let within = |total: &str, share: &str| tax_in(dec(total), dec(share), 2).unwrap().to_string();
+        // 28.19 and 13 % on it is 31.85; 72.57 and 13 % on it is 82.00.
+        assert_eq!(within("31.85", "0.13"), "3.66");
+        assert_eq!(within("82.00", "0.13"), "9.43");
+        assert_eq!(within("40", "0"), "0");
+        assert_eq!(tax_in(dec("1100"), dec("0.1"), 0).unwrap().to_string(), "100");
     }
 
     #[track_caller]

@@ -234,6 +234,7 @@ fn OrStart(bench: Memo<Option<Bench>>) -> impl IntoView {
         <Keys class="bench-over" lead=words::or_start().to_owned()>
             {move || others.get().into_iter().map(key).collect::<Vec<_>>()}
             <KeyLink label=words::hours().to_owned() note=words::after().to_owned() href=Place::Hours.href()/>
+            {super::photo_key(bench)}
             <KeyLink label=Signal::derive(count) kind=KeyKind::Word href=Place::Stages.href()/>
         </Keys>
     }

@@ -23,6 +23,7 @@ use crate::{
         key::{KeyKind, KeyLink},
         sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
     },
+    screens::photos::{About, PhotoKey},
     shell::{Desk, Place, frame::Places},
     words::{bench as words, common},
 };
@@ -91,6 +92,16 @@ fn First() -> impl IntoView {
             </Below>
         </Sheet>
     }
+}
+
+/// A photo of what is going on now; between two jobs, one that waits for a home.
+fn photo_key(bench: Memo<Option<Bench>>) -> AnyView {
+    let about = Signal::derive(move || {
+        let bench = bench.read();
+        let bench = bench.as_ref().filter(|bench| !bench.clocks.is_empty());
+        About { entry: None, bearer: bench.and_then(|bench| bench.bearer) }
+    });
+    view! { <PhotoKey about/> }
 }
 
 /// What the bench works for, in its head.

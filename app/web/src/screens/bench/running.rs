@@ -167,6 +167,7 @@ pub fn Acts(bench: Memo<Option<Bench>>) -> impl IntoView {
                 href=Place::Use(None).href()
             />
             <KeyLink label=words::note().to_owned() note=words::a_line().to_owned() href=Place::Note.href()/>
+            {super::photo_key(bench)}
         </Keys>
     }
 }

@@ -9,14 +9,14 @@ use crate::{
         message::{Message, MessageKind},
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
     },
-    screens::{first_amount, stock::form::Form, trouble::Troubles},
+    screens::{first_amount, photos, stock::form::Form, trouble::Troubles},
     shell::{
         Desk, Go, Place, Tab,
         desk::{Mark, Marked, View},
         frame::Places,
         mark::LastMarkHere,
     },
-    words::{common, drying as dries, journal as words},
+    words::{common, drying as dries, journal as words, receipts},
 };
 use benchslate_core::{
     journal::{
@@ -112,6 +112,14 @@ fn build_of(view: &View, entry: Id) -> Option<Id> {
         Body::Expense(it) => it.bearer,
         Body::Note(it) => it.bearer?,
         Body::Drying(it) => listing::dried_for(view.journal, it),
+        Body::Photo(it) => match (it.bearer, it.entry) {
+            (Some(bearer), _) => bearer,
+            // A photo of a photo leads no further.
+            (None, Some(of)) if !matches!(view.journal.last_body(of), Some(Body::Photo(_))) => {
+                return build_of(view, of);
+            }
+            (None, _) => return None,
+        },
         Body::Lot(it) => return it.for_build,
         Body::Receipt(it) => it.bearer?,
         Body::ByProduct(it) => it.of,
@@ -150,16 +158,23 @@ fn leave() -> AnyView {
 }
 
 fn on_view(desk: Desk, entry: Id, standing: Standing, device: RwSignal<Option<Id>>) -> AnyView {
-    let (said, versions) = desk.read(|view| {
-        let said = view.journal.last_body(entry).map(|body| facts::facts(view, body)).unwrap_or_default();
-        (said, history::versions(view, entry, device.get()))
+    let (picture, said, photos, versions) = desk.read(|view| {
+        let body = view.journal.last_body(entry);
+        let picture = match body {
+            Some(Body::Photo(photo)) => Some(photos::full(photos::pictured(view, photo))),
+            _ => None,
+        };
+        let said = body.map(|body| facts::facts(view, body)).unwrap_or_default();
+        (picture, said, photos::of_entry(view, entry), history::versions(view, entry, device.get()))
     });
     let fact = |(label, text): facts::Fact| Fact { label: words::label(label).to_owned(), text, note: None };
     let rows: Vec<Fact> = said.into_iter().map(fact).collect();
     view! {
         {told(standing)}
         {(standing.heads > 1).then(|| two(desk, entry, device))}
+        {picture}
         {(!rows.is_empty()).then(|| view! { <Facts facts=Signal::stored(rows)/> })}
+        {photos}
         {history::drawn(versions)}
     }
 }
@@ -236,11 +251,20 @@ fn keys(desk: Desk, form: Form, entry: Id, standing: Standing) -> AnyView {
                     on_tap=Callback::new(move |()| bring_back(desk, entry))
                 />
             })}
+            {(!struck && body.as_ref().is_some_and(takes_photos)).then(|| {
+                let about = photos::About { entry: Some(entry), bearer: None };
+                view! { <photos::PhotoKey about=Signal::stored(about)/> }
+            })}
             {correct.map(|tap| view! {
-                <Key label=words::correct().to_owned() kind=KeyKind::Filled on_tap=tap/>
+                <Key class="wide" label=words::correct().to_owned() kind=KeyKind::Filled on_tap=tap/>
             })}
         </Keys>
     }
+}
+
+/// A photo is of a thing or an act: not of another photo, nor of a choice.
+fn takes_photos(body: &Body) -> bool {
+    !matches!(body, Body::Photo(_) | Body::Setting(_))
 }
 
 /// What else can be done from here, by kind.
@@ -249,6 +273,9 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
         Kind::Draw => Some((words::some_back(), words::to_the_shelf(), Place::Return(entry)))
             .filter(|_| matches!(body, Body::Draw(draw) if draw.returns.is_none())),
         Kind::Lot => Some((words::the_lot(), words::board_and_saving(), Place::Lot(entry))),
+        Kind::Receipt => {
+            Some((receipts::its_lines(), receipts::what_it_bought(), Place::Receipt(Some(entry))))
+        }
         Kind::Person => Some((words::the_person(), words::rates_there(), Place::Person(Some(entry)))),
         Kind::Setting => Some((words::the_choices(), words::changed_there(), Place::Choices)),
         Kind::Stretch => Some((dries::times(), dries::after_it(), Place::Drying(entry))).filter(
@@ -262,7 +289,6 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
         | Kind::Shelf
         | Kind::Expense
         | Kind::Note
-        | Kind::Receipt
         | Kind::ByProduct
         | Kind::Tool
         | Kind::ToolHours
@@ -272,7 +298,8 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
         | Kind::Made
         | Kind::HandOver
         | Kind::BuildState
-        | Kind::Drying => None,
+        | Kind::Drying
+        | Kind::Photo => None,
     }
 }
 

@@ -2,7 +2,7 @@
 
 use crate::{
     shell::desk::View,
-    words::{Tongue, common, drying as dries, gaps, journal as words, journal::Label, units},
+    words::{Tongue, common, drying as dries, gaps, journal as words, journal::Label, photos, units},
 };
 use benchslate_core::{
     journal::{
@@ -27,6 +27,7 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
             (Label::Text, note.text.clone()),
             (Label::For, note.bearer.map_or_else(|| words::no_home().to_owned(), |at| bearer(view, at))),
         ],
+        Body::Photo(photo) => it.photo(photo),
         Body::Lot(lot) => it.lot(lot),
         Body::Drying(drying) => it.drying(drying),
         Body::Trip(trip) => it.trip(trip),
@@ -263,6 +264,20 @@ impl Facts<'_> {
             (Label::Waste, new.map(|new| self.share(new.waste)).unwrap_or_default()),
             (Label::Delivery, new.map(|new| self.money(new.delivery)).unwrap_or_default()),
             (Label::Seen, new.and_then(|new| new.seen.clone()).unwrap_or_default()),
+        ]
+    }
+
+    fn photo(&self, it: &kinds::Photo) -> Vec<Fact> {
+        let of = it.entry.filter(|of| self.view.journal.has(*of));
+        let of =
+            of.map(|of| words::comma(&super::line::kind(self.view, of), &super::line::what(self.view, of)));
+        let home = it.bearer.map(|at| bearer(self.view, at));
+        let waits = || words::no_home().to_owned();
+        vec![
+            (Label::Text, it.caption.clone().unwrap_or_default()),
+            (Label::Of, of.clone().unwrap_or_default()),
+            (Label::For, if of.is_none() { home.unwrap_or_else(waits) } else { home.unwrap_or_default() }),
+            (Label::What, photos::size(self.tongue(), it.width, it.height, it.bytes)),
         ]
     }
 

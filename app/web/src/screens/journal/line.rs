@@ -4,8 +4,12 @@ use super::facts;
 use super::running_facts;
 use crate::words::income;
 use crate::{
+    screens::{
+        photos::{self, Pictured},
+        receipts,
+    },
     shell::desk::View,
-    words::{Tongue, bench, common, drying as dries, gaps, journal as words},
+    words::{Tongue, bench, common, drying as dries, gaps, journal as words, photos as photo_words},
 };
 use benchslate_core::{
     costing::{Amount, Amounts},
@@ -37,6 +41,8 @@ pub struct Line {
     pub version: usize,
     /// It is struck out.
     pub struck: bool,
+    /// Its photo.
+    pub picture: Option<Pictured>,
 }
 
 /// A line in full.
@@ -52,6 +58,7 @@ pub fn line(view: &View, amounts: &Amounts, at: Listed, today: Day) -> Line {
         amount: amount.map_or_else(|| till(view, at.entry), |amount| came_to(view.tongue, amount)),
         version: 1,
         struck: false,
+        picture: said.picture,
     };
     let mut under: Vec<String> = Vec::new();
     if let Some(standing) = listing::standing(view.journal, at.entry) {
@@ -118,24 +125,34 @@ pub fn what(view: &View, entry: Id) -> String {
     said(view, entry).what
 }
 
+#[derive(Default)]
 struct Said {
     kind: String,
     what: String,
     under: Vec<String>,
+    picture: Option<Pictured>,
 }
 
 fn said(view: &View, entry: Id) -> Said {
     let Some(body) = view.journal.last_body(entry) else {
         let kind = view.journal.shown(entry).map(|shown| shown.kind.to_string());
-        return Said { kind: kind.unwrap_or_default(), what: String::new(), under: Vec::new() };
+        return Said { kind: kind.unwrap_or_default(), ..Said::default() };
     };
-    let plain = |what: String| Said { kind: words::kind(body.kind()).to_owned(), what, under: Vec::new() };
+    let plain = |what: String| Said { kind: words::kind(body.kind()).to_owned(), what, ..Said::default() };
     match body {
         Body::Stretch(it) => stretch(view, it),
         Body::Draw(it) => draw(view, it),
         Body::Expense(it) => plain(with_side(it.what.clone(), it.side, Side::Piece)),
         Body::Note(it) => plain(it.text.clone()),
         Body::Drying(it) => drying(view, it),
+        Body::Photo(it) => {
+            // One of another photo says no more: two could name each other.
+            let of = it.entry.and_then(|of| Some((of, view.journal.last_body(of)?)));
+            let of = of.filter(|(_, body)| !matches!(body, Body::Photo(_))).map(|(of, _)| said(view, of));
+            let under = of.map(|of| photo_words::of_line(&of.kind, &of.what)).into_iter().collect();
+            let picture = Some(photos::pictured(view, it));
+            Said { under, picture, ..plain(it.caption.clone().unwrap_or_default()) }
+        }
         Body::Lot(it) => {
             let name = gaps::name(view.shop, Source::Lot(entry));
             let name = if view.shop.lots.contains_key(&entry) { name } else { it.name.clone() };
@@ -156,7 +173,10 @@ fn said(view: &View, entry: Id) -> Said {
         Body::Person(it) => plain(it.name.clone()),
         Body::Stage(it) => plain(words::comma(&it.name, common::side(it.side))),
         Body::Item(it) => plain(it.name.clone()),
-        Body::Receipt(it) => plain(it.whence.clone().unwrap_or_default()),
+        Body::Receipt(it) => {
+            let under = receipts::still_to_say(view, entry).into_iter().collect();
+            Said { under, ..plain(it.whence.clone().unwrap_or_default()) }
+        }
         Body::ByProduct(it) => plain(it.what.clone()),
         Body::Tool(it) => plain(it.name.clone()),
         Body::ToolHours(it) => plain(running_facts::tool(view, it.tool)),
@@ -185,7 +205,8 @@ fn stretch(view: &View, it: &Stretch) -> Said {
         let paused = it.pauses.iter().any(|pause| pause.to.is_none());
         under.push(if paused { words::clock_paused() } else { words::clock_running() }.to_owned());
     }
-    Said { kind: facts::stage(view, it.stage), what: with_side(what, it.side, usual), under }
+    let what = with_side(what, it.side, usual);
+    Said { kind: facts::stage(view, it.stage), what, under, ..Said::default() }
 }
 
 fn draw(view: &View, it: &Draw) -> Said {
@@ -200,6 +221,7 @@ fn draw(view: &View, it: &Draw) -> Said {
         kind: kind.to_owned(),
         what: with_side(what, it.side.unwrap_or(Side::Piece), Side::Piece),
         under: it.note.clone().into_iter().collect(),
+        ..Said::default()
     }
 }
 
@@ -208,13 +230,13 @@ fn drying(view: &View, it: &Drying) -> Said {
     let kind = words::kind(benchslate_core::journal::Kind::Drying).to_owned();
     let long = dries::length(view.tongue, facts::minutes(it.next));
     let Some(Body::Stretch(stretch)) = view.journal.body(it.stretch) else {
-        return Said { kind, what: long, under: vec![words::names_gone().to_owned()] };
+        return Said { kind, what: long, under: vec![words::names_gone().to_owned()], picture: None };
     };
     let end = stretch.to.map(|to| facts::after(to.instant, it.next));
     let until = end.map(|end| dries::until(&moment(view, end)));
     let item = it.item.map(|item| gaps::name(view.shop, Source::Item(item)));
     let what = words::comma(&facts::stage(view, stretch.stage), &long);
-    Said { kind, what, under: until.into_iter().chain(item).collect() }
+    Said { kind, what, under: until.into_iter().chain(item).collect(), picture: None }
 }
 
 /// The side is said where it isn't the usual one.
@@ -238,10 +260,15 @@ fn came_to(tongue: &Tongue, amount: Amount) -> String {
     }
 }
 
-/// What a lot cost at the till.
+/// What a lot cost at the till, what was paid on a receipt, what came for a by-product.
 fn till(view: &View, entry: Id) -> String {
     let lot = view.shop.lots.get(&entry).and_then(benchslate_core::journal::shop::Lot::till);
-    lot.map(|money| view.tongue.money(money)).unwrap_or_default()
+    let receipt = view.shop.receipts.get(&entry).and_then(|receipt| receipt.total);
+    let came = match view.journal.body(entry) {
+        Some(Body::ByProduct(it)) => it.amount.money(),
+        _ => None,
+    };
+    lot.or(receipt).or(came).map(|money| view.tongue.money(money)).unwrap_or_default()
 }
 
 fn odd_amount(amount: Amount) -> Option<&'static str> {

@@ -1,10 +1,10 @@
 //! The journal of a build, a lot or the shop, and each of its entries.
 
-mod correct;
+pub(in crate::screens) mod correct;
 mod entry;
 pub mod facts;
 mod history;
-mod line;
+pub mod line;
 pub mod running_facts;
 mod setting;
 mod sheet;

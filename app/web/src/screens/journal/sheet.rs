@@ -14,7 +14,7 @@ use crate::{
         sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
         sum_row::Leads,
     },
-    screens::{About, trouble::Troubles},
+    screens::{About, photos, trouble::Troubles},
     shell::{
         Desk, Go, Place, Tab,
         desk::{Mark, Marked, Phase, View},
@@ -237,7 +237,7 @@ fn days(desk: Desk, drawn: Memo<Drawn>) -> AnyView {
 }
 
 fn drawn_line(desk: Desk, it: Line) -> AnyView {
-    let Line { entry, time, kind, what, second, amount, version, struck } = it;
+    let Line { entry, time, kind, what, second, amount, version, struck, picture } = it;
     let standing = match entry {
         Some(entry) if struck => Standing::Struck {
             put_back: words::put_back().to_owned(),
@@ -249,7 +249,8 @@ fn drawn_line(desk: Desk, it: Line) -> AnyView {
         _ => Standing::AsWritten,
     };
     let leads = entry.map_or(Leads::Nowhere, |entry| Leads::To(Place::Entry(entry).href()));
-    view! { <JournalLine text=LineText { time, kind, what, second, amount } standing leads/> }
+    let picture = picture.map(photos::thumb);
+    view! { <JournalLine text=LineText { time, kind, what, second, amount } standing leads picture/> }
 }
 
 /// Brings a struck entry back as it was.

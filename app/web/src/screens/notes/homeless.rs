@@ -9,29 +9,39 @@ use crate::{
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
         sum_row::Leads,
     },
-    screens::{hours::choices, journal::facts, trouble::Troubles},
+    screens::{
+        hours::choices,
+        journal::{facts, line},
+        photos::{self, Pictured},
+        receipts,
+        trouble::Troubles,
+    },
     shell::{
         Desk, Go, Place,
         desk::{Mark, Marked, View},
         frame::Places,
         mark::LastMarkHere,
     },
-    words::{common, journal, notes as words},
+    words::{common, journal, notes as words, receipts as receipt_words},
 };
 use benchslate_core::journal::{
     Body, Change, Id, Kind,
-    kinds::{Bearer, Note},
+    kinds::{Bearer, Note, Photo},
     listing,
 };
 
 /// How many homes are offered beside each.
 const OFFERED: usize = 2;
 
-/// A note that waits.
+/// A note or photo that waits.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
 struct Waits {
     entry: Id,
+    kind: Kind,
     text: LineWords,
+    picture: Option<Pictured>,
+    /// Of a receipt: what its lines have still to say.
+    lacks: Option<String>,
     homes: Vec<Choosable>,
 }
 
@@ -43,9 +53,9 @@ struct LineWords {
     text: String,
 }
 
-/// How many notes wait.
+/// How much waits.
 pub fn count(desk: Desk) -> usize {
-    desk.read(|view| view.shop.notes.iter().filter(|note| note.bearer.is_none()).count())
+    desk.read(|view| listing::homeless(view.journal, view.shop).len())
 }
 
 /// The list.
@@ -101,27 +111,45 @@ fn waiting(view: &View, bench: Option<Bearer>) -> Vec<Waits> {
     let notes = listing::homeless(view.journal, view.shop).into_iter();
     notes
         .filter_map(|at| {
-            let Some(Body::Note(note)) = view.journal.body(at.entry) else { return None };
+            let body = view.journal.body(at.entry)?;
+            let picture = match body {
+                Body::Photo(photo) => Some(photos::pictured(view, photo)),
+                _ => None,
+            };
             let text = LineWords {
                 time: at.time.map(|at| view.tongue.time(at)).unwrap_or_default(),
                 day: view.tongue.day(at.day),
-                text: note.text.clone(),
+                text: line::what(view, at.entry),
             };
-            Some(Waits { entry: at.entry, text, homes: homes.clone() })
+            let lacks = receipts::still_to_say(view, at.entry);
+            Some(Waits { entry: at.entry, kind: body.kind(), text, picture, lacks, homes: homes.clone() })
         })
         .collect()
 }
 
 fn row(desk: Desk, it: Waits) -> AnyView {
-    let Waits { entry, text, homes } = it;
-    let name = words::homes_of(&text.text);
+    let Waits { entry, kind, text, picture, lacks, homes } = it;
+    let kind = journal::kind(kind);
+    let name = words::homes_of(if text.text.is_empty() { kind } else { &text.text });
+    let picture = picture.map(photos::thumb);
     let line = LineText {
         time: text.time,
-        kind: journal::kind(Kind::Note).to_owned(),
+        kind: kind.to_owned(),
         what: text.text,
-        second: Some(text.day),
+        second: Some(match &lacks {
+            Some(lacks) => journal::comma(lacks, &text.day),
+            None => text.day,
+        }),
         amount: String::new(),
     };
+    if lacks.is_some() {
+        let there = Place::Receipt(Some(entry)).href();
+        let leads = Leads::To(there.clone());
+        return view! {
+            <Lines><JournalLine text=line leads/></Lines>
+            <Keys class="low"><KeyLink label=receipt_words::say_the_lines().to_owned() href=there/></Keys>
+        };
+    }
     let key = move |(code, label): Choosable| {
         let tap = move |()| {
             if let Some(bearer) = choices::bearer(&code) {
@@ -133,7 +161,7 @@ fn row(desk: Desk, it: Waits) -> AnyView {
     let keys: Vec<AnyView> = homes.into_iter().map(key).collect();
     view! {
         <Lines>
-            <JournalLine text=line leads=Leads::To(Place::Entry(entry).href())/>
+            <JournalLine text=line picture leads=Leads::To(Place::Entry(entry).href())/>
         </Lines>
         <div role="group" aria-label=name>
             <Keys class="low">
@@ -154,15 +182,16 @@ fn give(desk: Desk, entry: Id, bearer: Bearer) {
             Some(Body::Note(note)) => {
                 vec![Change::write(entry, Note { bearer: Some(bearer), ..note.clone() })]
             }
+            Some(Body::Photo(photo)) => {
+                vec![Change::write(entry, Photo { bearer: Some(bearer), ..photo.clone() })]
+            }
             _ => Vec::new(),
         },
         move |after| {
-            let what = match after.journal.body(entry) {
-                Some(Body::Note(note)) => words::beginning(&note.text),
-                _ => String::new(),
-            };
-            let second = Some(words::mark_home(&facts::bearer(&after.view(), bearer)));
-            Marked::from(Mark { kind: journal::kind(Kind::Note).to_owned(), what, second })
+            let view = after.view();
+            let what = words::beginning(&line::what(&view, entry));
+            let second = Some(words::mark_home(&facts::bearer(&view, bearer)));
+            Marked::from(Mark { kind: line::kind(&view, entry), what, second })
         },
     );
 }

@@ -15,13 +15,13 @@ use crate::{
         sum_row::{Group, Leads, SumRow, SumText},
         tick_row::TickRow,
     },
-    screens::first_amount,
-    shell::{Desk, Go, desk::Mark, frame::Places},
-    words::{common, expense as words, lots, money},
+    screens::{About, first_amount},
+    shell::{Desk, Go, Place, desk::Mark, frame::Places},
+    words::{common, expense as words, lots, money, receipts},
 };
 use benchslate_core::{
     journal::{
-        Change, On,
+        Body, Change, Id, On,
         kinds::{Bearer, Expense, Side},
         shop::with_tax,
     },
@@ -37,11 +37,18 @@ const SIDES: [Side; 3] = [Side::Piece, Side::Film, Side::Both];
 
 /// The form.
 #[component]
-pub fn ExpenseSheet() -> impl IntoView {
+pub fn ExpenseSheet(
+    /// The receipt that it is a line of.
+    #[prop(optional)]
+    of: Option<Id>,
+) -> impl IntoView {
     let (desk, go) = (Desk::here(), expect_context::<Go>());
-    let form = Form::open(desk, "expense");
+    let form = Form::open_of(desk, if of.is_some() { "line-expense" } else { "expense" }, of);
     let bearer = RwSignal::new(crate::screens::opened_for());
-    let borne = Memo::new(move |_| bearer.get().or_else(|| desk.bench().and_then(|bench| bench.bearer)));
+    let receipts = move || desk.read(|view| view.shop.receipts.get(&of?).map(|receipt| receipt.bearer));
+    let borne = Memo::new(move |_| {
+        bearer.get().or_else(receipts).or_else(|| desk.bench().and_then(|bench| bench.bearer))
+    });
     let title = Signal::derive(move || use_stock::title(desk, borne.get().unwrap_or(Bearer::Shop)));
     let chooses = RwSignal::new(false);
     let keep = Callback::new(move |()| keep(desk, go, form, borne.get_untracked().unwrap_or(Bearer::Shop)));
@@ -54,7 +61,7 @@ pub fn ExpenseSheet() -> impl IntoView {
             />
             <Above>
                 <Read name=words::title().to_owned()>
-                    {move || if chooses.get() { bearers(desk, bearer, chooses) } else { fields(desk, form, title, chooses) }}
+                    {move || if chooses.get() { bearers(desk, bearer, chooses) } else { fields(desk, form, title, borne, chooses) }}
                 </Read>
             </Above>
             <Below>
@@ -71,11 +78,17 @@ pub fn ExpenseSheet() -> impl IntoView {
     }
 }
 
-fn fields(desk: Desk, form: Form, title: Signal<String>, chooses: RwSignal<bool>) -> AnyView {
+fn fields(
+    desk: Desk,
+    form: Form,
+    title: Signal<String>,
+    borne: Memo<Option<Bearer>>,
+    chooses: RwSignal<bool>,
+) -> AnyView {
     let in_money = first_amount::beside(desk);
     let offered = tax::offer(desk);
     let tax = Signal::derive(move || form.get_or(TAX, offered.get()));
-    let taxed = move || !tax.get().trim().is_empty();
+    let taxed = move || form.of.is_none() && !tax.get().trim().is_empty();
     let back = move || {
         let tap = move |()| form.set(BACK, if form.now(BACK) == "1" { "" } else { "1" });
         view! {
@@ -88,12 +101,13 @@ fn fields(desk: Desk, form: Form, title: Signal<String>, chooses: RwSignal<bool>
         }
     };
     view! {
+        {form.of.map(|of| super::new_lot::fields::line_of(desk, of))}
         <Cells>
             {Cell::words(WHAT, words::what()).hint(words::what_hint()).whole().draw(form)}
             {Cell::number(PAID, words::paid()).unit(in_money).draw(form)}
-            {Cell::words(TAX, words::tax()).hint(lots::tax_hint()).offers(offered).draw(form)}
+            {form.of.is_none().then(|| Cell::words(TAX, words::tax()).hint(lots::tax_hint()).offers(offered).draw(form))}
         </Cells>
-        {tax::note(desk, tax, form.signal(PAID))}
+        {form.of.is_none().then(|| tax::note(desk, tax, form.signal(PAID)))}
         {first_amount::offer(desk)}
         {move || taxed().then(back)}
         {move || {
@@ -101,6 +115,22 @@ fn fields(desk: Desk, form: Form, title: Signal<String>, chooses: RwSignal<bool>
             view! { <RowLink label=words::borne_by(&title.get()) end=words::change().to_owned() leads/> }
         }}
         <p class="note">{words::what_goes_here()}</p>
+        {form.of.is_none().then(|| beside(borne))}
+    }
+}
+
+/// What else money may be: a receipt with several things, or money that came in.
+fn beside(borne: Memo<Option<Bearer>>) -> AnyView {
+    let (go, About(about)): (Go, About) = (expect_context(), expect_context());
+    let to = move |place: Place| {
+        Leads::Tap(Callback::new(move |()| {
+            about.set(borne.get_untracked());
+            go.to(&place);
+        }))
+    };
+    view! {
+        <RowLink label=receipts::or_receipt().to_owned() end=receipts::lines_later().to_owned() leads=to(Place::Receipt(None))/>
+        <RowLink label=receipts::or_by_product().to_owned() end=receipts::lowers_cost().to_owned() leads=to(Place::ByProduct)/>
     }
 }
 
@@ -147,6 +177,10 @@ fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
     }
     let amount = form.read(PAID, number::amount).map(Dec);
     let tax = desk.now_read(|view| {
+        if form.of.is_some() {
+            // It stands once on the receipt.
+            return Ok(None);
+        }
         let text = untrack(|| form.get_or(TAX, tax::offered(view).filter(|_| amount.is_some())));
         tax::read(view, &text, amount)
     });
@@ -165,7 +199,8 @@ fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
     desk.act_then(
         move |hand| {
             let mut changes = first_amount::settings(hand);
-            let on = On::At(hand.shop.zone.when(hand.now));
+            let till = form.of.and_then(|of| hand.journal.body(of)).map(Body::on);
+            let on = till.unwrap_or_else(|| On::At(hand.shop.zone.when(hand.now)));
             let expense = Expense {
                 on,
                 what: what.clone(),
@@ -174,7 +209,7 @@ fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
                 tax_back,
                 bearer,
                 side,
-                receipt: None,
+                receipt: form.of,
                 one_off: false,
             };
             changes.push(Change::write(entry, expense));

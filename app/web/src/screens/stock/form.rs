@@ -6,7 +6,7 @@ use crate::{
     shell::{Desk, draft},
     words::refusal,
 };
-use benchslate_core::measure::Refusal;
+use benchslate_core::{journal::Id, measure::Refusal};
 use std::collections::BTreeMap;
 
 type Texts = BTreeMap<String, String>;
@@ -18,15 +18,22 @@ pub struct Form {
     text: RwSignal<String>,
     typed: Memo<Texts>,
     wrong: RwSignal<Texts>,
+    /// The receipt that it is a line of.
+    pub of: Option<Id>,
 }
 
 impl Form {
     /// Opens it with what was typed before.
     pub fn open(desk: Desk, key: &'static str) -> Form {
+        Form::open_of(desk, key, None)
+    }
+
+    /// The same, as a line of a receipt.
+    pub fn open_of(desk: Desk, key: &'static str, of: Option<Id>) -> Form {
         let text = RwSignal::new(String::new());
         draft::keep(desk, key, text);
         let typed = Memo::new(move |_| serde_json::from_str(&text.read()).unwrap_or_default());
-        Form { key, text, typed, wrong: RwSignal::new(Texts::new()) }
+        Form { key, text, typed, wrong: RwSignal::new(Texts::new()), of }
     }
 
     /// What stands in a field; followed.

@@ -5,7 +5,7 @@ pub mod form;
 mod give_back;
 mod lot;
 mod new_lot;
-mod pad;
+pub mod pad;
 mod shelf;
 mod sort;
 pub mod tax;

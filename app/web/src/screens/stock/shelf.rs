@@ -13,7 +13,7 @@ use crate::{
     },
     screens::trouble::Troubles,
     shell::{Desk, Place, frame::Places, mark::LastMarkHere},
-    words::{gaps, stock as words},
+    words::{gaps, receipts, stock as words},
 };
 use benchslate_core::measure::InOrder;
 use benchslate_core::{
@@ -93,6 +93,11 @@ fn keys(desk: Desk, empty: bool) -> AnyView {
                     kind=KeyKind::Filled
                     href=Place::NewLot.href()
                 />
+                <KeyLink
+                    label=receipts::receipt_now().to_owned()
+                    note=receipts::lines_later().to_owned()
+                    href=Place::Receipt(None).href()
+                />
             </Keys>
         };
     }
@@ -102,6 +107,11 @@ fn keys(desk: Desk, empty: bool) -> AnyView {
         <Keys class="low">
             <KeyLink label=words::add_a_lot().to_owned() href=Place::NewLot.href()/>
             {sort}
+            <KeyLink
+                label=receipts::receipt_now().to_owned()
+                note=receipts::lines_later().to_owned()
+                href=Place::Receipt(None).href()
+            />
         </Keys>
         <Keys>
             <KeyLink label=words::use_stock().to_owned() kind=KeyKind::Filled href=Place::Use(None).href()/>

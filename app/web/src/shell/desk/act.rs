@@ -8,7 +8,7 @@ use super::{
     record::{self, LastMark, Mark, Safety},
 };
 use crate::dom::prelude::*;
-use crate::store::{AppendError, Failure, NewRow};
+use crate::store::{AppendError, Failure, NewPhoto, NewRow};
 use benchslate_core::{
     costing::Books,
     journal::{
@@ -36,6 +36,8 @@ pub(super) struct Act {
     decide: Decide,
     say: Say,
     then: Then,
+    /// Kept with the lines, or neither.
+    photos: Vec<NewPhoto>,
     /// The moment of the tap.
     at: Instant,
     undone: bool,
@@ -92,8 +94,19 @@ impl Desk {
         decide: impl Fn(&mut Hand) -> Vec<Change> + 'static,
         say: impl Fn(&After) -> Marked + 'static,
     ) {
-        let (decide, say, then) = (Box::new(decide), Box::new(say), Box::new(|_| {}));
-        self.put(Job::Act(Act { decide, say, then, at: moment(), undone: false, alone: true }));
+        self.act_with(Vec::new(), decide, say, |_| {});
+    }
+
+    /// As [`Desk::act`], with photos that are kept with its lines; `then` runs once it is kept, or is not.
+    pub fn act_with(
+        self,
+        photos: Vec<NewPhoto>,
+        decide: impl Fn(&mut Hand) -> Vec<Change> + 'static,
+        say: impl Fn(&After) -> Marked + 'static,
+        then: impl Fn(Result<(), Failure>) + 'static,
+    ) {
+        let (decide, say, then) = (Box::new(decide), Box::new(say), Box::new(then));
+        self.put(Job::Act(Act { decide, say, then, photos, at: moment(), undone: false, alone: true }));
     }
 
     /// As [`Desk::act`]; `then` runs once the act is kept, or is not.
@@ -104,7 +117,8 @@ impl Desk {
         then: impl Fn(Result<(), Failure>) + 'static,
     ) {
         let (decide, say, then) = (Box::new(decide), Box::new(say), Box::new(then));
-        self.put(Job::Act(Act { decide, say, then, at: moment(), undone: false, alone: false }));
+        let photos = Vec::new();
+        self.put(Job::Act(Act { decide, say, then, photos, at: moment(), undone: false, alone: false }));
     }
 
     /// Tries the act once more that could not be kept: decided again, as of the moment of its tap.
@@ -124,6 +138,7 @@ impl Desk {
             decide: Box::new(move |hand| act::undo(hand.journal, &written)),
             say: Box::new(move |_| Marked { mark: last.mark.clone(), stopped: None }),
             then: Box::new(|_| {}),
+            photos: Vec::new(),
             at: moment(),
             undone: !last.undone,
             alone: true,
@@ -183,7 +198,7 @@ impl Desk {
             let before = self.last.get_untracked().filter(|last| last.safety == Safety::Kept);
             self.last.set(Some(LastMark { safety: Safety::Pending, ..tried.last.clone() }));
             let known = self.inside.with_value(|inside| inside.seq);
-            match store.append(known, tried.rows(), tried.record.clone()).await {
+            match store.append(known, tried.rows(), &act.photos, tried.record.clone()).await {
                 Ok(appended) => {
                     self.inside.update_value(|inside| inside.kept(tried.shop, appended.seq_after));
                     self.last.set(Some(tried.last));

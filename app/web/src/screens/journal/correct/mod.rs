@@ -3,7 +3,7 @@
 mod paid;
 mod stock;
 mod things;
-mod trip;
+pub(in crate::screens) mod trip;
 
 use super::super::hours::{choices, fields};
 use crate::dom::prelude::*;
@@ -73,13 +73,14 @@ pub fn fill(view: &View, body: &Body) -> Option<Vec<(String, String)>> {
         Body::Expense(it) => paid::fill_expense(it),
         Body::Note(it) => things::fill_note(it),
         Body::Drying(it) => return Some(owned(things::fill_drying(view, it))),
+        Body::Photo(it) => things::fill_photo(it),
         Body::Build(it) => things::fill_build(it),
         Body::Person(it) => things::fill_person(it),
         Body::Stage(it) => things::fill_stage(it),
         Body::Shelf(_) => Vec::new(),
+        Body::Receipt(it) => paid::fill_receipt(it),
+        Body::ByProduct(it) => paid::fill_by_product(it),
         Body::Setting(_)
-        | Body::Receipt(_)
-        | Body::ByProduct(_)
         | Body::Tool(_)
         | Body::ToolHours(_)
         | Body::Blade(_)
@@ -149,14 +150,15 @@ fn specs(body: &Body) -> (Vec<Spec>, bool) {
         Body::Expense(_) => (paid::EXPENSE.to_vec(), true),
         Body::Note(_) => (things::NOTE.to_vec(), false),
         Body::Drying(_) => (things::DRYING.to_vec(), false),
+        Body::Photo(it) => (things::photo_specs(it), false),
         Body::Build(_) => (things::BUILD.to_vec(), false),
         Body::Person(_) => (things::PERSON.to_vec(), false),
         Body::Stage(_) => (things::STAGE.to_vec(), true),
         Body::Shelf(_) => (vec![(DAY, Label::Day, How::Day)], false),
+        Body::Receipt(_) => (paid::RECEIPT.to_vec(), false),
+        Body::ByProduct(_) => (paid::BY_PRODUCT.to_vec(), false),
         Body::Stretch(_)
         | Body::Setting(_)
-        | Body::Receipt(_)
-        | Body::ByProduct(_)
         | Body::Tool(_)
         | Body::ToolHours(_)
         | Body::Blade(_)
@@ -174,10 +176,10 @@ pub fn read(desk: Desk, form: Form, before: &Body) -> Option<Body> {
     let body = desk.now_read(|view| {
         let typed = Typed { form, view, today: view.shop.zone.day(desk.at_tap()) };
         Some(match before {
+            Body::Receipt(it) => paid::receipt(&typed, it).into(),
+            Body::ByProduct(it) => paid::by_product(&typed, it).into(),
             Body::Stretch(_)
             | Body::Setting(_)
-            | Body::Receipt(_)
-            | Body::ByProduct(_)
             | Body::Tool(_)
             | Body::ToolHours(_)
             | Body::Blade(_)
@@ -194,6 +196,7 @@ pub fn read(desk: Desk, form: Form, before: &Body) -> Option<Body> {
             Body::Expense(it) => paid::expense(&typed, it).into(),
             Body::Note(it) => things::note(&typed, it).into(),
             Body::Drying(it) => things::drying(&typed, it).into(),
+            Body::Photo(it) => things::photo(&typed, it).into(),
             Body::Build(it) => things::build(&typed, it).into(),
             Body::Person(it) => things::person(&typed, it).into(),
             Body::Stage(it) => things::stage(&typed, it).into(),

@@ -1,11 +1,17 @@
-//! Money put right: expenses.
+//! Money put right: expenses, receipts, by-products.
 
 use super::{DAY, How, Spec, Typed, dec, tick};
 use crate::{
     screens::hours::{choices, fields::side_code},
-    words::journal::Label,
+    words::{journal::Label, lots},
 };
-use benchslate_core::journal::kinds::Expense;
+use benchslate_core::{
+    journal::{
+        kinds::{ByProduct, Expense, Receipt},
+        shop::tax_in,
+    },
+    measure::{Dec, number},
+};
 
 pub const EXPENSE: [Spec; 6] = [
     ("what", Label::What, How::Words),
@@ -38,5 +44,82 @@ pub fn expense(typed: &Typed, before: &Expense) -> Expense {
         bearer: typed.bearer("bearer").unwrap_or(before.bearer),
         side: typed.side(),
         ..before.clone()
+    }
+}
+
+pub const RECEIPT: [Spec; 8] = [
+    ("whence", Label::Whence, How::Words),
+    (DAY, Label::Day, How::Day),
+    ("total", Label::Total, How::Money),
+    ("tax", Label::Tax, How::Tax),
+    ("freight", Label::Freight, How::Money),
+    ("discount", Label::Discount, How::Money),
+    ("tax-back", Label::Back, How::Tick),
+    ("bearer", Label::For, How::Bearer),
+];
+
+pub fn fill_receipt(it: &Receipt) -> Vec<(&'static str, String)> {
+    vec![
+        ("whence", it.whence.clone().unwrap_or_default()),
+        ("total", dec(it.total)),
+        ("tax", dec(it.tax)),
+        ("freight", dec(it.freight)),
+        ("discount", dec(it.discount)),
+        ("tax-back", tick(it.tax_back)),
+        ("bearer", it.bearer.map(choices::code).unwrap_or_else(|| "shop".to_owned())),
+    ]
+}
+
+pub fn receipt(typed: &Typed, before: &Receipt) -> Receipt {
+    let total = typed.money("total");
+    let tax = tax_of_total(typed, total);
+    Receipt {
+        on: typed.on(before.on),
+        whence: typed.maybe_words("whence", 80),
+        freight: typed.money("freight"),
+        discount: typed.money("discount"),
+        tax,
+        tax_back: tax.is_some() && typed.ticked("tax-back"),
+        total,
+        bearer: typed.bearer("bearer").or(before.bearer),
+    }
+}
+
+/// As money, or as a share: then of what is left of the total without it.
+fn tax_of_total(typed: &Typed, total: Option<Dec>) -> Option<Dec> {
+    let text = typed.form.now("tax");
+    if !text.trim_end().ends_with('%') {
+        return typed.money("tax");
+    }
+    match number::percent(&text) {
+        Err(refused) => typed.wrong("tax", &refused),
+        Ok(share) => {
+            let tax = total.and_then(|total| tax_in(total, Dec(share), typed.view.tongue.minor()));
+            if tax.is_none() {
+                typed.form.wrong("tax", lots::tax_of_nothing().to_owned());
+            }
+            return tax;
+        }
+    }
+    None
+}
+
+pub const BY_PRODUCT: [Spec; 4] = [
+    ("what", Label::What, How::Words),
+    (DAY, Label::Day, How::Day),
+    ("amount", Label::Amount, How::Money),
+    ("bearer", Label::Of, How::Bearer),
+];
+
+pub fn fill_by_product(it: &ByProduct) -> Vec<(&'static str, String)> {
+    vec![("what", it.what.clone()), ("amount", it.amount.plain()), ("bearer", choices::code(it.of))]
+}
+
+pub fn by_product(typed: &Typed, before: &ByProduct) -> ByProduct {
+    ByProduct {
+        on: typed.on(before.on),
+        of: typed.bearer("bearer").unwrap_or(before.of),
+        what: typed.name("what", 80),
+        amount: typed.must_money("amount"),
     }
 }

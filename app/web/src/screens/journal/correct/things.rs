@@ -11,8 +11,8 @@ use crate::{
     words::journal::{self as words, Label},
 };
 use benchslate_core::{
-    journal::kinds::{Build, Drying, Note, Person, Stage},
-    measure::{day, duration},
+    journal::kinds::{Build, Drying, Note, Person, Photo, Stage},
+    measure::{day, duration, limits},
     timing::drying,
 };
 
@@ -59,6 +59,26 @@ pub fn drying(typed: &Typed, before: &Drying) -> Drying {
     let next = must(typed.form, "next", duration::hours).map_or(before.next, drying::minutes);
     let held = typed.form.read("held", duration::hours).map(drying::minutes);
     Drying { held, next, ..before.clone() }
+}
+
+/// One that is about an entry stands where that stands; any other has a home of its own.
+pub fn photo_specs(it: &Photo) -> Vec<Spec> {
+    let mut specs = vec![("text", Label::Text, How::Long), (DAY, Label::Day, How::Day)];
+    if it.entry.is_none() {
+        specs.insert(1, ("bearer", Label::For, How::Home));
+    }
+    specs
+}
+
+pub fn fill_photo(it: &Photo) -> Vec<(&'static str, String)> {
+    let bearer = it.bearer.map_or_else(|| choices::NO_HOME.to_owned(), choices::code);
+    vec![("text", it.caption.clone().unwrap_or_default()), ("bearer", bearer)]
+}
+
+pub fn photo(typed: &Typed, before: &Photo) -> Photo {
+    let caption = typed.maybe_words("text", limits::MOST_CAPTION);
+    let bearer = if before.entry.is_none() { typed.bearer("bearer") } else { before.bearer };
+    Photo { on: typed.on(before.on), caption, bearer, ..before.clone() }
 }
 
 pub fn fill_build(it: &Build) -> Vec<(&'static str, String)> {

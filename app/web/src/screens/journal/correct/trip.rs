@@ -8,7 +8,11 @@ use crate::{
         pick::{Choosable, Pick},
         sum_row::Group,
     },
-    screens::{hours::choices, journal::facts, stock::form::Form},
+    screens::{
+        hours::choices,
+        journal::facts,
+        stock::form::{Cell, Form},
+    },
     shell::Desk,
     words::{
         common,
@@ -20,15 +24,17 @@ use benchslate_core::{
     measure::number,
 };
 
-pub const TRIP: [Spec; 3] =
+pub(super) const TRIP: [Spec; 3] =
     [("km", Label::Km, How::Number), ("fee", Label::Fee, How::Money), (DAY, Label::Day, How::Day)];
 
 /// The bearers that a form asks about, in their order: codes, a space between them.
 const SHARED: &str = "shared";
 /// The choice of one more.
 const MORE: &str = "shared-more";
+/// Parts of a lot that is typed in the same form.
+const OWN: &str = "parts-own";
 
-pub fn fill(it: &Trip) -> Vec<(String, String)> {
+pub(super) fn fill(it: &Trip) -> Vec<(String, String)> {
     let parts = it.parts();
     let codes: Vec<String> = parts.iter().map(|share| choices::code(share.bearer)).collect();
     let mut filled = vec![
@@ -40,7 +46,7 @@ pub fn fill(it: &Trip) -> Vec<(String, String)> {
     filled
 }
 
-pub fn trip(typed: &Typed, before: &Trip) -> Trip {
+pub(super) fn trip(typed: &Typed, before: &Trip) -> Trip {
     let shares = shares(typed.form);
     Trip {
         on: typed.on(before.on),
@@ -71,8 +77,36 @@ fn shares(form: Form) -> Vec<Share> {
     shares
 }
 
+/// How a drive is shared that is typed with a new lot: its own parts, and whoever else it was for. Fields that can't
+/// be read count as none; where `loud`, they say so.
+pub fn with_lot(form: Form, lot: Bearer, loud: bool) -> Vec<Share> {
+    let read = |field: &str| match loud {
+        true => form.read(field, number::whole),
+        false => number::whole(&form.get(field)).ok(),
+    };
+    let own = if form.get(OWN).trim().is_empty() { Some(1) } else { read(OWN) };
+    let others = bearers(&form.get(SHARED)).into_iter().enumerate().map(|(at, of)| (of, read(&field(at))));
+    let all = [(lot, own)].into_iter().chain(others);
+    all.filter_map(|(bearer, parts)| Some(Share { bearer, parts: parts.filter(|it| *it > 0)? })).collect()
+}
+
+/// Its fields: the lot's own parts are asked for once somebody shares the drive.
+pub fn draw_with_lot(desk: Desk, form: Form) -> AnyView {
+    let own = move || {
+        (!form.get(SHARED).is_empty()).then(|| {
+            let usual = Signal::stored(Some("1".to_owned()));
+            Cell::number(OWN, words::parts_of_this_lot()).offers(usual).draw(form)
+        })
+    };
+    parts(desk, form, own.draw())
+}
+
 /// A field for each bearer, and a choice of one more.
 pub fn draw(desk: Desk, form: Form) -> AnyView {
+    parts(desk, form, ().draw())
+}
+
+fn parts(desk: Desk, form: Form, first: AnyView) -> AnyView {
     let codes = Memo::new(move |_| form.get(SHARED));
     let named = move || {
         let bearers = bearers(&codes.read());
@@ -90,6 +124,7 @@ pub fn draw(desk: Desk, form: Form) -> AnyView {
     view! {
         <Group title=words::shared_in_parts().to_owned()/>
         <Cells>
+            {first}
             {rows}
             <Pick
                 id=MORE

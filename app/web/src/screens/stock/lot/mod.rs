@@ -13,18 +13,19 @@ use crate::{
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
         sum_row::{Group, Leads, SumRow, SumText},
     },
+    screens::About,
     shell::{
-        Desk, Place,
+        Desk, Go, Place,
         desk::{Mark, Phase, View},
         frame::Places,
     },
-    words::{cost, journal, salvage as words, stock, units},
+    words::{cost, journal, receipts, salvage as words, stock, units},
 };
 use benchslate_core::{
     costing::Books,
     journal::{
         Change, Id, On,
-        kinds::{Origin, Shelf, ShelfState, Source},
+        kinds::{Bearer, Origin, Shelf, ShelfState, Source},
     },
     measure::Quantity,
     timing::bench,
@@ -77,6 +78,7 @@ fn keys(desk: Desk, thing: &Thing) -> AnyView {
     let (acts, main) = if salvaged { ("low", "mid") } else { ("tall", "tall") };
     let sort =
         salvaged.then(|| view! { <KeyLink label=stock::sort().to_owned() href=Place::Sort(id).href()/> });
+    let by_product = salvaged.then(|| by_product(id));
     // An item bears nothing: what was done with it is in the journals of what it went into.
     let journal = matches!(source, Source::Lot(_)).then(|| {
         view! { <KeyLink label=journal::the_journal().to_owned() href=Place::LotJournal(id).href()/> }
@@ -93,6 +95,7 @@ fn keys(desk: Desk, thing: &Thing) -> AnyView {
         </Keys>
         <Keys class=main>
             {journal}
+            {by_product}
             <KeyLink
                 class="wide"
                 label=words::use_some().to_owned()
@@ -101,6 +104,16 @@ fn keys(desk: Desk, thing: &Thing) -> AnyView {
             />
         </Keys>
     }
+}
+
+/// To the form of what it yielded beside its timber.
+fn by_product(lot: Id) -> AnyView {
+    let (go, About(about)): (Go, About) = (expect_context(), expect_context());
+    let tap = move |()| {
+        about.set(Some(Bearer::Lot(lot)));
+        go.to(&Place::ByProduct);
+    };
+    view! { <Key label=receipts::by_product().to_owned() on_tap=Callback::new(tap)/> }
 }
 
 fn found_empty(desk: Desk, of: Source, name: String) {

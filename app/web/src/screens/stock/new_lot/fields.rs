@@ -17,15 +17,15 @@ use crate::{
         sum_row::{Group, Leads, SumRow, SumText},
         tick_row::TickRow,
     },
-    screens::first_amount,
+    screens::{first_amount, journal::correct::trip},
     shell::{Desk, Place, desk::View},
-    words::{cautions, gaps, lots as words, units},
+    words::{cautions, gaps, lots as words, receipts, units},
 };
 use benchslate_core::{
     costing::Gap,
     journal::{
         Id,
-        kinds::{Bearer, Origin, SettingKey, Source, Use},
+        kinds::{Bearer, Origin, SettingKey, Source, SuppliedBy, Use},
     },
     measure::{Quantity, Unit},
     timing::bench,
@@ -35,6 +35,8 @@ use benchslate_core::{
 pub fn fields(desk: Desk, form: Form, origin: Origin, purpose: Use) -> AnyView {
     let timber = purpose == Use::Timber;
     view! {
+        {form.of.map(|of| line_of(desk, of))}
+        {(origin == Origin::Supplied).then(|| by(form))}
         {name(desk, form, purpose)}
         <Cells>
             {came(desk, form, origin, purpose)}
@@ -44,8 +46,9 @@ pub fn fields(desk: Desk, form: Form, origin: Origin, purpose: Use) -> AnyView {
         {(origin == Origin::Salvaged).then(|| tax_comes_to(desk, form))}
         {first_amount::offer(desk)}
         {(origin == Origin::Salvaged).then(|| km_rate(desk, form))}
+        {(origin == Origin::Salvaged).then(|| drive(desk, form))}
         {move || comes_to(desk, form)}
-        {(origin != Origin::Offcut).then(|| tax_back(desk, form))}
+        {matches!(origin, Origin::Salvaged | Origin::Bought).then(|| tax_back(desk, form))}
         {timber.then(|| got_for(desk, form))}
         {timber.then(|| by_size(desk, form, origin))}
         {(origin == Origin::Salvaged).then(caution)}
@@ -79,6 +82,39 @@ fn name(desk: Desk, form: Form, purpose: Use) -> AnyView {
         view! { {note}{found.into_iter().map(row).collect::<Vec<_>>()} }
     };
     view! { <Cells>{cell.whole().draw(form)}</Cells>{found} }
+}
+
+/// Which receipt it is a line of, and what that has still to say.
+pub fn line_of(desk: Desk, of: Id) -> AnyView {
+    (move || {
+        desk.read(|view| {
+            let receipt = view.shop.receipts.get(&of)?;
+            let from = receipt.whence.as_deref();
+            let label = from.map_or_else(|| receipts::line_of().to_owned(), receipts::receipt_from);
+            let end = crate::screens::receipts::still_to_say(view, of);
+            Some(view! { <RowLink label end=end.unwrap_or_default() leads=Leads::To(Place::Receipt(Some(of)).href())/> })
+        })
+    })
+    .draw()
+}
+
+/// Who supplied it.
+fn by(form: Form) -> AnyView {
+    let choices = vec![Choice::plain(words::a_sponsor()), Choice::plain(words::the_client())];
+    let choose = move |at: usize| form.set(plan::BY, if at == 1 { "1" } else { "" });
+    let client = move || {
+        (plan::by(form) == SuppliedBy::Client).then(|| view! { <p class="note">{words::clients_note()}</p> })
+    };
+    view! {
+        <Seg
+            name=words::supplied_by().to_owned()
+            kind=SegKind::Modes
+            choices=Signal::stored(choices)
+            chosen=Signal::derive(move || usize::from(plan::on(form, plan::BY)))
+            on_choose=Callback::new(choose)
+        />
+        {client}
+    }
 }
 
 fn tax_comes_to(desk: Desk, form: Form) -> AnyView {
@@ -133,7 +169,13 @@ fn money(desk: Desk, form: Form, origin: Origin) -> AnyView {
     let amount = move |field, label| Cell::number(field, label).unit(in_money);
     match origin {
         Origin::Offcut => Cell::words(plan::WHENCE, words::whence()).draw(form),
-        Origin::Bought | Origin::Supplied => view! {
+        Origin::Supplied => view! {
+            // A client's own goods: how many, and no money anywhere.
+            {move || (plan::by(form) == SuppliedBy::Sponsor).then(|| amount(plan::PAID, words::worth()).draw(form))}
+            {Cell::words(plan::WHENCE, words::whence()).draw(form)}
+        },
+        Origin::Bought if form.of.is_some() => amount(plan::PAID, words::price()).draw(form),
+        Origin::Bought => view! {
             {amount(plan::PAID, words::price()).draw(form)}
             {Cell::words(plan::TAX, words::tax()).hint(words::tax_hint()).offers(tax::offer(desk)).draw(form)}
             {Cell::words(plan::WHENCE, words::whence()).draw(form)}
@@ -186,12 +228,18 @@ fn km_rate(desk: Desk, form: Form) -> AnyView {
     .draw()
 }
 
+/// Who shares the drive, once there is one.
+fn drive(desk: Desk, form: Form) -> AnyView {
+    let there = Memo::new(move |_| !form.get(plan::KM).trim().is_empty());
+    (move || there.get().then(|| trip::draw_with_lot(desk, form))).draw()
+}
+
 /// What one comes to, worked out as if the lot were kept.
 fn comes_to(desk: Desk, form: Form) -> AnyView {
     let now = desk.minute();
     let text = desk.read(|view| {
         let plan = reader(view, desk, form, false).plan()?;
-        plan.lot.1.paid.filter(|_| plan.lot.1.origin != Origin::Offcut)?;
+        plan.lot.1.paid.or(plan.lot.1.value).filter(|_| plan.lot.1.origin != Origin::Offcut)?;
         let with = view.shop.with(&plan.entries());
         let books = benchslate_core::costing::Books::close(&with, now);
         let cost = books.known_unit_cost(Source::Lot(plan.lot.0));
@@ -231,19 +279,25 @@ fn tax_back(desk: Desk, form: Form) -> AnyView {
 
 /// For the build that the bench works for.
 fn got_for(desk: Desk, form: Form) -> AnyView {
-    let build = Memo::new(move |_| match desk.bench().and_then(|bench| bench.bearer) {
-        Some(Bearer::Build(build)) => {
-            desk.read(|view| bench::title(view.shop, Bearer::Build(build))).map(|title| (build, title))
-        }
-        Some(Bearer::Lot(_) | Bearer::Shop) | None => None,
-    });
+    let receipts = move || {
+        let of = form.of?;
+        desk.read(|view| view.shop.receipts.get(&of).map(|receipt| receipt.bearer))
+    };
+    let build =
+        Memo::new(move |_| match receipts().or_else(|| desk.bench().and_then(|bench| bench.bearer)) {
+            Some(Bearer::Build(build)) => {
+                desk.read(|view| bench::title(view.shop, Bearer::Build(build))).map(|title| (build, title))
+            }
+            Some(Bearer::Lot(_) | Bearer::Shop) | None => None,
+        });
     (move || {
         build.get().map(|(build, title)| {
             let code = build.to_string();
             let on = code.clone();
-            let ticked = Signal::derive(move || form.get(plan::FOR) == on);
+            let ticked = Signal::derive(move || desk.read(|view| plan::for_code(view, form)) == on);
             let tap = move |()| {
-                let to = if untrack(|| ticked.get()) { String::new() } else { code.clone() };
+                // Not empty: a line of a receipt would then be for what the receipt was for.
+                let to = if untrack(|| ticked.get()) { "none".to_owned() } else { code.clone() };
                 form.set(plan::FOR, to);
             };
             view! {

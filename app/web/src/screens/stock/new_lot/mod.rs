@@ -1,6 +1,6 @@
 //! A new lot: one screen of ruled cells. What is typed is kept; only a name and a quantity are asked for.
 
-mod fields;
+pub(in crate::screens) mod fields;
 mod plan;
 
 use super::{form::Form, thing::Thing};
@@ -27,9 +27,13 @@ use plan::{ORIGINS, Plan, Reader, USES};
 
 /// The form.
 #[component]
-pub fn NewLotSheet() -> impl IntoView {
+pub fn NewLotSheet(
+    /// The receipt that it is a line of.
+    #[prop(optional)]
+    of: Option<Id>,
+) -> impl IntoView {
     let (desk, go) = (Desk::here(), expect_context::<Go>());
-    let form = Form::open(desk, "new-lot");
+    let form = Form::open_of(desk, if of.is_some() { "line-lot" } else { "new-lot" }, of);
     let kind = Memo::new(move |_| (plan::origin(form), plan::purpose(form)));
     let title = Signal::derive(move || words::new_lot(stock::origin(kind.get().0)));
     let note = Signal::derive(move || Some(form.get(plan::NAME)).filter(|name| !name.trim().is_empty()));
@@ -108,7 +112,7 @@ fn keep(desk: Desk, go: Go, form: Form) {
         move |done| {
             if done.is_ok() {
                 form.done(desk);
-                go.instead(&Place::Stock);
+                if form.of.is_some() { go.back() } else { go.instead(&Place::Stock) }
             }
         },
     );
@@ -123,6 +127,7 @@ fn mark(after: &After, plan: &Plan) -> Marked {
     let name = thing.map(|thing| thing.name).unwrap_or_default();
     let paid = lot
         .paid
+        .or(lot.value)
         .and_then(|paid| with_tax(paid, lot.tax))
         .map(|paid| words::paid_so_much(&after.tongue.money(paid)));
     Mark { kind: words::lot().to_owned(), what: words::came(&amount, &name), second: paid }.into()

@@ -2,14 +2,14 @@
 
 use super::super::{form::Form, tax, thing};
 use crate::{
-    screens::first_amount,
+    screens::{first_amount, journal::correct::trip},
     shell::desk::View,
     words::{lots as words, refusal},
 };
 use benchslate_core::{
     journal::{
         Body, Id, On,
-        kinds::{Basis, Bearer, Item, Lot, NewStock, Origin, Share, Trip, Use},
+        kinds::{Basis, Bearer, Item, Lot, NewStock, Origin, SuppliedBy, Trip, Use},
     },
     measure::{
         Dec, Dimension, Instant, Quantity, Refusal, Unit, Why,
@@ -45,15 +45,18 @@ pub const SOLD: &str = "as-sold";
 pub const TAX_BACK: &str = "tax-back";
 pub const FOR: &str = "for";
 pub const NEW_NOMINAL: &str = "new-nominal";
+pub const BY: &str = "by";
 
 /// The origins that can be chosen, in the order of the set.
-pub const ORIGINS: [Origin; 3] = [Origin::Salvaged, Origin::Bought, Origin::Offcut];
+pub const ORIGINS: [Origin; 4] = [Origin::Salvaged, Origin::Bought, Origin::Offcut, Origin::Supplied];
 /// The uses, likewise.
 pub const USES: [Use; 3] = [Use::Timber, Use::Fitting, Use::Consumable];
 
 /// What is chosen: how it was come by.
 pub fn origin(form: Form) -> Origin {
-    chosen(form, ORIGIN, &ORIGINS, Origin::Salvaged)
+    // A line of a receipt was bought.
+    let usual = if form.of.is_some() { Origin::Bought } else { Origin::Salvaged };
+    chosen(form, ORIGIN, &ORIGINS, usual)
 }
 
 /// What is chosen: what it is for.
@@ -65,6 +68,22 @@ fn chosen<T: Copy>(form: Form, field: &str, of: &[T], else_: T) -> T {
     form.get(field).parse::<usize>().ok().and_then(|at| of.get(at).copied()).unwrap_or(else_)
 }
 
+/// By whom a supplied lot is supplied.
+pub fn by(form: Form) -> SuppliedBy {
+    if on(form, BY) { SuppliedBy::Client } else { SuppliedBy::Sponsor }
+}
+
+/// The build that a lot is got for, as the form keeps it: a line of a receipt is for what the receipt was for, until
+/// it is said otherwise.
+pub fn for_code(view: &View, form: Form) -> String {
+    let typed = form.get(FOR);
+    let receipt = form.of.and_then(|of| view.shop.receipts.get(&of));
+    match receipt.map(|receipt| receipt.bearer) {
+        Some(Bearer::Build(build)) if typed.is_empty() => build.to_string(),
+        _ => typed,
+    }
+}
+
 /// Whether a switch is on.
 pub fn on(form: Form, switch: &str) -> bool {
     form.get(switch) == "1"
@@ -73,6 +92,10 @@ pub fn on(form: Form, switch: &str) -> bool {
 /// What stands in the field of tax. To what is bought the shop's sales tax is offered, once there is a price
 /// that it could be a share of; what is salvaged seldom has any.
 pub fn tax_text(view: &View, form: Form, priced: bool) -> String {
+    // On a receipt tax stands once, for all of its lines.
+    if form.of.is_some() || origin(form) == Origin::Supplied {
+        return String::new();
+    }
     let bought = origin(form) == Origin::Bought;
     form.get_or(TAX, tax::offered(view).filter(|_| bought && priced))
 }
@@ -97,7 +120,7 @@ impl Plan {
     /// Whether money is in it.
     pub fn has_money(&self) -> bool {
         let lot = &self.lot.1;
-        [lot.paid, lot.fee, lot.tax].iter().any(Option::is_some) || lot.new.is_some()
+        [lot.paid, lot.value, lot.fee, lot.tax].iter().any(Option::is_some) || lot.new.is_some()
     }
 }
 
@@ -272,14 +295,16 @@ impl Reader<'_> {
         let new_item = (by_item && known.is_none()).then(|| self.new_item(name, purpose, came, at));
         let offcut = origin == Origin::Offcut;
         let salvaged = origin == Origin::Salvaged;
-        let paid = self.money(PAID).filter(|_| !offcut);
+        let supplied = (origin == Origin::Supplied).then(|| by(self.form));
+        let paid = self.money(PAID).filter(|_| !offcut && supplied != Some(SuppliedBy::Client));
+        let receipt = self.form.of.and_then(|of| self.view.shop.receipts.get(&of));
         let tax = self.tax(paid).filter(|_| !offcut);
         let km = self.read(KM, number::amount).filter(|_| salvaged).filter(|km| !km.is_zero());
         let trip = km.map(|km| Trip {
             on: at,
             km: Dec(km),
             fee: None,
-            shares: vec![Share { bearer: Bearer::Lot(lot_id), parts: 1 }],
+            shares: trip::with_lot(self.form, Bearer::Lot(lot_id), self.loud),
         });
         let lot = Lot {
             on: at,
@@ -291,10 +316,10 @@ impl Reader<'_> {
             unit: came.unit,
             basis: came.basis,
             other_measure: came.other.map(Dec::from),
-            paid: paid.filter(|_| origin != Origin::Supplied),
-            value: paid.filter(|_| origin == Origin::Supplied),
-            by: None,
-            receipt: None,
+            paid: paid.filter(|_| supplied.is_none()),
+            value: paid.filter(|_| supplied.is_some()),
+            by: supplied,
+            receipt: self.form.of,
             fee: self.money(FEE).filter(|_| salvaged),
             freight: None,
             discount: None,
@@ -303,7 +328,9 @@ impl Reader<'_> {
             for_build: self.for_build().filter(|_| !by_item),
             expected_yield: self.share(YIELD).filter(|_| salvaged),
             new: self.new_stock(came).filter(|_| salvaged),
-            whence: Some(self.form.get(WHENCE).trim().to_owned()).filter(|it| !it.is_empty()),
+            whence: Some(self.form.get(WHENCE).trim().to_owned())
+                .filter(|it| !it.is_empty())
+                .or_else(|| receipt.and_then(|receipt| receipt.whence.clone())),
         };
         let item = new_item.map(|item| (item_id, item));
         (!self.loud || !self.form.is_wrong()).then(|| Plan {
@@ -353,11 +380,12 @@ impl Reader<'_> {
         let zone = &self.view.shop.zone;
         let today = zone.day(self.now);
         let typed = self.read(DAY, |text| day::typed_near(text, today)).filter(|day| *day != today);
-        typed.map_or_else(|| On::At(zone.when(self.now)), On::Day)
+        let till = self.form.of.and_then(|of| self.view.journal.body(of)).map(Body::on);
+        typed.map(On::Day).or(till).unwrap_or_else(|| On::At(zone.when(self.now)))
     }
 
     fn for_build(&self) -> Option<Id> {
-        Id::parse(&self.form.get(FOR))
+        Id::parse(&for_code(self.view, self.form))
     }
 
     fn money(&self, field: &'static str) -> Option<Dec> {

@@ -1,0 +1,45 @@
+// A phone with little room, filled and emptied.
+import { URL_BASE, bystander } from "./journey.mjs";
+
+/** Room that the browser gives this origin, in bytes: the program fits, much more does not. */
+const ROOM = 24 * 1024 * 1024;
+
+/** A page of the same origin that is not the program: it takes the room. Before the journal is opened at all. */
+export async function small(context) {
+  const filler = await bystander(context);
+  const cdp = await context.newCDPSession(filler);
+  await cdp.send("Storage.overrideQuotaForOrigin", { origin: new URL(URL_BASE).origin, quotaSize: ROOM });
+  return filler;
+}
+
+/** Fills the room with random bytes (anything else would be made small) until the browser gives no more. */
+export function fill(page) {
+  return page.evaluate(async () => {
+    const open = () => new Promise((done, failed) => {
+      const asked = indexedDB.open("something else", 1);
+      asked.onupgradeneeded = () => asked.result.createObjectStore("bytes", { autoIncrement: true });
+      asked.onsuccess = () => done(asked.result);
+      asked.onerror = () => failed(asked.error);
+    });
+    const db = await open();
+    const put = (size) => new Promise((done) => {
+      const bytes = new Uint8Array(size);
+      for (let at = 0; at < size; at += 65536) crypto.getRandomValues(bytes.subarray(at, Math.min(size, at + 65536)));
+      const tx = db.transaction("bytes", "readwrite");
+      tx.objectStore("bytes").add(bytes);
+      tx.oncomplete = () => done(true);
+      tx.onabort = () => done(false);
+    });
+    let sum = 0;
+    for (let size = 4 << 20; size >= 256; size >>= 1) while (await put(size)) sum += size;
+    db.close();
+    return sum;
+  });
+}
+
+/** Gives it back. */
+export function empty(page) {
+  return page.evaluate(() => new Promise((done) => {
+    indexedDB.deleteDatabase("something else").onsuccess = () => done();
+  }));
+}
