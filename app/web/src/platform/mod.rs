@@ -4,6 +4,7 @@
 pub mod announce;
 pub mod clock;
 pub mod download;
+pub mod fetch;
 pub mod idle;
 pub mod intl;
 pub mod picture;

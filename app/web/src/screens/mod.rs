@@ -11,6 +11,7 @@ pub mod journal;
 pub mod notes;
 pub mod photos;
 pub mod receipts;
+pub mod sample;
 pub mod shop;
 pub mod stock;
 pub mod time;
@@ -81,6 +82,7 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Shop => view! { <shop::ShopSheet/> },
         Place::Person(of) => view! { <shop::PersonSheet of/> },
         Place::Choices => view! { <shop::ChoicesSheet/> },
+        Place::Sample => view! { <sample::SampleSheet/> },
         Place::BringIn => view! { <shop::BringInSheet/> },
     }
 }

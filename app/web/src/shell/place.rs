@@ -88,6 +88,8 @@ pub enum Place {
     Choices,
     /// A journal brought in from a file.
     BringIn,
+    /// The sample shop: into it, and out again.
+    Sample,
 }
 
 /// The one journal that is of no entry.
@@ -133,6 +135,7 @@ impl Place {
             Place::Person(Some(id)) => format!("person.{id}"),
             Place::Choices => "choices".into(),
             Place::BringIn => "bring-in".into(),
+            Place::Sample => "sample".into(),
         }
     }
 
@@ -176,6 +179,7 @@ impl Place {
             "person" => Place::Person(None),
             "choices" => Place::Choices,
             "bring-in" => Place::BringIn,
+            "sample" => Place::Sample,
             _ => return None,
         })
     }
@@ -265,6 +269,7 @@ mod tests {
             Place::Person(Some(id)),
             Place::Choices,
             Place::BringIn,
+            Place::Sample,
         ];
         for place in places {
             assert_eq!(Place::of(&place.at()), place);

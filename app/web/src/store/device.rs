@@ -20,6 +20,8 @@ pub enum Small {
     BackedUp,
     /// That there is a journal here: the page then doesn't paint the first sheet before the program arrives.
     Begun,
+    /// That the sample shop is open, in a database of its own.
+    Sample,
 }
 
 impl Small {
@@ -28,6 +30,7 @@ impl Small {
             Self::Theme => "benchslate.theme",
             Self::BackedUp => "benchslate.backed-up",
             Self::Begun => "benchslate.begun",
+            Self::Sample => "benchslate.sample",
         }
     }
 }

@@ -127,6 +127,12 @@ impl Drop for Door {
     }
 }
 
+/// Takes a database away.
+pub(super) async fn take_away(name: &str) -> Result<(), Failure> {
+    let request = factory()?.delete_database(name).map_err(|error| failure::thrown(&error))?;
+    Asked::new(request.into()).answered().await.map(|_gone| ())
+}
+
 fn factory() -> Result<IdbFactory, Failure> {
     let window = web_sys::window().ok_or(Failure::Missing)?;
     window.indexed_db().map_err(|_denied| Failure::Refused)?.ok_or(Failure::Missing)

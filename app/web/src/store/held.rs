@@ -14,12 +14,14 @@ use super::drafts::{self, Waiting};
 use super::failure::Failure;
 use super::photos::NewPhoto;
 use super::revisions::{self, Appended, NewRow, Outcome};
+use super::schema::{self, Which};
 use super::tabs::{Tabs, Word};
-use super::{StoreEvent, device, schema};
+use super::{StoreEvent, device};
 use crate::platform::idle;
 
 /// What all handles on the store share.
 pub(super) struct Held {
+    pub(super) which: Which,
     door: RefCell<Option<Rc<Door>>>,
     /// Let go of for good: nothing is opened again.
     shut: Cell<Option<Failure>>,
@@ -31,13 +33,16 @@ pub(super) struct Held {
 
 impl Held {
     /// Opens the database and listens; then puts in what an earlier session had to put aside.
-    pub(super) async fn open(on_event: Box<dyn Fn(StoreEvent)>) -> Result<Rc<Self>, Failure> {
+    pub(super) async fn open(which: Which, on_event: Box<dyn Fn(StoreEvent)>) -> Result<Rc<Self>, Failure> {
         let (door, shut, waiting, tabs) = Default::default();
-        let held = Rc::new(Self { door, shut, waiting, tabs, on_event });
+        let held = Rc::new(Self { which, door, shut, waiting, tabs, on_event });
         held.door().await?;
         held.join_tabs();
         held.flush_when_hidden();
-        held.replay().await;
+        // What was put aside is the maker's own.
+        if which == Which::Own {
+            held.replay().await;
+        }
         Ok(held)
     }
 
@@ -116,7 +121,7 @@ impl Held {
                 held.hear(sign);
             }
         });
-        let door = Rc::new(Door::open(schema::NAME, schema::VERSION, hear).await?);
+        let door = Rc::new(Door::open(self.which.name(), schema::VERSION, hear).await?);
         self.door.borrow_mut().replace(door.clone());
         Ok(door)
     }
@@ -135,7 +140,7 @@ impl Held {
                 held.heard(word);
             }
         });
-        self.tabs.borrow_mut().replace(Tabs::join(schema::NAME, hear));
+        self.tabs.borrow_mut().replace(Tabs::join(self.which.name(), hear));
     }
 
     fn flush_when_hidden(self: &Rc<Self>) {

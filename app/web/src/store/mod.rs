@@ -35,6 +35,7 @@ pub use ids::{fresh_id, fresh_id_text};
 pub use photos::{Copy, Encoded, NewPhoto};
 use revisions::Outcome;
 pub use revisions::{AppendError, Appended, NewRow, Row};
+pub use schema::Which;
 use tabs::Word;
 pub use tally::Tally;
 
@@ -64,8 +65,23 @@ impl Store {
     ///
     /// # Errors
     /// As [`Failure`] says; nothing of a newer database is touched.
-    pub async fn open(on_event: impl Fn(StoreEvent) + 'static) -> Result<Self, Failure> {
-        Held::open(Box::new(on_event)).await.map(Self)
+    pub async fn open(which: Which, on_event: impl Fn(StoreEvent) + 'static) -> Result<Self, Failure> {
+        Held::open(which, Box::new(on_event)).await.map(Self)
+    }
+
+    /// The sample's lines are not worth it, and would come back in the maker's own.
+    fn put_aside(&self, rows: &[NewRow]) {
+        if self.0.which == Which::Own {
+            device::put_aside(rows);
+        }
+    }
+
+    /// Takes a whole database away. Windows that hold it let go of it first.
+    ///
+    /// # Errors
+    /// As [`Failure`] says; then it is still there.
+    pub async fn take_away(which: Which) -> Result<(), Failure> {
+        door::take_away(which.name()).await
     }
 
     /// Writes lines, the photos that they name and what the first screen shows in one piece, if no other
@@ -90,7 +106,7 @@ impl Store {
             Ok(Outcome::Behind(rows)) => Err(AppendError::Behind { rows }),
             Err(failure) => {
                 if failure == Failure::Gone && photos.is_empty() {
-                    device::put_aside(&rows);
+                    self.put_aside(&rows);
                 }
                 Err(AppendError::Failed(failure))
             }

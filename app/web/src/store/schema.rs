@@ -9,7 +9,28 @@ use web_sys::{IdbDatabase, IdbIndexParameters, IdbObjectStoreParameters};
 use super::meta;
 
 /// The maker's own database, and the channel between its windows.
-pub(super) const NAME: &str = "benchslate";
+const NAME: &str = "benchslate";
+/// That of the sample shop.
+const SAMPLE: &str = "benchslate.sample";
+
+/// Which of the two.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Which {
+    /// The maker's own.
+    Own,
+    /// The sample shop's.
+    Sample,
+}
+
+impl Which {
+    /// The database's name.
+    pub(super) fn name(self) -> &'static str {
+        match self {
+            Self::Own => NAME,
+            Self::Sample => SAMPLE,
+        }
+    }
+}
 /// Version of the schema.
 pub(super) const VERSION: u32 = 1;
 

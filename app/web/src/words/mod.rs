@@ -23,6 +23,7 @@ pub mod photos;
 pub mod receipts;
 pub mod refusal;
 pub mod salvage;
+pub mod sample;
 pub mod shop;
 pub mod stock;
 pub mod time;

@@ -54,6 +54,7 @@ pub fn Idle() -> impl IntoView {
                         Some(unsaid) => view! { <OfferDrawn unsaid/> },
                         None => view! { {unsaid_row(desk, bench)}{facts(desk, bench, away.get())} },
                     }}
+                    {crate::screens::sample::row()}
                 </Read>
             </Above>
             <Below>

@@ -25,7 +25,7 @@ use crate::{
     },
     screens::photos::{About, PhotoKey},
     shell::{Desk, Place, frame::Places},
-    words::{bench as words, common},
+    words::{bench as words, common, sample},
 };
 use benchslate_core::{journal::kinds::SettingKey, timing::bench::Bench};
 
@@ -85,6 +85,11 @@ fn First() -> impl IntoView {
                             note=words::a_name_is_enough().to_owned()
                             kind=KeyKind::Filled
                             href=Place::NewBuild.href()
+                        />
+                        <KeyLink
+                            label=sample::look_around().to_owned()
+                            note=sample::gone_in_one_tap().to_owned()
+                            href=Place::Sample.href()
                         />
                     </Keys>
                 </Hand>

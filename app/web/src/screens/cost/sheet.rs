@@ -145,7 +145,11 @@ fn in_it(cost: &BuildCost) -> String {
     let worked = !parts.own_hours().is_zero() || !parts.paid_hours().is_zero();
     let what = [
         (worked, words::hours()),
-        (!parts.vehicle().is_zero(), words::drives()),
+        // Where more is in it than that, they go with the rest.
+        (
+            !parts.vehicle().is_zero() && parts.tools().is_zero() && parts.overhead().is_zero(),
+            words::drives(),
+        ),
         (!parts.tools().is_zero(), words::tools()),
         (!parts.overhead().is_zero(), words::the_shop()),
         (!parts.supplied().is_zero(), words::gifts()),
@@ -315,9 +319,12 @@ fn whole(cost: Cost) -> AnyView {
                     {side(words::salvage_saved(), cost.saved)}
                 </Leading>
                 {bridge}
-                {(!more.is_empty()).then(|| view! { <Sums>{more}</Sums> })}
             </div>
-            <div>{core}{figures::remarks(cost.remarks)}</div>
+            <div class="core-side">{core}</div>
+            <div>
+                {(!more.is_empty()).then(|| view! { <Sums>{more}</Sums> })}
+                {figures::remarks(cost.remarks)}
+            </div>
         </div>
     }
 }

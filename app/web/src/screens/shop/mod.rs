@@ -45,6 +45,7 @@ pub fn ShopSheet() -> impl IntoView {
             <Above>
                 <Troubles/>
                 <Read name=title below=words::below().to_owned()>
+                    {crate::screens::sample::row()}
                     <people::People/>
                     <set::SetOnce/>
                     <look::Look/>

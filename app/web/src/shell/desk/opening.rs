@@ -4,7 +4,10 @@ use super::{Desk, act::Job, moment, record};
 use crate::dom::prelude::*;
 use crate::{
     platform::{clock, idle},
-    store::{Failure, Store, StoreEvent},
+    store::{
+        Failure, Store, StoreEvent, Which,
+        device::{Small, recall},
+    },
 };
 use benchslate_core::journal::Id;
 
@@ -23,6 +26,11 @@ pub enum Phase {
 const SLICE_ROWS: u32 = 1000;
 /// Reading goes on this long before the browser may paint and answer taps.
 const SLICE_MS: i64 = 30;
+
+/// The sample shop, while it is open; else the maker's own.
+fn which() -> Which {
+    if recall(Small::Sample).is_some() { Which::Sample } else { Which::Own }
+}
 
 impl Desk {
     pub(super) async fn open(self) {
@@ -43,7 +51,7 @@ impl Desk {
     }
 
     async fn opened(self) -> Result<(), Failure> {
-        let store = Store::open(move |event| self.hear(event)).await?;
+        let store = Store::open(which(), move |event| self.hear(event)).await?;
         if let Some((bench, last)) = store.bench().await?.as_deref().and_then(record::read) {
             self.painted.set(Some(bench));
             self.last.set(last);
