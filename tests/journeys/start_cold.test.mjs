@@ -3,11 +3,11 @@ import assert from "node:assert/strict";
 import { BUILD, startBuild } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
 
-journey("an empty shop says what it is for and offers one action", async ({ page, thumb }) => {
+journey("an empty shop says what it is for and offers two actions", async ({ page, thumb }) => {
   await thumb.sheet("Nothing drawn yet");
   await thumb.sees(/no signal/);
   const keys = thumb.part("Bench keys");
-  assert.equal(await keys.getByRole("link").or(keys.getByRole("button")).count(), 1);
+  assert.equal(await keys.getByRole("link").or(keys.getByRole("button")).count(), 2);
   // The five places stand already, and the first of them is where one is.
   const places = page.getByRole("navigation", { name: "Places" }).getByRole("link");
   assert.equal(await places.count(), 5);

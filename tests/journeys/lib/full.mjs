@@ -52,7 +52,7 @@ function sheets(text) {
   const tabs = ["journal", "cost", "spent", "time", "film"].map((tab) => `build.${build}.${tab}`);
   return [
     "bench", "stages", "work-for", "new-stage", `minute.${clock}`, `minute.${of("stretch")}`, `drying.${of("drying", "stretch")}`,
-    "builds", "new-build", ...tabs, `opened.${build}.true`, `opened.${build}.true.labour`,
+    "builds", "new-build", ...tabs, `opened.${build}.true`, `opened.${build}.true.labour`, `saving.${build}`,
     `entry.${of("stretch")}`, `entry.${of("draw")}`, `entry.${of("lot")}`, `entry.${of("note")}`, `entry.${of("drying")}`,
     `entry.${of("photo")}`, `entry.${of("receipt")}`, "receipt", `receipt.${of("receipt")}`, `line-lot.${of("receipt")}`, `line-expense.${of("receipt")}`, "by-product",
     "hours", "note", "no-home-yet", "expense",

@@ -374,6 +374,16 @@ pub fn how_overhead() -> &'static str {
     "Hours, each at what the shop costs in a normal month."
 }
 
+/// How an hour's earning is worked out.
+pub fn how_hour_earned() -> &'static str {
+    "The sum of these, divided by your own hours, those in the timber too."
+}
+
+/// How the cost of one good item is worked out.
+pub fn how_item_cost() -> &'static str {
+    "What all of them bear, divided by the good ones; the one-off share beside it."
+}
+
 /// How one-off work is shared.
 pub fn how_one_off() -> &'static str {
     "Jigs, templates and design, spread over all that will be made with them."

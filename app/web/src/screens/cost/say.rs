@@ -12,7 +12,7 @@ use benchslate_core::{
         Body, Id, Shop,
         kinds::{Origin, Source, Span},
     },
-    measure::{Money, Quantity, Ratio, Seconds, Shown, Unit},
+    measure::{Money, Quantity, Ratio, Seconds, Shown, Unit, minutes},
 };
 
 /// As wide as a plus.
@@ -189,6 +189,8 @@ impl<'a> Say<'a> {
             Rule::Tool { .. } | Rule::Kind { kind: CostKind::Tools, .. } => Some(words::how_tools()),
             Rule::Kind { kind: CostKind::Overhead, .. } => Some(words::how_overhead()),
             Rule::Kind { kind: CostKind::OneOff, .. } => Some(words::how_one_off()),
+            Rule::HourEarned { .. } => Some(words::how_hour_earned()),
+            Rule::Item { .. } => Some(words::how_item_cost()),
             Rule::InTheTimber => Some(words::how_timber()),
             Rule::TaxBack => Some(words::apart()),
             _ => None,
@@ -349,7 +351,8 @@ impl<'a> Say<'a> {
 
     /// Hours, with a minus before what came back.
     pub fn hours(self, hours: Hours) -> String {
-        let Seconds(seconds) = hours.seconds();
+        // Half a minute and more is the next one: a clock on the bench cuts, a figure is rounded.
+        let Seconds(seconds) = minutes::alone(hours.seconds());
         let text = self.tongue().hours(Seconds(seconds.saturating_abs()));
         if seconds < 0 { format!("{MINUS}{text}") } else { text }
     }
