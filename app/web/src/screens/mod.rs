@@ -1,5 +1,6 @@
 //! The sheets, a folder a place.
 
+pub mod away;
 pub mod bench;
 pub mod builds;
 pub mod cost;
@@ -73,6 +74,7 @@ pub fn sheet(place: Place) -> AnyView {
         Place::LineExpense(id) => view! { <stock::ExpenseSheet of=id/> },
         Place::ByProduct => view! { <receipts::ByProductSheet/> },
         Place::Expense => view! { <stock::ExpenseSheet/> },
+        Place::Same(id) => view! { <stock::SameSheet item=id/> },
         Place::Sort(id) => view! { <stock::SortSheet lot=id/> },
         Place::Build(id, Tab::Cost) => view! { <cost::CostSheet of=id/> },
         Place::Build(id, Tab::Spent) => view! { <cost::SpentSheet of=id/> },
@@ -81,6 +83,7 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Shop => view! { <shop::ShopSheet/> },
         Place::Person(of) => view! { <shop::PersonSheet of/> },
         Place::Choices => view! { <shop::ChoicesSheet/> },
+        Place::PutAway => view! { <away::AwaySheet/> },
         Place::BringIn => view! { <shop::BringInSheet/> },
     }
 }

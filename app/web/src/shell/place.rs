@@ -72,6 +72,8 @@ pub enum Place {
     LotJournal(Id),
     /// What happened for the shop as a whole, newest first.
     ShopJournal,
+    /// An item that is another one.
+    Same(Id),
     /// What a salvaged lot yielded.
     Sort(Id),
     /// Use stock; of which lot or item, where that is chosen.
@@ -86,6 +88,8 @@ pub enum Place {
     Person(Option<Id>),
     /// Shop-wide choices: currency, units, week, rates.
     Choices,
+    /// What is not offered any more.
+    PutAway,
     /// A journal brought in from a file.
     BringIn,
 }
@@ -123,6 +127,7 @@ impl Place {
             Place::Lot(id) => format!("lot.{id}"),
             Place::LotJournal(id) => format!("journal.{id}"),
             Place::ShopJournal => SHOP_JOURNAL.into(),
+            Place::Same(id) => format!("same.{id}"),
             Place::Sort(id) => format!("sort.{id}"),
             Place::Use(None) => "use".into(),
             Place::Use(Some(id)) => format!("use.{id}"),
@@ -132,6 +137,7 @@ impl Place {
             Place::Person(None) => "person".into(),
             Place::Person(Some(id)) => format!("person.{id}"),
             Place::Choices => "choices".into(),
+            Place::PutAway => "put-away".into(),
             Place::BringIn => "bring-in".into(),
         }
     }
@@ -175,6 +181,7 @@ impl Place {
             "shop" => Place::Shop,
             "person" => Place::Person(None),
             "choices" => Place::Choices,
+            "put-away" => Place::PutAway,
             "bring-in" => Place::BringIn,
             _ => return None,
         })
@@ -193,6 +200,7 @@ impl Place {
             ("line-lot", None) => Place::LineLot(id),
             ("line-expense", None) => Place::LineExpense(id),
             ("receipt", None) => Place::Receipt(Some(id)),
+            ("same", None) => Place::Same(id),
             ("sort", None) => Place::Sort(id),
             ("use", None) => Place::Use(Some(id)),
             ("return", None) => Place::Return(id),
@@ -255,6 +263,7 @@ mod tests {
             Place::Lot(id),
             Place::LotJournal(id),
             Place::ShopJournal,
+            Place::Same(id),
             Place::Sort(id),
             Place::Use(None),
             Place::Use(Some(id)),
@@ -264,6 +273,7 @@ mod tests {
             Place::Person(None),
             Place::Person(Some(id)),
             Place::Choices,
+            Place::PutAway,
             Place::BringIn,
         ];
         for place in places {

@@ -145,6 +145,8 @@ pub fn kind(kind: Kind) -> &'static str {
         Kind::BuildState => "build",
         Kind::Drying => "dries",
         Kind::Photo => "photo",
+        Kind::Retired => "put away",
+        Kind::Same => "same",
     }
 }
 
@@ -211,6 +213,16 @@ pub fn overlaps() -> &'static str {
 /// The end lies before the start.
 pub fn ends_before_start() -> &'static str {
     "ends before it begins: no hours"
+}
+
+/// An item that is another one.
+pub fn same_as(item: &str, other: &str) -> String {
+    format!("{item} is the same as {other}")
+}
+
+/// Two items that are one already.
+pub fn one_already() -> &'static str {
+    "they are one item already"
 }
 
 /// A figure can't be said.
@@ -342,6 +354,7 @@ pub enum Label {
     Scrap,
     Seen,
     Settled,
+    SameAs,
     SideOf,
     Spoilage,
     Spoiled,
@@ -421,6 +434,7 @@ pub fn label(label: Label) -> &'static str {
         Label::Role => "Counts as",
         Label::Rough => "As it came",
         Label::Seen => "Seen at",
+        Label::SameAs => "Same as",
         Label::SideOf => "Side",
         Label::Stage => "Stage",
         Label::Tax => "Tax",

@@ -21,6 +21,8 @@ mod note;
 mod person;
 mod photo;
 mod receipt;
+mod retired;
+mod same;
 mod setting;
 mod shelf;
 mod sort;
@@ -48,6 +50,8 @@ pub use note::Note;
 pub use person::{Person, Rate};
 pub use photo::Photo;
 pub use receipt::Receipt;
+pub use retired::Retired;
+pub use same::Same;
 pub use setting::{Setting, SettingKey};
 pub use shelf::{Shelf, ShelfState};
 pub use sort::Sort;
@@ -138,4 +142,6 @@ kinds! {
     BuildState "build_state" "A build that is paused, closed, reopened."
     Drying "drying" "How long a glue-up or a coat needs after the work on it."
     Photo "photo" "A picture, its bytes beside the journal."
+    Retired "retired" "A thing that is not offered any more, or is again."
+    Same "same" "An item that is another one."
 }

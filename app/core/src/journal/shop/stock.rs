@@ -2,7 +2,8 @@
 
 use super::{
     Field, Odd, Shared, Shop,
-    facts::{known, money, money_or_zero, quantity},
+    facts::{money, money_or_zero, quantity},
+    same::Items,
 };
 use crate::{
     journal::{
@@ -76,6 +77,8 @@ pub struct Lot {
     pub order: Order,
     /// The item it is stock of.
     pub item: Option<Id>,
+    /// The same as it was said, which may be another one now: what was typed for it is in that one's unit.
+    pub said: Option<Id>,
     /// Its own name, or the item's.
     pub name: String,
     /// What it is for.
@@ -117,17 +120,14 @@ pub struct Lot {
 }
 
 impl Lot {
-    pub(super) fn read(
-        order: Order,
-        body: &kinds::Lot,
-        items: &BTreeMap<Id, Item>,
-        tell: &mut dyn FnMut(Odd),
-    ) -> Lot {
-        let item = known(body.item, items);
+    pub(super) fn read(order: Order, body: &kinds::Lot, items: Items, tell: &mut dyn FnMut(Odd)) -> Lot {
+        let said = body.item.filter(|id| items.meant(*id).is_some());
+        let meant = said.and_then(|id| items.meant(id));
+        let item = meant.map(|(_, item)| item);
         let unit = item.map_or(body.unit, |item| item.unit);
         let rough = quantity_or_told(body.rough, tell);
-        let fits = rough.and_then(|rough| match item {
-            Some(item) => item.in_its_unit(rough, body.unit),
+        let fits = rough.and_then(|rough| match said {
+            Some(said) => items.in_its_unit(said, rough, body.unit),
             None => Some(rough),
         });
         if rough.is_some() && fits.is_none() {
@@ -143,7 +143,8 @@ impl Lot {
         };
         Lot {
             order,
-            item: body.item.filter(|id| items.contains_key(id)),
+            item: meant.map(|(id, _)| id),
+            said,
             name,
             purpose: item.map_or(body.purpose, |item| item.purpose),
             origin: body.origin,
@@ -258,7 +259,7 @@ impl Draw {
         order: Order,
         body: &kinds::Draw,
         lots: &BTreeMap<Id, Lot>,
-        items: &BTreeMap<Id, Item>,
+        items: Items,
         tell: &mut dyn FnMut(Odd),
     ) -> Draw {
         let typed = quantity_or_told(body.quantity, tell);
@@ -268,7 +269,7 @@ impl Draw {
         }
         Draw {
             order,
-            from: body.from,
+            from: meant(body.from, items),
             quantity,
             typed: (body.quantity, body.unit),
             bearer: body.bearer,
@@ -284,20 +285,28 @@ impl Draw {
     }
 }
 
+/// The item that is meant, where it is one that another was said to be.
+fn meant(from: Source, items: Items) -> Source {
+    match from {
+        Source::Item(id) => Source::Item(items.meant(id).map_or(id, |(id, _)| id)),
+        Source::Lot(_) => from,
+    }
+}
+
 /// So much of a lot or item in its own unit; as it is where the lot or item is not there.
 fn in_stock_unit(
     amount: Quantity,
     unit: Unit,
     from: Source,
     lots: &BTreeMap<Id, Lot>,
-    items: &BTreeMap<Id, Item>,
+    items: Items,
 ) -> Option<Quantity> {
     match from {
-        Source::Item(id) => items.get(&id).map_or(Some(amount), |item| item.in_its_unit(amount, unit)),
+        Source::Item(id) => items.in_its_unit(id, amount, unit),
         Source::Lot(id) => {
             let Some(lot) = lots.get(&id) else { return Some(amount) };
-            match known(lot.item, items) {
-                Some(item) => item.in_its_unit(amount, unit),
+            match lot.said {
+                Some(said) => items.in_its_unit(said, amount, unit),
                 None => convert(amount, unit, lot.unit),
             }
         }
@@ -314,9 +323,9 @@ pub struct Emptied {
 }
 
 impl Emptied {
-    pub(super) fn read(order: Order, body: &kinds::Shelf) -> Emptied {
+    pub(super) fn read(order: Order, body: &kinds::Shelf, items: Items) -> Emptied {
         match body.state {
-            kinds::ShelfState::Empty => Emptied { order, of: body.of },
+            kinds::ShelfState::Empty => Emptied { order, of: meant(body.of, items) },
         }
     }
 }
@@ -325,7 +334,7 @@ impl Shop {
     /// So much of a lot or item, typed in some unit, in the unit that its stock is kept in. None: the unit
     /// doesn't fit.
     pub fn in_stock_unit(&self, from: Source, amount: Quantity, unit: Unit) -> Option<Quantity> {
-        in_stock_unit(amount, unit, from, &self.lots, &self.items)
+        in_stock_unit(amount, unit, from, &self.lots, self.all_items())
     }
 }
 

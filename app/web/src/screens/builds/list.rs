@@ -1,4 +1,4 @@
-//! All builds, latest first: what is going on, and what each cost so far.
+//! The builds, what is going on first, then the latest: what is going on, and what each cost so far.
 
 use crate::dom::prelude::*;
 use crate::{
@@ -12,13 +12,12 @@ use crate::{
     },
     screens::{cost, notes, trouble::Troubles},
     shell::{Desk, Place, Tab, desk::View, frame::Places, mark::LastMarkHere},
-    words::{builds as words, cost as cost_words, gaps, notes as note_words},
+    words::{away as away_words, builds as words, cost as cost_words, gaps, notes as note_words},
 };
-use benchslate_core::measure::InOrder;
 use benchslate_core::{
     costing::{Books, Gap, Part, Rule},
     journal::{Id, kinds::Bearer},
-    timing::{Clock, clocks},
+    timing::{Clock, builds::on_list, clocks},
 };
 
 /// A build of the list.
@@ -41,6 +40,7 @@ pub fn BuildsSheet() -> impl IntoView {
     let note = move || rows.with(|rows| (!rows.is_empty()).then(|| words::cost_by_kind().to_owned()));
     let below = move || rows.with(|rows| Some(words::more_below(rows.len())));
     let waiting = Memo::new(move |_| notes::count(desk));
+    let away = Memo::new(move |_| desk.read(|view| put_away(view)));
     view! {
         <Sheet>
             <Head title=title note=Signal::derive(note) tight=true/>
@@ -63,6 +63,13 @@ pub fn BuildsSheet() -> impl IntoView {
                     <Keys class="mid">
                         <KeyLink label=words::note().to_owned() note=words::no_home_yet().to_owned() href=Place::Note.href()/>
                         <KeyLink label=words::hours().to_owned() note=words::afterwards().to_owned() href=Place::Hours.href()/>
+                        {move || (away.get() > 0).then(|| view! {
+                            <KeyLink
+                                label=away_words::put_away().to_owned()
+                                note=away_words::so_many_builds(away.get())
+                                href=Place::PutAway.href()
+                            />
+                        })}
                     </Keys>
                     <Keys class="tall">
                         <KeyLink
@@ -76,6 +83,11 @@ pub fn BuildsSheet() -> impl IntoView {
             </Below>
         </Sheet>
     }
+}
+
+/// Builds that stand on another sheet.
+fn put_away(view: &View) -> usize {
+    view.shop.builds.keys().filter(|id| !view.shop.offers(**id)).count()
 }
 
 fn list(rows: &[Row]) -> AnyView {
@@ -97,13 +109,9 @@ fn list(rows: &[Row]) -> AnyView {
 }
 
 fn rows(books: &Books, view: &View) -> Vec<Row> {
-    let mut builds: Vec<_> = view.shop.builds.iter().map(|(id, build)| (build.order, *id)).collect();
-    builds.order();
     let running = clocks(view.shop, books.as_of);
-    let row = |(at, (_, id)): (usize, (_, Id))| row(books, view, &running, at.saturating_add(1), id);
-    let mut rows: Vec<Row> = builds.into_iter().enumerate().filter_map(row).collect();
-    rows.reverse();
-    rows
+    let listed = on_list(view.shop, &running).into_iter().filter(|build| !build.away);
+    listed.filter_map(|build| row(books, view, &running, build.number, build.id)).collect()
 }
 
 fn row(books: &Books, view: &View, running: &[Clock], number: usize, id: Id) -> Option<Row> {

@@ -45,7 +45,9 @@ pub fn waiting(shop: &Shop) -> Vec<Id> {
     let mut lots: Vec<_> = shop
         .lots
         .iter()
-        .filter(|(id, lot)| lot.origin == Origin::Salvaged && lot.item.is_none() && !empty(**id))
+        .filter(|(id, lot)| {
+            lot.origin == Origin::Salvaged && lot.item.is_none() && !empty(**id) && shop.offers(**id)
+        })
         .map(|(id, lot)| (lot.order, *id))
         .collect();
     lots.order_by(|a, b| b.cmp(a));

@@ -88,7 +88,9 @@ pub fn fill(view: &View, body: &Body) -> Option<Vec<(String, String)>> {
         | Body::Income(_)
         | Body::Made(_)
         | Body::HandOver(_)
-        | Body::BuildState(_) => return None,
+        | Body::BuildState(_)
+        | Body::Retired(_)
+        | Body::Same(_) => return None,
     };
     Some(with_day(view, body, owned(filled)))
 }
@@ -166,7 +168,9 @@ fn specs(body: &Body) -> (Vec<Spec>, bool) {
         | Body::Income(_)
         | Body::Made(_)
         | Body::HandOver(_)
-        | Body::BuildState(_) => (Vec::new(), false),
+        | Body::BuildState(_)
+        | Body::Retired(_)
+        | Body::Same(_) => (Vec::new(), false),
     }
 }
 
@@ -187,7 +191,9 @@ pub fn read(desk: Desk, form: Form, before: &Body) -> Option<Body> {
             | Body::Income(_)
             | Body::Made(_)
             | Body::HandOver(_)
-            | Body::BuildState(_) => return None,
+            | Body::BuildState(_)
+            | Body::Retired(_)
+            | Body::Same(_) => return None,
             Body::Draw(it) => stock::draw(&typed, it).into(),
             Body::Lot(it) => stock::lot(&typed, it).into(),
             Body::Item(it) => stock::item(&typed, it).into(),
@@ -355,8 +361,9 @@ fn hundredths(stored: Option<Dec>) -> String {
 
 fn field(desk: Desk, form: Form, (name, label, how): Spec) -> AnyView {
     let text = words::label(label);
-    let choice = |of: fn(&View) -> Vec<crate::parts::pick::Choosable>| {
-        fields::choice(form, name, text, "whole", fields::options(desk, of), Signal::stored(String::new()))
+    let choice = |of: fn(&View, &str) -> Vec<crate::parts::pick::Choosable>| {
+        let choosing = fields::Choosing { field: name, label: text, class: "whole", of };
+        fields::choice(desk, form, choosing, Signal::stored(String::new()))
     };
     match how {
         How::Day => fields::typed(form, name, text, "", "", Typing::Date),

@@ -97,9 +97,12 @@ fn drawn(typed: &Typed, before: &Draw) -> Option<(Dec, Unit)> {
     let fits = match before.from {
         Source::Lot(id) => typed.view.shop.lots.get(&id).map(|lot| counted(amount.in_unit(lot.unit))),
         Source::Item(id) => {
-            typed.view.shop.items.get(&id).map(|item| match item.in_its_unit(quantity, unit) {
-                Some(_) => Ok(()),
-                None => counted(amount.in_unit(item.unit)),
+            let merged = || typed.view.shop.merged.get(&id).map(|merged| &merged.item);
+            typed.view.shop.items.get(&id).or_else(merged).map(|item| {
+                match item.in_its_unit(quantity, unit) {
+                    Some(_) => Ok(()),
+                    None => counted(amount.in_unit(item.unit)),
+                }
             })
         }
     };

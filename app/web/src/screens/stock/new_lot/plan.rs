@@ -163,8 +163,11 @@ impl Reader<'_> {
     fn item(&self, name: &str) -> Option<Id> {
         let shop = self.view.shop;
         let purpose = purpose(self.form);
-        let mut alike = shop.items.iter().filter(|(_, item)| item.purpose == purpose);
-        alike.find(|(_, item)| item.name.to_lowercase() == name.to_lowercase()).map(|(id, _)| *id)
+        // A name that was said to be another item's still means that item.
+        let others = shop.merged.iter().map(|(id, merged)| (id, &merged.item));
+        let mut alike = shop.items.iter().chain(others).filter(|(_, item)| item.purpose == purpose);
+        let found = alike.find(|(_, item)| item.name.to_lowercase() == name.to_lowercase());
+        found.and_then(|(id, _)| shop.item_meant(*id))
     }
 
     fn came(&self, item: Option<Id>) -> Option<Came> {
@@ -437,8 +440,9 @@ impl Reader<'_> {
 
 /// Items that what is typed could mean, of the chosen use.
 pub fn items_found(view: &View, purpose: Use, text: &str) -> Vec<(Id, String)> {
-    let found = view.shop.items.iter().filter(|(_, item)| {
+    let found = view.shop.items.iter().filter(|(id, item)| {
         item.purpose == purpose
+            && view.shop.offers(**id)
             && thing::is_found(&item.name, text)
             && item.name.to_lowercase() != text.trim().to_lowercase()
     });

@@ -32,6 +32,7 @@ use benchslate_core::{
         kinds::{Bearer, Draw, Side, Source, Use},
     },
     measure::Quantity,
+    timing::likely,
 };
 use slots::{Amount, Said, Slot, Wrong};
 
@@ -171,10 +172,10 @@ fn likely(desk: Desk, thing: &Thing, opened_for: Option<Bearer>) -> Option<Beare
     }
     desk.read(|view| {
         let is_build =
-            |bearer: &Bearer| matches!(bearer, Bearer::Build(id) if view.shop.builds.contains_key(id));
+            |bearer: &Bearer| matches!(bearer, Bearer::Build(_)) && likely::offers_bearer(view.shop, *bearer);
         let worked = view.shop.stretches.iter().rev().map(|stretch| stretch.bearer).find(is_build);
-        let newest =
-            || view.shop.builds.iter().max_by_key(|(_, build)| build.order).map(|(id, _)| Bearer::Build(*id));
+        let open = || view.shop.builds.iter().filter(|(id, _)| view.shop.offers(**id));
+        let newest = || open().max_by_key(|(_, build)| build.order).map(|(id, _)| Bearer::Build(*id));
         worked.or_else(newest).or(Some(Bearer::Shop))
     })
 }
