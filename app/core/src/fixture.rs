@@ -229,14 +229,6 @@ impl Fixture {
             "draw" => self.draw(words),
             "return" => self.give_back(words),
             "empty" => kinds::Shelf { on, of: self.source(&words.next()), state: ShelfState::Empty }.into(),
-            "same" => {
-                let item = self.id(&words.next());
-                kinds::Same { on, item, is: self.id(&words.next()) }.into()
-            }
-            "retire" => {
-                let what = self.id(&words.next());
-                kinds::Retired { on, what, back: words.flag("back") }.into()
-            }
             "expense" => self.expense(words),
             "stretch" => self.stretch(words),
             "dry" => self.dry(words),
@@ -595,10 +587,6 @@ mod tests {
             dry panel held 60 next 1440                 # minutes
             strike first
             again first
-            item wheels consumable each
-            same wheels discs                           # the wheels are the discs
-            retire bench
-            retire bench back
             ",
         );
         let shop = it.shop();
@@ -606,7 +594,7 @@ mod tests {
         assert_eq!((shop.draws.len(), shop.stretches.len(), shop.expenses.len()), (3, 4, 2));
         assert_eq!(shop.dryings.len(), 1);
         assert_eq!(shop.people[&it.id("Ana")].rates.len(), 2);
-        assert_eq!(it.lines.len(), 28);
+        assert_eq!(it.lines.len(), 24);
         assert_eq!(shop.odd, []);
     }
 

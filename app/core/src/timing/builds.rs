@@ -2,7 +2,11 @@
 
 use super::Clock;
 use crate::{
-    journal::{Id, Shop, kinds::Bearer, order::Order},
+    journal::{
+        Id, Shop,
+        kinds::{Bearer, State},
+        order::Order,
+    },
     measure::{Day, InOrder},
 };
 use std::{cmp::Reverse, collections::BTreeMap};
@@ -16,14 +20,24 @@ pub struct OnList {
     pub number: usize,
     /// A clock runs or stands for it.
     pub going: bool,
-    /// The last day on which something was done, drawn or paid for it, or it was begun.
+    /// Where it stands, as was said last.
+    pub state: State,
+    /// The last day on which something was done, drawn, paid or said for it, or it was begun.
     pub last: Day,
     /// It is not offered any more.
     pub away: bool,
 }
 
-/// Those with a clock first, then by their last day, then the one begun later. `clocks`: all that run or stand.
-pub fn on_list(shop: &Shop, clocks: &[Clock]) -> Vec<OnList> {
+impl OnList {
+    /// Not closed.
+    pub fn open(&self) -> bool {
+        self.state != State::Closed
+    }
+}
+
+/// Those with a clock first, then the open ones, each by its last day, then the one begun later. `clocks`: all that
+/// run or stand; where a build stands is looked at as of the end of `today`.
+pub fn on_list(shop: &Shop, clocks: &[Clock], today: Day) -> Vec<OnList> {
     let last = last_days(shop);
     let mut begun: Vec<(Order, Id)> = shop.builds.iter().map(|(id, build)| (build.order, *id)).collect();
     begun.order();
@@ -31,11 +45,12 @@ pub fn on_list(shop: &Shop, clocks: &[Clock]) -> Vec<OnList> {
         id,
         number: at.saturating_add(1),
         going: clocks.iter().any(|clock| clock.bearer == Bearer::Build(id)),
+        state: shop.state_of(id, today),
         last: last.get(&id).copied().map_or(order.day, |last| last.max(order.day)),
         away: !shop.offers(id),
     };
     let mut list: Vec<OnList> = begun.into_iter().enumerate().map(of).collect();
-    list.order_by_key(|build| Reverse((build.going, build.last, build.number)));
+    list.order_by_key(|build| Reverse((build.going, build.open(), build.last, build.number)));
     list
 }
 
@@ -44,7 +59,8 @@ fn last_days(shop: &Shop) -> BTreeMap<Id, Day> {
     let draws = shop.draws.iter().map(|it| (it.bearer, it.order.day));
     let expenses = shop.expenses.iter().map(|it| (it.bearer, it.order.day));
     let mut last = BTreeMap::new();
-    for (bearer, day) in work.chain(draws).chain(expenses) {
+    let states = shop.states.iter().map(|it| (Bearer::Build(it.build), it.order.day));
+    for (bearer, day) in work.chain(draws).chain(expenses).chain(states) {
         if let Bearer::Build(id) = bearer {
             let latest = last.entry(id).or_insert(day);
             *latest = day.max(*latest);
@@ -57,16 +73,21 @@ fn last_days(shop: &Shop) -> BTreeMap<Id, Day> {
 mod tests {
     use super::*;
     use crate::{
-        fixture::{Fixture, fixture},
+        fixture::{Fixture, fixture, numbered},
+        journal::{Change, On, kinds::BuildState},
         timing::clocks,
     };
 
     #[track_caller]
     fn check(it: &Fixture, want: &str) {
         let shop = it.shop();
-        let list = on_list(&shop, &clocks(&shop, it.end()));
+        let list = on_list(&shop, &clocks(&shop, it.end()), shop.zone.day(it.end()));
         let said = list.iter().map(|build| {
-            let away = if build.away { " away" } else { "" };
+            let away = match (build.away, build.open()) {
+                (true, _) => " away",
+                (false, true) => "",
+                (false, false) => " closed",
+            };
             format!("{} {} {}{away}", build.number, it.name(build.id), build.last)
         });
         assert_eq!(said.collect::<Vec<_>>().join("; "), want);
@@ -102,5 +123,17 @@ mod tests {
         check(&it, "3 bench 2026-02-03; 2 trays 2026-02-02 away; 1 shelf 2026-02-01");
         it.add("retire trays back");
         check(&it, "3 bench 2026-02-03; 2 trays 2026-02-02; 1 shelf 2026-02-01");
+    }
+
+    #[test]
+    fn a_closed_build_comes_after_all_that_are_open() {
+        let mut it = fixture(THREE);
+        let on = On::Day(Day::parse("2026-02-06").unwrap());
+        let closed = BuildState { on, build: it.id("bench"), state: State::Closed, frozen: Vec::new() };
+        it.write(Change::write(numbered(5, 1), closed));
+        it.add("expense van 0 for shop on 2026-02-06");
+        check(&it, "2 trays 2026-02-02; 1 shelf 2026-02-01; 3 bench 2026-02-06 closed");
+        it.add("reopen bench on 2026-02-07");
+        check(&it, "3 bench 2026-02-07; 2 trays 2026-02-02; 1 shelf 2026-02-01");
     }
 }

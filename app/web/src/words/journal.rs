@@ -220,6 +220,11 @@ pub fn same_as(item: &str, other: &str) -> String {
     format!("{item} is the same as {other}")
 }
 
+/// A build that would be a repeat of itself.
+pub fn repeats_itself() -> &'static str {
+    "It can’t be a repeat of itself, or of one that is a repeat of it."
+}
+
 /// Two items that are one already.
 pub fn one_already() -> &'static str {
     "they are one item already"

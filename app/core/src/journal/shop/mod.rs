@@ -277,6 +277,20 @@ impl Shop {
         }
     }
 
+    /// Whether a build is another one, or a repeat of it, at however many removes.
+    pub fn repeats(&self, build: Id, other: Id) -> bool {
+        let mut at = build;
+        // Merged journals may hold a circle; no way is longer than there are builds.
+        for _ in 0..=self.builds.len() {
+            if at == other {
+                return true;
+            }
+            let Some(of) = self.builds.get(&at).and_then(|it| it.repeat_of) else { return false };
+            at = of;
+        }
+        false
+    }
+
     /// Whether something that can be put away stands: a build, a person, a stage, an item, a lot or a tool.
     pub fn stands(&self, what: Id) -> bool {
         self.builds.contains_key(&what)

@@ -12,12 +12,19 @@ use crate::{
     },
     screens::{cost, notes, trouble::Troubles},
     shell::{Desk, Place, Tab, desk::View, frame::Places, mark::LastMarkHere},
-    words::{away as away_words, builds as words, cost as cost_words, gaps, notes as note_words},
+    words::{away as away_words, builds as words, cost as cost_words, gaps, income, notes as note_words},
 };
 use benchslate_core::{
     costing::{Books, Gap, Part, Rule},
-    journal::{Id, kinds::Bearer},
-    timing::{Clock, builds::on_list, clocks},
+    journal::{
+        Id,
+        kinds::{Bearer, State},
+    },
+    timing::{
+        Clock,
+        builds::{OnList, on_list},
+        clocks,
+    },
 };
 
 /// A build of the list.
@@ -110,11 +117,13 @@ fn list(rows: &[Row]) -> AnyView {
 
 fn rows(books: &Books, view: &View) -> Vec<Row> {
     let running = clocks(view.shop, books.as_of);
-    let listed = on_list(view.shop, &running).into_iter().filter(|build| !build.away);
-    listed.filter_map(|build| row(books, view, &running, build.number, build.id)).collect()
+    let today = view.shop.zone.day(books.as_of);
+    let listed = on_list(view.shop, &running, today).into_iter().filter(|build| !build.away);
+    listed.filter_map(|build| row(books, view, &running, build)).collect()
 }
 
-fn row(books: &Books, view: &View, running: &[Clock], number: usize, id: Id) -> Option<Row> {
+fn row(books: &Books, view: &View, running: &[Clock], on_list: OnList) -> Option<Row> {
+    let OnList { id, number, .. } = on_list;
     let build = view.shop.builds.get(&id)?;
     let cost = books.build_cost(id).true_cost;
     let kinds: Vec<(Hatch, f64)> =
@@ -131,11 +140,12 @@ fn row(books: &Books, view: &View, running: &[Clock], number: usize, id: Id) -> 
     if let Some(due) = build.due {
         note = crate::words::journal::comma(&words::due(&view.tongue.day(due)), &note);
     }
-    Some(Row { id, number, name: build.title.clone(), now: going_on(view, running, id), note, kinds })
+    Some(Row { id, number, name: build.title.clone(), now: going_on(view, running, on_list), note, kinds })
 }
 
 /// What is going on, else what was done last.
-fn going_on(view: &View, running: &[Clock], build: Id) -> String {
+fn going_on(view: &View, running: &[Clock], on_list: OnList) -> String {
+    let build = on_list.id;
     let bearer = Bearer::Build(build);
     let stage = |id: Id| crate::screens::journal::facts::stage(view, id);
     let here: Vec<&Clock> = running.iter().filter(|clock| clock.bearer == bearer).collect();
@@ -144,6 +154,9 @@ fn going_on(view: &View, running: &[Clock], build: Id) -> String {
         let who = crate::words::bench::and(&names.collect::<Vec<String>>());
         let said = if clock.paused.is_some() { words::paused } else { words::going_on };
         return said(&stage(clock.stage), &who);
+    }
+    if matches!(on_list.state, State::Closed | State::Paused) {
+        return words::stands(income::state(on_list.state), &view.tongue.day(on_list.last));
     }
     let last = view.shop.stretches.iter().rev().find(|stretch| stretch.bearer == bearer);
     match (last, view.shop.builds.get(&build)) {

@@ -352,7 +352,7 @@ fn form_keys(desk: Desk, form: Form, entry: Id) -> AnyView {
 fn keep(desk: Desk, form: Form, entry: Id) {
     let before = desk.now_read(|view| view.journal.body(entry).cloned());
     let Some(before) = before else { return };
-    let Some(after) = correct::read(desk, form, &before) else { return };
+    let Some(after) = correct::read(desk, form, entry, &before) else { return };
     let has_money = correct::has_money(form, &before);
     desk.act_then(
         move |hand| {

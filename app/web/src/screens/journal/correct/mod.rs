@@ -175,7 +175,7 @@ fn specs(body: &Body) -> (Vec<Spec>, bool) {
 }
 
 /// The entry as the fields say it. None: something is wrong, and said by its field.
-pub fn read(desk: Desk, form: Form, before: &Body) -> Option<Body> {
+pub fn read(desk: Desk, form: Form, entry: Id, before: &Body) -> Option<Body> {
     form.all_right();
     let body = desk.now_read(|view| {
         let typed = Typed { form, view, today: view.shop.zone.day(desk.at_tap()) };
@@ -203,7 +203,7 @@ pub fn read(desk: Desk, form: Form, before: &Body) -> Option<Body> {
             Body::Note(it) => things::note(&typed, it).into(),
             Body::Drying(it) => things::drying(&typed, it).into(),
             Body::Photo(it) => things::photo(&typed, it).into(),
-            Body::Build(it) => things::build(&typed, it).into(),
+            Body::Build(it) => things::build(&typed, it, entry).into(),
             Body::Person(it) => things::person(&typed, it).into(),
             Body::Stage(it) => things::stage(&typed, it).into(),
             Body::Shelf(it) => {
