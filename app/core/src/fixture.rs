@@ -261,7 +261,8 @@ impl Fixture {
         let content = words.named("holds").map(|size| dec(&size));
         let content_unit = words.named("in").map(|code| unit_of(&code));
         let on = On::Day(self.day);
-        kinds::Item { on, name: called, purpose, unit, word: None, content, content_unit, low }.into()
+        let item = kinds::Item::named(on, &called, purpose, unit);
+        kinds::Item { content, content_unit, low, ..item }.into()
     }
 
     fn lot(&self, words: &mut Words, name: &mut Option<String>) -> Body {
@@ -308,6 +309,7 @@ impl Fixture {
             by: words
                 .named("by")
                 .map(|by| if by == "client" { SuppliedBy::Client } else { SuppliedBy::Sponsor }),
+            mark: None,
             whence: words.named("from"),
             name: called,
         }

@@ -240,16 +240,7 @@ mod tests {
     }
 
     fn discs(bench: &mut Bench) -> Id {
-        let item = kinds::Item {
-            on: On::At(when("08:30")),
-            name: "disc".into(),
-            purpose: Use::Consumable,
-            unit: Unit::Each,
-            word: None,
-            content: None,
-            content_unit: None,
-            low: None,
-        };
+        let item = kinds::Item::named(On::At(when("08:30")), "disc", Use::Consumable, Unit::Each);
         bench.enter(item.into())
     }
 

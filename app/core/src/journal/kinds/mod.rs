@@ -43,7 +43,7 @@ pub use expense::Expense;
 pub use hand_over::{HandOver, HandedOver};
 pub use income::{Income, IncomeKind, Received};
 pub use item::{Item, Use};
-pub use lot::{Basis, Lot, NewStock, Origin, SuppliedBy};
+pub use lot::{Basis, Lot, Mark, NewStock, Origin, SuppliedBy};
 pub use made::Made;
 pub use monthly_cost::MonthlyCost;
 pub use note::Note;

@@ -8,10 +8,10 @@ use super::{
 use crate::{
     journal::{
         Id,
-        kinds::{self, Basis, Bearer, Origin, Side, Source, SuppliedBy, Use},
+        kinds::{self, Basis, Bearer, Mark, Origin, Side, Source, SuppliedBy, Use},
         order::Order,
     },
-    measure::{Day, Dec, Money, Quantity, Ratio, Unit, convert},
+    measure::{Day, Dec, Money, Quantity, Ratio, Unit, convert, coverage::Spread},
 };
 use std::collections::BTreeMap;
 
@@ -30,6 +30,12 @@ pub struct Item {
     pub content: Option<(Quantity, Unit)>,
     /// Say so when less than this is left.
     pub low: Option<Quantity>,
+    /// What it covers with one coat.
+    pub covers: Option<Spread>,
+    /// It dries by taking up oxygen; none: nobody said.
+    pub oxidises: Option<bool>,
+    /// Its maker states it for contact with food.
+    pub food_safe: bool,
 }
 
 impl Item {
@@ -37,8 +43,29 @@ impl Item {
         let mut read = |stored: Option<Dec>| stored.and_then(|dec| quantity_or_told(dec, tell));
         let content = read(body.content).filter(|it| !it.is_zero()).zip(body.content_unit);
         let low = read(body.low);
-        let (name, word) = (body.name.clone(), body.word.clone());
-        Item { name, purpose: body.purpose, unit: body.unit, word, content, low }
+        let area = read(body.covers).filter(|it| !it.is_zero()).zip(body.covers_unit);
+        let covers =
+            area.map(|(area, unit)| Spread { area, unit, per: body.covers_per.unwrap_or(body.unit) });
+        Item {
+            name: body.name.clone(),
+            purpose: body.purpose,
+            unit: body.unit,
+            word: body.word.clone(),
+            content,
+            low,
+            covers,
+            oxidises: body.oxidises,
+            food_safe: body.food_safe.unwrap_or(false),
+        }
+    }
+
+    /// What one of it covers with one coat: a tin of 750 ml at 20 m² a litre covers 15 m². None: nobody said, or
+    /// it was said of a measure that this is not counted in.
+    pub fn one_covers(&self) -> Option<(Quantity, Unit)> {
+        let Spread { area, unit, per } = self.covers?;
+        let holds = || self.content.and_then(|(content, unit)| convert(content, unit, per));
+        let one = convert(Quantity::ONE, self.unit, per).or_else(holds)?;
+        Some((one.times(area)?, unit))
     }
 
     /// So much, typed in some unit, in this item's unit: 100 ml of a tin that holds 750 ml is 0.133333 tin.
@@ -109,6 +136,8 @@ pub struct Lot {
     pub expected_yield: Option<Ratio>,
     /// The same thing new.
     pub new: Option<NewStock>,
+    /// The treatment mark of old packaging.
+    pub mark: Option<Mark>,
     /// From whom or from where.
     pub whence: Option<String>,
     /// The receipt that it is a line of.
@@ -165,6 +194,7 @@ impl Lot {
             for_build: body.for_build,
             expected_yield: body.expected_yield.and_then(|dec| share(dec, tell)).filter(|it| !it.is_zero()),
             new: body.new.as_ref().and_then(|new| NewStock::read(new, tell)),
+            mark: body.mark,
             whence: body.whence.clone(),
             receipt: body.receipt,
             shared: Shared::default(),
@@ -367,6 +397,34 @@ fn share(stored: Dec, tell: &mut dyn FnMut(Odd)) -> Option<Ratio> {
 mod tests {
     use super::*;
 
+    /// `unit`, what one holds in millilitres, what is said of how much: what one covers in square metres.
+    #[track_caller]
+    fn one_covers(unit: Unit, holds: Option<&str>, said: (&str, Unit), want: Option<&str>) {
+        let quantity = |text: &str| Dec::parse(text).unwrap().quantity().unwrap();
+        let on = crate::journal::On::Day(Day::parse("2026-11-02").unwrap());
+        let body = kinds::Item {
+            content: holds.map(|text| Dec::parse(text).unwrap()),
+            content_unit: Some(Unit::Millilitre),
+            covers: Some(Dec::parse(said.0).unwrap()),
+            covers_unit: Some(Unit::SquareMetre),
+            covers_per: Some(said.1),
+            ..kinds::Item::named(on, "Hard oil", Use::Consumable, unit)
+        };
+        let item = Item::read(&body, &mut |_| {});
+        assert_eq!(item.one_covers(), want.map(|text| (quantity(text), Unit::SquareMetre)));
+    }
+
+    #[test]
+    fn what_one_covers_goes_by_what_it_holds() {
+        one_covers(Unit::Tin, Some("750"), ("20", Unit::Litre), Some("15"));
+        one_covers(Unit::Tin, None, ("15", Unit::Tin), Some("15"));
+        one_covers(Unit::Millilitre, None, ("12", Unit::Litre), Some("0.012"));
+        one_covers(Unit::Litre, None, ("12", Unit::Litre), Some("12"));
+        one_covers(Unit::Tin, None, ("12", Unit::Litre), None);
+        one_covers(Unit::Kilogram, None, ("12", Unit::Litre), None);
+        one_covers(Unit::Litre, None, ("0", Unit::Litre), None);
+    }
+
     #[test]
     fn a_quantity_is_said_in_the_unit_of_its_stock() {
         let mut shop = Shop::default();
@@ -379,6 +437,9 @@ mod tests {
             word: None,
             content: Some((quantity("750"), Unit::Millilitre)),
             low: None,
+            covers: None,
+            oxidises: None,
+            food_safe: false,
         };
         shop.items.insert(oil, item);
         let said = |amount, unit| shop.in_stock_unit(Source::Item(oil), quantity(amount), unit);
