@@ -3,6 +3,7 @@
 pub mod away;
 pub mod bench;
 pub mod builds;
+pub mod cautions;
 pub mod cost;
 pub mod drying;
 pub mod first_amount;
@@ -83,6 +84,7 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Shop => view! { <shop::ShopSheet/> },
         Place::Person(of) => view! { <shop::PersonSheet of/> },
         Place::Choices => view! { <shop::ChoicesSheet/> },
+        Place::Cautions(of) => view! { <cautions::CautionsSheet of/> },
         Place::PutAway => view! { <away::AwaySheet/> },
         Place::BringIn => view! { <shop::BringInSheet/> },
     }

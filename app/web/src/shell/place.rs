@@ -88,6 +88,8 @@ pub enum Place {
     Person(Option<Id>),
     /// Shop-wide choices: currency, units, week, rates.
     Choices,
+    /// All cautions, or those of a lot or item.
+    Cautions(Option<Id>),
     /// What is not offered any more.
     PutAway,
     /// A journal brought in from a file.
@@ -137,6 +139,8 @@ impl Place {
             Place::Person(None) => "person".into(),
             Place::Person(Some(id)) => format!("person.{id}"),
             Place::Choices => "choices".into(),
+            Place::Cautions(None) => "cautions".into(),
+            Place::Cautions(Some(id)) => format!("cautions.{id}"),
             Place::PutAway => "put-away".into(),
             Place::BringIn => "bring-in".into(),
         }
@@ -181,6 +185,7 @@ impl Place {
             "shop" => Place::Shop,
             "person" => Place::Person(None),
             "choices" => Place::Choices,
+            "cautions" => Place::Cautions(None),
             "put-away" => Place::PutAway,
             "bring-in" => Place::BringIn,
             _ => return None,
@@ -205,6 +210,7 @@ impl Place {
             ("use", None) => Place::Use(Some(id)),
             ("return", None) => Place::Return(id),
             ("person", None) => Place::Person(Some(id)),
+            ("cautions", None) => Place::Cautions(Some(id)),
             _ => return None,
         })
     }
@@ -273,6 +279,8 @@ mod tests {
             Place::Person(None),
             Place::Person(Some(id)),
             Place::Choices,
+            Place::Cautions(None),
+            Place::Cautions(Some(id)),
             Place::PutAway,
             Place::BringIn,
         ];

@@ -20,6 +20,10 @@ pub enum Small {
     BackedUp,
     /// That there is a journal here: the page then doesn't paint the first sheet before the program arrives.
     Begun,
+    /// Which cautions were tapped away: their codes.
+    Cautions,
+    /// The hand that holds the phone, where it isn't the right one.
+    Hand,
 }
 
 impl Small {
@@ -28,6 +32,8 @@ impl Small {
             Self::Theme => "benchslate.theme",
             Self::BackedUp => "benchslate.backed-up",
             Self::Begun => "benchslate.begun",
+            Self::Cautions => "benchslate.cautions-seen",
+            Self::Hand => "benchslate.hand",
         }
     }
 }

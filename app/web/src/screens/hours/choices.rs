@@ -5,11 +5,11 @@
 use crate::{
     parts::pick::Choosable,
     shell::desk::View,
-    words::{common, gaps, journal as words},
+    words::{cautions, common, gaps, journal as words},
 };
 use benchslate_core::journal::{
     Id,
-    kinds::{Bearer, Source},
+    kinds::{Bearer, Mark, Source},
     shop::Stretch,
 };
 use benchslate_core::{measure::InOrder, timing::likely};
@@ -81,6 +81,26 @@ pub fn builds(view: &View, keep: &str) -> Vec<Choosable> {
     let mut choices = vec![(String::new(), common::none().to_owned())];
     choices.extend(offered(builds, |build| view.shop.offers(build.1), named, keep));
     choices
+}
+
+/// The treatment marks of old packaging; first that nobody looked.
+pub fn marks(_: &View, _: &str) -> Vec<Choosable> {
+    let mut choices = vec![(String::new(), cautions::not_looked().to_owned())];
+    choices
+        .extend(MARKS.iter().map(|mark| (mark_code(*mark).to_owned(), cautions::of_mark(*mark).to_owned())));
+    choices
+}
+
+const MARKS: [Mark; 5] = [Mark::None, Mark::Ht, Mark::Dh, Mark::Mb, Mark::Sf];
+
+/// What a form keeps for a mark: its word.
+pub fn mark_code(mark: Mark) -> &'static str {
+    cautions::of_mark(mark)
+}
+
+/// The mark that a form has kept.
+pub fn mark(code: &str) -> Option<Mark> {
+    MARKS.into_iter().find(|mark| mark_code(*mark) == code)
 }
 
 /// What a form keeps for no home.

@@ -4,7 +4,8 @@ use crate::{
     screens::away,
     shell::desk::View,
     words::{
-        Tongue, away as away_words, common, drying as dries, gaps, journal as words, journal::Label, photos,
+        Tongue, away as away_words, cautions, common, drying as dries, gaps, journal as words, journal::Label,
+        photos,
         units,
     },
 };
@@ -276,6 +277,7 @@ impl Facts<'_> {
             (Label::Back, self.tax_back(it.tax, it.tax_back)),
             (Label::ForBuild, got_for.unwrap_or_default()),
             (Label::Yield, self.share(it.expected_yield)),
+            (Label::Mark, it.mark.map(cautions::of_mark).unwrap_or_default().to_owned()),
             (Label::Whence, it.whence.clone().unwrap_or_default()),
             (Label::By, it.by.map(words::supplied_by).unwrap_or_default().to_owned()),
             (Label::NewPrice, new.map(|new| self.money(Some(new.price))).unwrap_or_default()),
@@ -329,6 +331,9 @@ impl Facts<'_> {
             (Label::Word, it.word.clone().unwrap_or_default()),
             (Label::Quantity, units::short(it.unit).to_owned()),
             (Label::Low, self.plain(it.low)),
+            (Label::Covers, super::correct::covers(it)),
+            (Label::Oxidises, it.oxidises.map(words::yes_no).unwrap_or_default().to_owned()),
+            (Label::FoodSafe, it.food_safe.map(words::yes_no).unwrap_or_default().to_owned()),
         ]
     }
 

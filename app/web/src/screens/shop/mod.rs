@@ -24,7 +24,10 @@ use crate::{
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
         sum_row::Leads,
     },
-    screens::trouble::{TroubleKeys, Troubles},
+    screens::{
+        cautions,
+        trouble::{TroubleKeys, Troubles},
+    },
     shell::{Desk, Place, frame::Places},
     words::{away, exchange, journal, shop as words},
 };
@@ -52,6 +55,7 @@ pub fn ShopSheet() -> impl IntoView {
                     <look::Look/>
                     <kept::KeptHere/>
                     {move || put_away(desk)}
+                    {cautions::way_to_all()}
                 </Read>
             </Above>
             <Below>

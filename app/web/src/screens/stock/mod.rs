@@ -18,7 +18,7 @@ pub mod ways;
 pub use expense::ExpenseSheet;
 pub use give_back::ReturnSheet;
 pub use lot::LotSheet;
-pub use new_lot::NewLotSheet;
+pub use new_lot::{NewLotSheet, spread};
 pub use same::SameSheet;
 pub use shelf::StockSheet;
 pub use sort::SortSheet;

@@ -29,6 +29,8 @@ pub struct Thing {
     pub word: Option<String>,
     /// What one of it holds.
     pub content: Option<(Quantity, Unit)>,
+    /// What one of it covers with one coat.
+    pub covers: Option<(Quantity, Unit)>,
     /// What it is for.
     pub purpose: Use,
     /// How a lot by itself was come by.
@@ -54,6 +56,7 @@ impl Thing {
                 unit: item.unit,
                 word: item.word.clone(),
                 content: item.content,
+                covers: item.one_covers(),
                 purpose: item.purpose,
                 origin: None,
                 basis: Basis::Actual,
@@ -71,6 +74,7 @@ impl Thing {
             unit: lot.unit,
             word: None,
             content: None,
+            covers: None,
             purpose: lot.purpose,
             origin: Some(lot.origin),
             basis: lot.basis,

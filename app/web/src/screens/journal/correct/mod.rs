@@ -1,5 +1,7 @@
 //! An entry is put right: the fields of its kind, filled with what it says; what they say then is a new version.
 
+pub use stock::covers;
+
 mod paid;
 mod stock;
 mod things;
@@ -58,6 +60,8 @@ enum How {
     /// A bearer, or none yet.
     Home,
     Build,
+    /// The treatment mark of old packaging.
+    Mark,
     Tick,
 }
 
@@ -145,8 +149,8 @@ pub fn has_money(form: Form, body: &Body) -> bool {
 fn specs(body: &Body) -> (Vec<Spec>, bool) {
     match body {
         Body::Draw(_) => (stock::DRAW.to_vec(), true),
-        Body::Lot(_) => (stock::LOT.to_vec(), false),
-        Body::Item(_) => (stock::ITEM.to_vec(), false),
+        Body::Lot(it) => (stock::lot_specs(it), false),
+        Body::Item(it) => (stock::item_specs(it), false),
         Body::Sort(_) => (stock::SORT.to_vec(), false),
         Body::Trip(_) => (trip::TRIP.to_vec(), false),
         Body::Expense(_) => (paid::EXPENSE.to_vec(), true),
@@ -375,6 +379,7 @@ fn field(desk: Desk, form: Form, (name, label, how): Spec) -> AnyView {
         How::Bearer => choice(choices::bearers),
         How::Home => choice(choices::homes),
         How::Build => choice(choices::builds),
+        How::Mark => choice(choices::marks),
         How::Long => view! {
             <LongField
                 id=name

@@ -9,6 +9,7 @@ use crate::{
         sum_row::{Group, Leads, SumRow, SumText},
     },
     screens::{
+        cautions,
         cost::{Remarks, remarks},
         stock::thing::Thing,
     },
@@ -25,13 +26,16 @@ use benchslate_core::{
 pub fn Plain(thing: Thing) -> impl IntoView {
     let desk = Desk::here();
     let (title, keys) = (thing.name.clone(), keys(desk, &thing));
-    let name = title.clone();
+    let (name, id) = (title.clone(), thing.id());
     let looks = Memo::new(move |_| desk.books(|books, view| look(books, view, &thing)));
     view! {
         <Sheet>
             <Head title=title note=Signal::derive(move || looks.read().origin.clone()) tight=true/>
             <Above>
-                <Read name=name below=words::more_below().to_owned()>{move || sheet(looks.get())}</Read>
+                <Read name=name below=words::more_below().to_owned()>
+                    {move || sheet(looks.get())}
+                    {cautions::way(desk, id)}
+                </Read>
             </Above>
             <Below>
                 <LastMarkHere/>

@@ -16,20 +16,22 @@ use crate::{
     parts::{
         answer::{AnswerText, Outcome},
         key::{Key, KeyKind, KeyLink},
-        message::{Caution, Message},
+        message::Message,
         sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
     },
+    screens::cautions,
     shell::{
         Desk, Go, Place,
         desk::{After, Mark, Marked, View},
         frame::Places,
     },
-    words::{cautions, common, stock as words, units},
+    words::{common, stock as words, units},
 };
 use benchslate_core::{
     journal::{
         Change, Id, On,
-        kinds::{Bearer, Draw, Side, Source, Use},
+        cautions::{Caution, of_source},
+        kinds::{Bearer, Draw, Side, Source},
     },
     measure::Quantity,
     timing::likely,
@@ -138,7 +140,9 @@ fn One(
                     {thing.with_value(|thing| slots.with_value(|slots| draw::ways(thing, slots, said, chosen)))}
                     {move || well(desk, thing, said, slot.get())}
                     {move || says(desk, thing, said, slot.get(), amount)}
-                    {thing.with_value(caution)}
+                    {cautions::once(Signal::derive(move || {
+                        desk.read(|view| thing.with_value(|thing| caution(view, thing)))
+                    }))}
                 </Read>
             </Above>
             <Below>
@@ -245,14 +249,12 @@ fn outcome(
     }
 }
 
-/// Once, where the work happens.
-fn caution(thing: &Thing) -> AnyView {
-    let text = match thing.purpose {
-        Use::Consumable if cautions::dries_by_oxidation(&thing.name) => cautions::oily_rags(),
-        Use::Consumable if cautions::is_resin_or_solvent(&thing.name) => cautions::data_sheet(),
-        Use::Consumable | Use::Timber | Use::Fitting => return nothing(),
-    };
-    view! { <Caution text=text.to_owned()/> }
+/// What goes with an item that is used; a lot's cautions came up when it came in and when it is sorted.
+fn caution(view: &View, thing: &Thing) -> Vec<Caution> {
+    match thing.source {
+        Source::Item(_) => of_source(view.shop, thing.source),
+        Source::Lot(_) => Vec::new(),
+    }
 }
 
 /// Where a draw goes: what bears it, and what it is for there.
