@@ -12,7 +12,7 @@ async function oil(thumb, cells = {}) {
   await thumb.tap("Use some");
 }
 
-journey("24 trays with one coat take 0.304 tin, and the working is kept with the draw", async ({ thumb }) => {
+journey("24 trays with one coat take 0.304 tin, said as 0.3, and the working is kept with the draw", async ({ thumb }) => {
   await oil(thumb);
   await thumb.tap("Area × coats");
   await thumb.type("Area of one, or length × width", "0.19 m2");
@@ -20,7 +20,7 @@ journey("24 trays with one coat take 0.304 tin, and the working is kept with the
   await thumb.type("How many alike", "24");
   await thumb.sees("0.19 m² × 24 × 1 coat = 4.56 m² ÷ 15 m² a tin");
   await thumb.sees("17.63");
-  await thumb.tap("Use 0.304 tin");
+  await thumb.tap("Use 0.3 tin");
   await thumb.kept("17.63");
   await openBuild(thumb, "Trays");
   await thumb.sees("0.19 m² × 24 × 1 coat = 4.56 m² ÷ 15 m² a tin");
@@ -29,11 +29,12 @@ journey("24 trays with one coat take 0.304 tin, and the working is kept with the
 journey("an area is two sides typed on the pad, and each coat takes as much again", async ({ thumb }) => {
   await oil(thumb);
   await thumb.tap("Area × coats");
-  for (const key of ["1", "m²", "rub out", "rub out", "6", "0", "0", "×", "5", "0", "0"]) await thumb.tap(key, "Number pad");
+  for (const key of ["1", "m²", "rub out", "rub out", "2", "4", "×", "1", "2"]) await thumb.tap(key, "Number pad");
   await thumb.tap(/^Coats/, "What is coated");
   await thumb.tap("2", "Number pad");
-  // In inches: 600 × 500 in are 2083.33 sq ft, which 161.459 sq ft a tin cover.
-  await thumb.sees("× 2 coats");
+  // 24 × 12 in are 2 sq ft, and 15 m² are 161.459 sq ft: two coats take 0.024774 of a tin for 58.00.
+  await thumb.sees("2 sq ft × 2 coats = 4 sq ft ÷ 15 m² a tin");
+  await thumb.sees("1.44");
 });
 
 journey("what is no area is refused by its field and kept as typed", async ({ thumb }) => {

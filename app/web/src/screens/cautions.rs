@@ -101,13 +101,15 @@ pub fn CautionsSheet(of: Option<Id>) -> impl IntoView {
         Some(desk.read(|view| super::away::name(view.shop, of)))
     });
     let one = move |caution: Caution| {
-        let state =
-            move || if known.read().contains(&caution) { words::seen_here() } else { words::not_seen() };
+        let state = move || {
+            let seen = known.read().contains(&caution);
+            seen.then(|| view! { <p class="note">{words::seen_here()}</p> })
+        };
         view! {
             <section class="caution">
                 <h2>{words::title(caution)}</h2>
                 <Drawn text=words::says(caution).to_owned()/>
-                <p class="note">{state}</p>
+                {state}
             </section>
         }
     };
@@ -133,7 +135,7 @@ pub fn CautionsSheet(of: Option<Id>) -> impl IntoView {
         <Sheet>
             <Head title=words::cautions().to_owned() note tight=true/>
             <Above>
-                <Read name=words::cautions().to_owned() below=words::cautions().to_owned()>
+                <Read name=words::cautions().to_owned() below=words::more().to_owned()>
                     {none}
                     {each(move || list.get(), one)}
                 </Read>

@@ -35,9 +35,9 @@ pub fn seen_here() -> &'static str {
     "seen on this device"
 }
 
-/// Beside one that was not.
-pub fn not_seen() -> &'static str {
-    "comes up where the work happens"
+/// What the long-break line names.
+pub fn more() -> &'static str {
+    "more of them"
 }
 
 /// The key under all.

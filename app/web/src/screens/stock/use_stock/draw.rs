@@ -275,11 +275,9 @@ fn lengths(desk: Desk, said: Said, slot: Slot) -> AnyView {
 /// Digits, two units of area, and the cross between two sides.
 fn areas(desk: Desk, said: Said) -> AnyView {
     let inches = desk.now_read(first_amount::in_inches);
-    let units = if inches {
-        [Unit::SquareFoot, Unit::SquareInch]
-    } else {
-        [Unit::SquareMetre, Unit::SquareCentimetre]
-    };
+    // Both, whatever the shop measures in: tins are printed in either.
+    let units =
+        if inches { [Unit::SquareFoot, Unit::SquareMetre] } else { [Unit::SquareMetre, Unit::SquareFoot] };
     let faces = units.map(units::short);
     let tap = move |tap: PadTap| {
         untrack(|| {
