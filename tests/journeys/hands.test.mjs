@@ -80,7 +80,7 @@ async function outOfReach({ page }, places) {
     for (let number = 0; number < (await keys.count()); number += 1) {
       const key = keys.nth(number);
       const reached = await key.evaluate((it) => {
-        it.scrollIntoView({ block: "nearest" });
+        it.scrollIntoView({ block: "center" });
         const { x, y, width, height } = it.getBoundingClientRect();
         return it.contains(document.elementFromPoint(x + width / 2, y + height / 2));
       });

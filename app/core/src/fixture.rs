@@ -256,7 +256,7 @@ impl Fixture {
         let called = words.next();
         *name = Some(called.clone());
         let purpose = purpose(&words.next());
-        let unit = unit(&words.next());
+        let unit = unit_of(&words.next());
         let low = words.dec("low");
         let content = words.named("holds").map(|size| dec(&size));
         let content_unit = words.named("in").map(|code| unit_of(&code));
@@ -533,10 +533,6 @@ fn basis(text: &str) -> Basis {
         "actual" => Basis::Actual,
         _ => panic!("measure {text}"),
     }
-}
-
-fn unit(text: &str) -> Unit {
-    unit_of(text)
 }
 
 fn unit_of(code: &str) -> Unit {

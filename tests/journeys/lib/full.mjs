@@ -57,7 +57,7 @@ function sheets(text) {
     `entry.${of("photo")}`, `entry.${of("receipt")}`, "receipt", `receipt.${of("receipt")}`, `line-lot.${of("receipt")}`, `line-expense.${of("receipt")}`, "by-product",
     "hours", "note", "no-home-yet", "expense",
     "stock", "new-lot", `same.${of("item")}`, `lot.${of("lot")}`, `lot.${of("item")}`, `journal.${of("lot")}`, `sort.${of("lot")}`, "use", `use.${of("lot")}`, `return.${of("draw")}`,
-    "plan", "shop", "journal.shop", "person", `person.${of("person")}`, "choices", "put-away", "bring-in",
+    "plan", "shop", "journal.shop", "person", `person.${of("person")}`, "choices", "put-away", "cautions", `cautions.${of("lot")}`, "bring-in",
   ];
 }
 

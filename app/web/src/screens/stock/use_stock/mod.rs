@@ -140,9 +140,7 @@ fn One(
                     {thing.with_value(|thing| slots.with_value(|slots| draw::ways(thing, slots, said, chosen)))}
                     {move || well(desk, thing, said, slot.get())}
                     {move || says(desk, thing, said, slot.get(), amount)}
-                    {cautions::once(Signal::derive(move || {
-                        desk.read(|view| thing.with_value(|thing| caution(view, thing)))
-                    }))}
+                    {minds(desk, thing)}
                 </Read>
             </Above>
             <Below>
@@ -247,6 +245,11 @@ fn outcome(
         figure: cost.map_or_else(|| words::cost_not_known().to_owned(), |cost| view.tongue.money(cost)),
         lacks: cost.is_none(),
     }
+}
+
+fn minds(desk: Desk, thing: StoredValue<Thing>) -> AnyView {
+    let of = move || desk.read(|view| thing.with_value(|thing| caution(view, thing)));
+    cautions::once(Signal::derive(of))
 }
 
 /// What goes with an item that is used; a lot's cautions came up when it came in and when it is sorted.
