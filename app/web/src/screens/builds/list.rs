@@ -47,7 +47,7 @@ pub fn BuildsSheet() -> impl IntoView {
     let note = move || rows.with(|rows| (!rows.is_empty()).then(|| words::cost_by_kind().to_owned()));
     let below = move || rows.with(|rows| Some(words::more_below(rows.len())));
     let waiting = Memo::new(move |_| notes::count(desk));
-    let away = Memo::new(move |_| desk.read(|view| put_away(view)));
+    let away = Memo::new(move |_| desk.read(put_away));
     view! {
         <Sheet>
             <Head title=title note=Signal::derive(note) tight=true/>
