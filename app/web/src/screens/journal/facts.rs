@@ -4,9 +4,8 @@ use crate::{
     screens::away,
     shell::desk::View,
     words::{
-        Tongue, away as away_words, cautions, common, drying as dries, gaps, journal as words, journal::Label,
-        photos,
-        units,
+        Tongue, away as away_words, cautions, common, drying as dries, gaps, journal as words,
+        journal::Label, photos, units,
     },
 };
 use benchslate_core::{
