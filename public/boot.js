@@ -1,4 +1,4 @@
-// Runs before the program: theme without a flash, whether the first sheet is painted, and the service worker with its offer of a newer version.
+// Runs before the program: theme and hand without a flash, whether the first sheet is painted, and the service worker with its offer of a newer version.
 //
 // What the page and this script say to each other, all on `window`:
 //   benchslate-update       a newer version waits. Also on view as <html data-update="waiting">, for a
@@ -13,6 +13,7 @@
   try {
     const theme = JSON.parse(localStorage.getItem("benchslate.theme"));
     if (theme === "light" || theme === "dark") root.dataset.theme = theme;
+    if (JSON.parse(localStorage.getItem("benchslate.hand")) === "left") root.dataset.hand = "left";
     // The page paints the first sheet of all: not over a journal that is there, nor for another sheet.
     if (localStorage.getItem("benchslate.begun")) root.dataset.begun = "";
   } catch {

@@ -256,12 +256,13 @@ impl Fixture {
         let called = words.next();
         *name = Some(called.clone());
         let purpose = purpose(&words.next());
-        let unit = unit(&words.next());
+        let unit = unit_of(&words.next());
         let low = words.dec("low");
         let content = words.named("holds").map(|size| dec(&size));
         let content_unit = words.named("in").map(|code| unit_of(&code));
         let on = On::Day(self.day);
-        kinds::Item { on, name: called, purpose, unit, word: None, content, content_unit, low }.into()
+        let item = kinds::Item::named(on, &called, purpose, unit);
+        kinds::Item { content, content_unit, low, ..item }.into()
     }
 
     fn lot(&self, words: &mut Words, name: &mut Option<String>) -> Body {
@@ -308,6 +309,7 @@ impl Fixture {
             by: words
                 .named("by")
                 .map(|by| if by == "client" { SuppliedBy::Client } else { SuppliedBy::Sponsor }),
+            mark: None,
             whence: words.named("from"),
             name: called,
         }
@@ -531,10 +533,6 @@ fn basis(text: &str) -> Basis {
         "actual" => Basis::Actual,
         _ => panic!("measure {text}"),
     }
-}
-
-fn unit(text: &str) -> Unit {
-    unit_of(text)
 }
 
 fn unit_of(code: &str) -> Unit {

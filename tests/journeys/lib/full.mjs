@@ -56,8 +56,8 @@ function sheets(text) {
     `entry.${of("stretch")}`, `entry.${of("draw")}`, `entry.${of("lot")}`, `entry.${of("note")}`, `entry.${of("drying")}`,
     `entry.${of("photo")}`, `entry.${of("receipt")}`, "receipt", `receipt.${of("receipt")}`, `line-lot.${of("receipt")}`, `line-expense.${of("receipt")}`, "by-product",
     "hours", "note", "no-home-yet", "expense",
-    "stock", "new-lot", `lot.${of("lot")}`, `lot.${of("item")}`, `journal.${of("lot")}`, `sort.${of("lot")}`, "use", `use.${of("lot")}`, `return.${of("draw")}`,
-    "plan", "shop", "journal.shop", "person", `person.${of("person")}`, "choices", "bring-in",
+    "stock", "new-lot", `same.${of("item")}`, `lot.${of("lot")}`, `lot.${of("item")}`, `journal.${of("lot")}`, `sort.${of("lot")}`, "use", `use.${of("lot")}`, `return.${of("draw")}`,
+    "plan", "shop", "journal.shop", "person", `person.${of("person")}`, "choices", "put-away", "cautions", `cautions.${of("lot")}`, "bring-in",
   ];
 }
 

@@ -174,7 +174,20 @@ fn bears(journal: &Journal, shop: &Shop, entry: Id, body: &Body, about: Bearer) 
         | Body::Item(_)
         | Body::Tool(_)
         | Body::Blade(_)
-        | Body::MonthlyCost(_) => is(Bearer::Shop),
+        | Body::MonthlyCost(_)
+        | Body::Same(_) => is(Bearer::Shop),
+        Body::Retired(it) => is(of(shop, it.what)),
+    }
+}
+
+/// Whose journal a thing is told in: its own where it has one, else the shop's.
+fn of(shop: &Shop, thing: Id) -> Bearer {
+    if shop.builds.contains_key(&thing) {
+        Bearer::Build(thing)
+    } else if shop.lots.contains_key(&thing) {
+        Bearer::Lot(thing)
+    } else {
+        Bearer::Shop
     }
 }
 

@@ -7,6 +7,7 @@
 //! Kept by: `tidy` (arrows), the property tests in `merge_laws`, and the lints of this crate.
 
 pub mod act;
+pub mod cautions;
 pub mod entries;
 pub mod find;
 pub mod id;

@@ -32,7 +32,9 @@ fn rank(body: &Body) -> u8 {
         | Body::Stage(_)
         | Body::Build(_)
         | Body::Item(_)
-        | Body::Tool(_) => 0,
+        | Body::Tool(_)
+        | Body::Retired(_)
+        | Body::Same(_) => 0,
         Body::BuildState(it) if it.state != State::Closed => 0,
         Body::Lot(_) | Body::Trip(_) | Body::Receipt(_) => 1,
         Body::ByProduct(_) => 2,

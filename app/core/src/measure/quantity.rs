@@ -82,6 +82,11 @@ impl Quantity {
         fixed::mul_div(self.0, fixed::SCALE, one.0).map(Quantity)
     }
 
+    /// So many times `one`, rounded once: 2 tins of 750 ml are 1500 ml.
+    pub(crate) fn times(self, one: Quantity) -> Option<Quantity> {
+        fixed::mul_div(self.0, one.0, fixed::SCALE).map(Quantity)
+    }
+
     /// The same size the other way.
     pub(crate) fn negated(self) -> Quantity {
         Quantity(self.0.saturating_neg())

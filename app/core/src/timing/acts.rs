@@ -276,7 +276,9 @@ impl Hand<'_> {
             | Body::Made(_)
             | Body::HandOver(_)
             | Body::BuildState(_)
-            | Body::Drying(_) => None,
+            | Body::Drying(_)
+            | Body::Retired(_)
+            | Body::Same(_) => None,
         }
     }
 }

@@ -3,7 +3,10 @@
 use super::{
     clocks::{Clock, clocks},
     drying::{self, Dries},
-    likely::{UsualDraw, first_on_a_lot, last_at_work, last_beside, last_done, next_stages, usual_draw},
+    likely::{
+        UsualDraw, first_on_a_lot, last_at_work, last_beside, last_done, next_stages, offers_bearer,
+        usual_draw,
+    },
     worked,
 };
 use crate::{
@@ -38,7 +41,7 @@ pub struct Bench {
     pub people: Vec<Named>,
     /// The likeliest next stages.
     pub next: Vec<Named>,
-    /// How many stages there are.
+    /// How many stages are offered.
     pub stages: usize,
     /// The usual draw at the stage that runs.
     pub usual: Option<Usual>,
@@ -183,7 +186,7 @@ pub fn look(shop: &Shop, now: Instant, wish: Option<Bearer>) -> Bench {
         title: bearer.and_then(|bearer| title(shop, bearer)),
         people: last_at_work(shop).into_iter().map(|id| person(shop, id)).collect(),
         next: next.into_iter().take(NEXT_KEYS).map(|id| stage_named(shop, id)).collect(),
-        stages: shop.stages.len(),
+        stages: shop.stages.keys().filter(|id| shop.offers(**id)).count(),
         usual: stage.and_then(|stage| usual_draw(shop, stage)).and_then(|draw| usual(shop, draw)),
         beside: bearer
             .zip(done.as_ref())
@@ -197,15 +200,13 @@ pub fn look(shop: &Shop, now: Instant, wish: Option<Bearer>) -> Bench {
 }
 
 fn bearer(shop: &Shop, clocks: &[Clock], wish: Option<Bearer>) -> Option<Bearer> {
-    let stands = |bearer: &Bearer| match bearer {
-        Bearer::Build(id) => shop.builds.contains_key(id),
-        Bearer::Lot(id) => shop.lots.contains_key(id),
-        Bearer::Shop => true,
-    };
+    // What was put away is worked for only while a clock says so.
+    let offered = |bearer: &Bearer| offers_bearer(shop, *bearer);
     let running = clocks.last().map(|clock| clock.bearer);
-    let last = || shop.stretches.iter().rev().map(|stretch| stretch.bearer).find(stands);
-    let newest = || shop.builds.iter().max_by_key(|(_, build)| build.order).map(|(id, _)| Bearer::Build(*id));
-    running.or(wish.filter(stands)).or_else(|| {
+    let last = || shop.stretches.iter().rev().map(|stretch| stretch.bearer).find(offered);
+    let open = || shop.builds.iter().filter(|(id, _)| shop.offers(**id));
+    let newest = || open().max_by_key(|(_, build)| build.order).map(|(id, _)| Bearer::Build(*id));
+    running.or(wish.filter(offered)).or_else(|| {
         let (last, newest) = (last(), newest());
         last.or(newest)
     })
@@ -348,6 +349,17 @@ mod tests {
         assert_eq!(look(&shed.shop(), clock("10:00"), None).bearer, Some(Bearer::Build(TRAYS)));
         shed.open(ANA, "08:05");
         assert_eq!(look(&shed.shop(), clock("10:00"), wish).bearer, Some(Bearer::Build(TRAYS)));
+    }
+
+    #[test]
+    fn a_build_that_was_put_away_is_worked_for_only_by_a_clock_that_runs() {
+        let mut shed = Shed::new();
+        shed.log(ANA, "07:00", "08:00", &[]);
+        let on = crate::journal::On::At(crate::timing::clocks::tests::when("08:30"));
+        shed.enter(crate::journal::kinds::Retired { on, what: TRAYS, back: false }.into());
+        assert_eq!(look(&shed.shop(), clock("10:00"), Some(Bearer::Build(TRAYS))).bearer, None);
+        shed.open(ANA, "08:45");
+        assert_eq!(look(&shed.shop(), clock("10:00"), None).bearer, Some(Bearer::Build(TRAYS)));
     }
 
     #[test]

@@ -21,14 +21,19 @@ pub fn next_stages(shop: &Shop, after: Option<Id>) -> Vec<Id> {
         shop.stages.iter().map(|(id, stage)| (stage.place, stage.name.as_str(), *id)).collect();
     listed.order();
     let mut list: Vec<Id> = listed.into_iter().map(|(_, _, id)| id).collect();
+    // Put away ones keep their place until the list has been turned to the one that was done.
+    let offered = |mut list: Vec<Id>| {
+        list.retain(|id| shop.offers(*id));
+        list
+    };
     if let Some(at) = after.and_then(|after| list.iter().position(|id| *id == after)) {
         list.rotate_left(at.saturating_add(1));
         list.pop();
     }
-    let Some(after) = after else { return list };
+    let Some(after) = after else { return offered(list) };
     let followed = followers(shop, after);
     list.order_by_key(|id| std::cmp::Reverse(followed.get(id).copied()));
-    list
+    offered(list)
 }
 
 /// How often each stage followed this one in a build, and the last place at which it did.
@@ -68,6 +73,7 @@ pub fn usual_draw(shop: &Shop, stage: Id) -> Option<UsualDraw> {
         .draws
         .iter()
         .filter(|draw| draw.stage == Some(stage) && draw.returns.is_none() && draw.order.day >= since)
+        .filter(|draw| offers_stock(shop, draw.from))
         .collect();
     let alike = |one: &Draw, other: &Draw| {
         one.from == other.from && one.quantity == other.quantity && one.typed.1 == other.typed.1
@@ -75,6 +81,26 @@ pub fn usual_draw(shop: &Shop, stage: Id) -> Option<UsualDraw> {
     let often = |draw: &Draw| recent.iter().filter(|other| alike(draw, other)).count();
     let best = recent.iter().enumerate().max_by_key(|(place, draw)| (often(draw), *place))?.1;
     Some(UsualDraw { from: best.from, quantity: best.typed.0, unit: best.typed.1, side: best.side })
+}
+
+/// Whether stock is offered: neither the lot nor the item has been put away.
+pub fn offers_stock(shop: &Shop, from: Source) -> bool {
+    match from {
+        Source::Item(id) => shop.offers(id),
+        Source::Lot(id) => {
+            let item = shop.lots.get(&id).and_then(|lot| lot.item);
+            shop.offers(id) && item.is_none_or(|item| shop.offers(item))
+        }
+    }
+}
+
+/// Whether something to work for is offered.
+pub fn offers_bearer(shop: &Shop, bearer: Bearer) -> bool {
+    match bearer {
+        Bearer::Build(id) => shop.builds.contains_key(&id) && shop.offers(id),
+        Bearer::Lot(id) => shop.lots.contains_key(&id) && offers_stock(shop, Source::Lot(id)),
+        Bearer::Shop => true,
+    }
 }
 
 /// What a draw is probably for. While a clock runs: what the same thing was for when it was last drawn at that
@@ -142,7 +168,13 @@ pub fn last_at_work(shop: &Shop) -> Vec<Id> {
         let latest = left.entry(stretch.person).or_insert(now);
         *latest = now.max(*latest);
     }
-    let mut people: Vec<Id> = shop.people.keys().copied().collect();
+    let still_there = |id: &Id| left.get(id).is_some_and(|left| left.going);
+    let offered = |id: &Id| shop.offers(*id) || still_there(id);
+    let mut people: Vec<Id> = shop.people.keys().copied().filter(offered).collect();
+    // Somebody holds the phone.
+    if people.is_empty() {
+        people = shop.people.keys().copied().collect();
+    }
     people.order_by_key(|id| std::cmp::Reverse(left.get(id).copied()));
     people
 }
@@ -208,16 +240,7 @@ mod tests {
     }
 
     fn discs(bench: &mut Bench) -> Id {
-        let item = kinds::Item {
-            on: On::At(when("08:30")),
-            name: "disc".into(),
-            purpose: Use::Consumable,
-            unit: Unit::Each,
-            word: None,
-            content: None,
-            content_unit: None,
-            low: None,
-        };
+        let item = kinds::Item::named(On::At(when("08:30")), "disc", Use::Consumable, Unit::Each);
         bench.enter(item.into())
     }
 
@@ -326,6 +349,44 @@ mod tests {
         assert_eq!(last_at_work(&bench.shop()), [BO, ANA]);
         bench.enter(plain(ANA, "14:30").into());
         assert_eq!(last_at_work(&bench.shop()), [ANA, BO], "still there");
+    }
+
+    #[test]
+    fn what_was_put_away_is_not_offered_until_it_is_taken_back() {
+        let mut bench = Bench::new();
+        bench.log(BO, "07:00", "08:00", &[]);
+        done(&mut bench, &[(10, "08:00", "09:00")]);
+        let disc = discs(&mut bench);
+        bench.enter(drawn(disc, "4", "08:30", Some(SAND)).into());
+        let put = |bench: &mut Bench, what, at, back| {
+            bench.enter(kinds::Retired { on: On::At(when(at)), what, back }.into())
+        };
+        for what in [standing_id(11), disc, BO, TRAYS] {
+            put(&mut bench, what, "10:00", false);
+        }
+        let shop = bench.shop();
+        assert_eq!(next_stages(&shop, Some(SAND)).first(), Some(&standing_id(12)));
+        assert!(!next_stages(&shop, None).contains(&standing_id(11)));
+        assert_eq!(usual_draw(&shop, SAND), None);
+        assert_eq!(last_at_work(&shop), [ANA]);
+        assert!(!offers_bearer(&shop, Bearer::Build(TRAYS)));
+        // All that names them stays whole.
+        assert_eq!((shop.people.len(), shop.builds.len(), shop.odd.len()), (2, 1, 0));
+        for what in [standing_id(11), disc, BO, TRAYS] {
+            put(&mut bench, what, "11:00", true);
+        }
+        let shop = bench.shop();
+        assert_eq!(next_stages(&shop, Some(SAND)).first(), Some(&standing_id(11)));
+        assert!(usual_draw(&shop, SAND).is_some() && offers_bearer(&shop, Bearer::Build(TRAYS)));
+        assert_eq!(last_at_work(&shop), [ANA, BO]);
+    }
+
+    #[test]
+    fn who_is_still_there_is_offered_although_put_away() {
+        let mut bench = Bench::new();
+        bench.open(BO, "08:05");
+        bench.enter(kinds::Retired { on: On::At(when("09:00")), what: BO, back: false }.into());
+        assert_eq!(last_at_work(&bench.shop()), [BO, ANA]);
     }
 
     #[test]

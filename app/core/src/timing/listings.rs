@@ -111,6 +111,7 @@ fn lots_got_for_a_build_and_their_sorts_are_in_its_journal() {
             receipt: None,
             value: None,
             by: None,
+            mark: None,
             whence: None,
         }
         .into(),

@@ -9,6 +9,7 @@ pub mod afterwards;
 pub mod asked;
 pub mod bench;
 pub mod breakdown;
+pub mod builds;
 pub mod clocks;
 pub mod drying;
 pub mod likely;

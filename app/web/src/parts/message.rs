@@ -33,8 +33,22 @@ pub fn Message(
     }
 }
 
-/// A caution beside a red rule: what can hurt, in one sentence.
+/// A caution beside a red rule: what can hurt, in one sentence; at its right a key that takes it away.
 #[component]
-pub fn Caution(#[prop(into)] text: Signal<String>) -> impl IntoView {
-    view! { <p class="caut">{move || text.get()}</p> }
+pub fn Caution(
+    #[prop(into)] text: Signal<String>,
+    /// On the key.
+    #[prop(optional, into)]
+    key: String,
+    /// The key read aloud.
+    #[prop(optional, into)]
+    key_name: String,
+    #[prop(optional, into)] on_tap: Option<Callback<()>>,
+) -> impl IntoView {
+    let key = on_tap.map(|tap| {
+        view! {
+            <button type="button" class="open" aria-label=key_name on:click=move |_| tap.run(())>{key}</button>
+        }
+    });
+    view! { <div class="caut"><p>{move || text.get()}</p>{key}</div> }
 }

@@ -13,6 +13,7 @@ pub mod goes_on; // the long-break line
 pub mod growth; // an opened figure, level by level
 pub mod hatch; // patterns by kind, areas and swatches
 pub mod journal_line; // time | kind | amount; struck, corrected
+pub mod kept_row;
 pub mod key; // the drawn key
 pub mod mark; // the last mark, with Undo
 pub mod message; // messages and cautions

@@ -1,7 +1,9 @@
 //! The sheets, a folder a place.
 
+pub mod away;
 pub mod bench;
 pub mod builds;
+pub mod cautions;
 pub mod cost;
 pub mod drying;
 pub mod first_amount;
@@ -74,6 +76,7 @@ pub fn sheet(place: Place) -> AnyView {
         Place::LineExpense(id) => view! { <stock::ExpenseSheet of=id/> },
         Place::ByProduct => view! { <receipts::ByProductSheet/> },
         Place::Expense => view! { <stock::ExpenseSheet/> },
+        Place::Same(id) => view! { <stock::SameSheet item=id/> },
         Place::Sort(id) => view! { <stock::SortSheet lot=id/> },
         Place::Build(id, Tab::Cost) => view! { <cost::CostSheet of=id/> },
         Place::Build(id, Tab::Spent) => view! { <cost::SpentSheet of=id/> },
@@ -83,6 +86,8 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Person(of) => view! { <shop::PersonSheet of/> },
         Place::Choices => view! { <shop::ChoicesSheet/> },
         Place::Sample => view! { <sample::SampleSheet/> },
+        Place::Cautions(of) => view! { <cautions::CautionsSheet of/> },
+        Place::PutAway => view! { <away::AwaySheet/> },
         Place::BringIn => view! { <shop::BringInSheet/> },
     }
 }

@@ -72,6 +72,8 @@ pub enum Place {
     LotJournal(Id),
     /// What happened for the shop as a whole, newest first.
     ShopJournal,
+    /// An item that is another one.
+    Same(Id),
     /// What a salvaged lot yielded.
     Sort(Id),
     /// Use stock; of which lot or item, where that is chosen.
@@ -86,6 +88,10 @@ pub enum Place {
     Person(Option<Id>),
     /// Shop-wide choices: currency, units, week, rates.
     Choices,
+    /// All cautions, or those of a lot or item.
+    Cautions(Option<Id>),
+    /// What is not offered any more.
+    PutAway,
     /// A journal brought in from a file.
     BringIn,
     /// The sample shop: into it, and out again.
@@ -125,6 +131,7 @@ impl Place {
             Place::Lot(id) => format!("lot.{id}"),
             Place::LotJournal(id) => format!("journal.{id}"),
             Place::ShopJournal => SHOP_JOURNAL.into(),
+            Place::Same(id) => format!("same.{id}"),
             Place::Sort(id) => format!("sort.{id}"),
             Place::Use(None) => "use".into(),
             Place::Use(Some(id)) => format!("use.{id}"),
@@ -134,6 +141,9 @@ impl Place {
             Place::Person(None) => "person".into(),
             Place::Person(Some(id)) => format!("person.{id}"),
             Place::Choices => "choices".into(),
+            Place::Cautions(None) => "cautions".into(),
+            Place::Cautions(Some(id)) => format!("cautions.{id}"),
+            Place::PutAway => "put-away".into(),
             Place::BringIn => "bring-in".into(),
             Place::Sample => "sample".into(),
         }
@@ -178,6 +188,8 @@ impl Place {
             "shop" => Place::Shop,
             "person" => Place::Person(None),
             "choices" => Place::Choices,
+            "cautions" => Place::Cautions(None),
+            "put-away" => Place::PutAway,
             "bring-in" => Place::BringIn,
             "sample" => Place::Sample,
             _ => return None,
@@ -197,10 +209,12 @@ impl Place {
             ("line-lot", None) => Place::LineLot(id),
             ("line-expense", None) => Place::LineExpense(id),
             ("receipt", None) => Place::Receipt(Some(id)),
+            ("same", None) => Place::Same(id),
             ("sort", None) => Place::Sort(id),
             ("use", None) => Place::Use(Some(id)),
             ("return", None) => Place::Return(id),
             ("person", None) => Place::Person(Some(id)),
+            ("cautions", None) => Place::Cautions(Some(id)),
             _ => return None,
         })
     }
@@ -259,6 +273,7 @@ mod tests {
             Place::Lot(id),
             Place::LotJournal(id),
             Place::ShopJournal,
+            Place::Same(id),
             Place::Sort(id),
             Place::Use(None),
             Place::Use(Some(id)),
@@ -268,6 +283,9 @@ mod tests {
             Place::Person(None),
             Place::Person(Some(id)),
             Place::Choices,
+            Place::Cautions(None),
+            Place::Cautions(Some(id)),
+            Place::PutAway,
             Place::BringIn,
             Place::Sample,
         ];

@@ -22,6 +22,10 @@ pub enum Small {
     Begun,
     /// That the sample shop is open, in a database of its own.
     Sample,
+    /// Which cautions were tapped away: their codes.
+    Cautions,
+    /// The hand that holds the phone, where it isn't the right one.
+    Hand,
 }
 
 impl Small {
@@ -31,6 +35,8 @@ impl Small {
             Self::BackedUp => "benchslate.backed-up",
             Self::Begun => "benchslate.begun",
             Self::Sample => "benchslate.sample",
+            Self::Cautions => "benchslate.cautions-seen",
+            Self::Hand => "benchslate.hand",
         }
     }
 }

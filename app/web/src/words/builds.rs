@@ -82,6 +82,11 @@ pub fn last_done(stage: &str, day: &str) -> String {
     format!("{stage}, {day}")
 }
 
+/// A build that is closed or laid aside.
+pub fn stands(state: &str, day: &str) -> String {
+    format!("{state}, {day}")
+}
+
 /// Nothing was done on it.
 pub fn not_begun(day: &str) -> String {
     format!("no hours yet; since {day}")

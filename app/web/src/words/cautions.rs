@@ -1,64 +1,136 @@
-//! Cautions: one sentence each, where the work happens, once.
+//! Cautions: one sentence each, where the work happens, once; all of them on a sheet of their own.
 //!
-//! Sources: ISPM 15 (treatment marks of wood packaging: HT, DH, MB, SF); common practice of the trade for the rest.
+//! What goes with what is core's (`journal::cautions`). Sources: ISPM 15 for the marks of packaging (HT, DH, MB, SF);
+//! common practice of the trade for the rest. Checked in `tests/reference/cautions.rs`.
 
-/// Wood with no treatment mark, or one that is not known.
-pub fn unknown_treatment() -> &'static str {
-    "No treatment mark, or MB: not for furniture, indoors or food. HT and DH: treated against pests only, says nothing of spills. SF: fumigated; if in doubt, leave it."
+use benchslate_core::journal::{cautions::Caution, kinds::Mark};
+
+/// The sheet of all, and the way to it.
+pub fn cautions() -> &'static str {
+    "Cautions"
 }
 
-/// Old floors, pews, doors.
-pub fn old_finish() -> &'static str {
-    "Old finish and paint may hold lead, old mastic or tile backing asbestos: have it tested before sanding or scraping."
+/// The same, on the sheet of a thing.
+pub fn so_many(count: usize) -> String {
+    if count == 1 { "1 for this".to_owned() } else { format!("{count} for this") }
 }
 
-/// Green, brown or tarry outdoor timber, and holes with fresh dust.
-pub fn outdoor_timber() -> &'static str {
-    "Green, brown or tarry: pressure-treated, not indoors, never burn. Holes with fresh dust: keep away from other stock."
+/// At the end of the way to all.
+pub fn each_once() -> &'static str {
+    "each is shown once"
 }
 
-/// Before milling salvaged stock.
-pub fn metal() -> &'static str {
-    "Before milling: check for metal; wear eye and ear protection; a detector misses some."
+/// The key of one.
+pub fn seen() -> &'static str {
+    "Seen"
 }
 
-/// Finishes that dry by taking up oxygen: oils and what is made with them.
-pub fn oily_rags() -> &'static str {
-    "Spread oily rags flat outdoors, or put them under water in a lidded metal tin: they can set themselves alight."
+/// The same, read aloud.
+pub fn seen_name(caution: Caution) -> String {
+    ["Seen: ", title(caution)].concat()
 }
 
-/// Resin, solvent.
-pub fn data_sheet() -> &'static str {
-    "Follow the data sheet; gloves, air; sensitising can be for life."
+/// Beside one that was seen.
+pub fn seen_here() -> &'static str {
+    "seen on this device"
 }
 
-/// Whether a name is that of a finish that dries by oxidation: until items carry the flag, their names tell.
-pub fn dries_by_oxidation(name: &str) -> bool {
-    has_word(name, &["oil", "linseed", "tung", "varnish", "danish"])
-        && !has_word(name, &["engine", "cutting", "machine"])
+/// What the long-break line names.
+pub fn more() -> &'static str {
+    "more of them"
 }
 
-/// Whether a name is that of a resin or solvent.
-pub fn is_resin_or_solvent(name: &str) -> bool {
-    has_word(name, &["resin", "epoxy", "hardener", "solvent", "thinner", "thinners", "lacquer", "acetone"])
+/// The key under all.
+pub fn show_again() -> &'static str {
+    "Show them again"
 }
 
-fn has_word(name: &str, words: &[&str]) -> bool {
-    let name = name.to_lowercase();
-    name.split(|c: char| !c.is_alphanumeric()).any(|word| words.contains(&word))
+/// Under it.
+pub fn where_the_work_is() -> &'static str {
+    "where the work happens"
 }
 
-#[cfg(test)]
-mod tests {
-    use super::*;
+/// The hand, read aloud.
+pub fn keys() -> &'static str {
+    "Caution keys"
+}
 
-    #[test]
-    fn oils_are_told_by_their_names() {
-        for name in ["Hard oil, 750 ml", "Boiled linseed", "Spar varnish"] {
-            assert!(dries_by_oxidation(name), "{name}");
+/// None goes with a thing.
+pub fn none() -> &'static str {
+    "None goes with it."
+}
+
+/// The set of treatment marks.
+pub fn mark() -> &'static str {
+    "Treatment mark, on pallets and crates"
+}
+
+/// Nobody looked for one.
+pub fn not_looked() -> &'static str {
+    "not looked for"
+}
+
+/// One of the set.
+pub fn of_mark(mark: Mark) -> &'static str {
+    match mark {
+        Mark::None => "none",
+        Mark::Ht => "HT",
+        Mark::Dh => "DH",
+        Mark::Mb => "MB",
+        Mark::Sf => "SF",
+    }
+}
+
+/// What it is about.
+pub fn title(caution: Caution) -> &'static str {
+    match caution {
+        Caution::UnknownTreatment => "No treatment mark, or MB",
+        Caution::TreatedForPests => "HT and DH",
+        Caution::Fumigated => "SF",
+        Caution::OldFinish => "Old finish",
+        Caution::OutdoorTimber => "Outdoor timber",
+        Caution::Metal => "Metal in old timber",
+        Caution::Kindling => "Kindling",
+        Caution::SandingDust => "Sanding dust",
+        Caution::OilyRags => "Oily rags",
+        Caution::DataSheet => "Resin and solvent",
+        Caution::FoodContact => "What touches food",
+        Caution::Blades => "Filming near a blade",
+        Caution::LoadAndFixing => "Load and fixing",
+    }
+}
+
+/// The sentence.
+pub fn says(caution: Caution) -> &'static str {
+    match caution {
+        Caution::UnknownTreatment => {
+            "Pallets and crates without a mark, or with MB: unknown treatment or methyl bromide, not for furniture, indoors or food."
         }
-        for name in ["Boiler plate", "Wood glue", "Cutting oil"] {
-            assert!(!dries_by_oxidation(name), "{name}");
+        Caution::TreatedForPests => "HT, DH: treated against pests only; says nothing of spills.",
+        Caution::Fumigated => "SF: fumigated; if in doubt, leave it.",
+        Caution::OldFinish => {
+            "Old finish and paint may hold lead, old mastic or tile backing asbestos: have it tested before sanding or scraping."
+        }
+        Caution::OutdoorTimber => {
+            "Green, brown or tarry: pressure-treated, not indoors, never burn. Holes with fresh dust: keep away from other stock."
+        }
+        Caution::Metal => {
+            "Before milling: check for metal; wear eye and ear protection; a detector misses some."
+        }
+        Caution::Kindling => "What is culled for kindling: never painted, treated or unknown wood.",
+        Caution::SandingDust => {
+            "Sanding: extract at the machine and wear a fitting mask; wood dust can cause cancer, and limits differ by country."
+        }
+        Caution::OilyRags => {
+            "Spread oily rags flat outdoors, or put them under water in a lidded metal tin: they can set themselves alight."
+        }
+        Caution::DataSheet => "Follow the data sheet; gloves, air; sensitising can be for life.",
+        Caution::FoodContact => {
+            "For what touches food: the finish fully cured, and stated for food contact on its data sheet."
+        }
+        Caution::Blades => "Don\u{2019}t reach over a running blade for a shot; guards stay on.",
+        Caution::LoadAndFixing => {
+            "Load and fixing are not checked by this program; local codes and licensed trades decide."
         }
     }
 }

@@ -240,6 +240,7 @@ fn odd(odd: &Odd) -> &'static str {
         },
         Odd::EndsBeforeStart => "ends before it begins",
         Odd::LinesBeyondTotal => "its lines come to more than was paid",
+        Odd::SameAlready => "the two are one item already",
         Odd::UnitDoesNotFit => "the unit doesn\u{2019}t fit the stock",
         Odd::Lost { .. } => "names something that is struck out",
     }
@@ -252,6 +253,7 @@ fn how_odd(odd: &Odd) -> &'static str {
         Odd::OutOfRange(_) => "That part is not counted.",
         Odd::Unreadable | Odd::UnitDoesNotFit => "Not counted.",
         Odd::LinesBeyondTotal => "The lines are counted.",
+        Odd::SameAlready => "Says nothing new.",
         Odd::Lost { .. } => "Counted without it.",
     }
 }
@@ -268,7 +270,7 @@ fn who(shop: &Shop, person: Id) -> String {
 pub fn name(shop: &Shop, source: Source) -> String {
     let name = match source {
         Source::Lot(id) => shop.lots.get(&id).map(|lot| lot.name.clone()),
-        Source::Item(id) => shop.items.get(&id).map(|item| item.name.clone()),
+        Source::Item(id) => shop.item(id).map(|item| item.name.clone()),
     };
     name.filter(|name| !name.is_empty()).unwrap_or_else(|| "stock that is not there".to_owned())
 }

@@ -145,6 +145,8 @@ pub fn kind(kind: Kind) -> &'static str {
         Kind::BuildState => "build",
         Kind::Drying => "dries",
         Kind::Photo => "photo",
+        Kind::Retired => "put away",
+        Kind::Same => "same",
     }
 }
 
@@ -211,6 +213,21 @@ pub fn overlaps() -> &'static str {
 /// The end lies before the start.
 pub fn ends_before_start() -> &'static str {
     "ends before it begins: no hours"
+}
+
+/// An item that is another one.
+pub fn same_as(item: &str, other: &str) -> String {
+    format!("{item} is the same as {other}")
+}
+
+/// A build that would be a repeat of itself.
+pub fn repeats_itself() -> &'static str {
+    "It can’t be a repeat of itself, or of one that is a repeat of it."
+}
+
+/// Two items that are one already.
+pub fn one_already() -> &'static str {
+    "they are one item already"
 }
 
 /// A figure can't be said.
@@ -297,6 +314,7 @@ pub enum Label {
     Breaks,
     By,
     Camera,
+    Covers,
     Culled,
     Day,
     Delivery,
@@ -308,6 +326,7 @@ pub enum Label {
     Fee,
     For,
     ForBuild,
+    FoodSafe,
     Freight,
     From,
     Gone,
@@ -319,6 +338,7 @@ pub enum Label {
     Life,
     Load,
     Low,
+    Mark,
     Name,
     NewPrice,
     Note,
@@ -326,6 +346,7 @@ pub enum Label {
     OfValue,
     Off,
     OneOff,
+    Oxidises,
     Paid,
     Pieces,
     Power,
@@ -342,6 +363,7 @@ pub enum Label {
     Scrap,
     Seen,
     Settled,
+    SameAs,
     SideOf,
     Spoilage,
     Spoiled,
@@ -393,6 +415,7 @@ pub fn label(label: Label) -> &'static str {
         Label::Begun => "Begun",
         Label::Breaks => "Breaks",
         Label::Camera => "Camera",
+        Label::Covers => "One coat covers",
         Label::Culled => "Culled",
         Label::Day => "Day",
         Label::Delivery => "Delivery, new",
@@ -403,6 +426,7 @@ pub fn label(label: Label) -> &'static str {
         Label::Fee => "Fee",
         Label::For => "For",
         Label::ForBuild => "Got for",
+        Label::FoodSafe => "Stated for food",
         Label::Freight => "Freight",
         Label::From => "From",
         Label::Good => "Good",
@@ -410,10 +434,12 @@ pub fn label(label: Label) -> &'static str {
         Label::Km => "Kilometres",
         Label::Length => "How long",
         Label::Low => "Low under",
+        Label::Mark => "Treatment mark",
         Label::Name => "Name",
         Label::NewPrice => "Price new",
         Label::Note => "Note",
         Label::Of => "Of",
+        Label::Oxidises => "Dries by oxidation",
         Label::Paid => "Paid",
         Label::Pieces => "Pieces",
         Label::Quantity => "How much",
@@ -421,6 +447,7 @@ pub fn label(label: Label) -> &'static str {
         Label::Role => "Counts as",
         Label::Rough => "As it came",
         Label::Seen => "Seen at",
+        Label::SameAs => "Same as",
         Label::SideOf => "Side",
         Label::Stage => "Stage",
         Label::Tax => "Tax",

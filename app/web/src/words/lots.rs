@@ -1,5 +1,35 @@
 //! A new lot: what came, how, and for how much.
 
+/// What a finish covers, by its tin or data sheet.
+pub fn covers() -> &'static str {
+    "one coat covers"
+}
+
+/// In that field.
+pub fn covers_hint() -> &'static str {
+    "12 m2 a litre"
+}
+
+/// How a finish dries.
+pub fn oxidises() -> &'static str {
+    "Dries by oxidation"
+}
+
+/// Under it.
+pub fn oxidises_note() -> &'static str {
+    "oils, and varnishes made with them: their rags can set themselves alight"
+}
+
+/// What its maker states.
+pub fn food_safe() -> &'static str {
+    "Stated for contact with food"
+}
+
+/// Under it.
+pub fn food_safe_note() -> &'static str {
+    "on its data sheet, once fully cured"
+}
+
 /// The head of the form: `New lot, salvaged`.
 pub fn new_lot(origin: &str) -> String {
     format!("New lot, {origin}")

@@ -2,6 +2,7 @@
 //!
 //! Never: a figure worked out here, a sentence built elsewhere. Kept by: review, and `core` has no text.
 
+pub mod away;
 pub mod bench;
 pub mod builds;
 pub mod cautions;
@@ -23,6 +24,7 @@ pub mod photos;
 pub mod receipts;
 pub mod refusal;
 pub mod salvage;
+pub mod same;
 pub mod sample;
 pub mod shop;
 pub mod stock;

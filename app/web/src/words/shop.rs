@@ -129,6 +129,16 @@ pub fn looks() -> [&'static str; 3] {
     ["by day", "by night", "as the phone"]
 }
 
+/// Over the choice of hands.
+pub fn hand() -> &'static str {
+    "Hand that holds it"
+}
+
+/// Right, left.
+pub fn hands() -> [&'static str; 2] {
+    ["right hand", "left hand"]
+}
+
 /// Over what is kept here.
 pub fn kept_here() -> &'static str {
     "Kept here"

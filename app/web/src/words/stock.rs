@@ -205,6 +205,67 @@ pub fn pieces() -> &'static str {
     "Pieces"
 }
 
+/// The way by what is coated.
+pub fn area_and_coats() -> &'static str {
+    "Area × coats"
+}
+
+/// Its cells, read aloud.
+pub fn how_coated() -> &'static str {
+    "What is coated"
+}
+
+/// Its cells.
+pub fn area_of_one() -> &'static str {
+    "Area of one"
+}
+
+/// The same.
+pub fn coats() -> &'static str {
+    "Coats"
+}
+
+/// Over the well of an area: typed as it is, or as two sides.
+pub fn area_to_coat() -> &'static str {
+    "Area of one, or length × width"
+}
+
+/// Over the well of coats.
+pub fn how_many_coats() -> &'static str {
+    "How many coats"
+}
+
+/// No area typed.
+pub fn area_missing() -> &'static str {
+    "No area yet: 0.19 m², or two sides, 600 × 320."
+}
+
+/// Beyond all limits.
+pub fn area_too_large() -> &'static str {
+    "Larger than any shop: check the area. Kept as typed."
+}
+
+/// `0.19 m² × 24 × 2 coats = 9.12 m²`.
+pub fn coated(one: &str, pieces: u32, coats: u32, all: &str) -> String {
+    let mut text = one.to_owned();
+    if pieces != 1 {
+        text.push_str(&format!(" × {pieces}"));
+    }
+    text.push_str(&if coats == 1 { " × 1 coat".to_owned() } else { format!(" × {coats} coats") });
+    text.push_str(&format!(" = {all}"));
+    text
+}
+
+/// `15 m² a tin`.
+pub fn covers_each(area: &str, each: &str) -> String {
+    format!("{area} {each}")
+}
+
+/// The working of a coating.
+pub fn coated_by(coated: &str, covers: &str) -> String {
+    format!("{coated} ÷ {covers}")
+}
+
 /// A count.
 pub fn count() -> &'static str {
     "Count"

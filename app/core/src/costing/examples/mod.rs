@@ -5,6 +5,7 @@
 mod figures;
 mod gaps;
 mod labour;
+mod merged;
 mod money;
 mod salvage;
 mod shop;

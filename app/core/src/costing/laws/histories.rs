@@ -52,7 +52,7 @@ pub(super) struct Line {
 pub(super) struct History(Vec<Line>);
 
 pub(super) fn line() -> impl Strategy<Value = Line> {
-    (0..32_u8, 0..64_usize, 0..64_usize, 0..4_000_u32, 1..29_u32)
+    (0..33_u8, 0..64_usize, 0..64_usize, 0..4_000_u32, 1..29_u32)
         .prop_map(|(does, what, of, amount, day)| Line { does, what, of, amount, day })
 }
 
@@ -131,6 +131,7 @@ impl Line {
                 None => format!("strike {named}"),
             },
             17 => format!("{} {named}", if amount % 2 == 0 { "strike" } else { "again" }),
+            32 => format!("same {item} {}", pick(&["disc", "hinge", "board"], of)),
             31 => format!("dry oak held {} next {amount}", amount % 90),
             _ => self.running(at, bearer, person, &number),
         };

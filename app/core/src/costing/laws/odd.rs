@@ -108,6 +108,7 @@ fn lot() -> impl Strategy<Value = Body> {
             receipt: None,
             value: None,
             by: None,
+            mark: None,
             whence: Some("barn".into()),
         }
         .into()
@@ -126,18 +127,8 @@ fn stock() -> impl Strategy<Value = Body> {
     let empty =
         (on(), source()).prop_map(|(on, of)| kinds::Shelf { on, of, state: ShelfState::Empty }.into());
     let item = (on(), unit(), maybe(), maybe()).prop_map(|(on, unit, content, low)| {
-        let (name, purpose) = (String::new(), Use::Consumable);
-        kinds::Item {
-            on,
-            name,
-            purpose,
-            unit,
-            word: None,
-            content,
-            content_unit: Some(Unit::Millilitre),
-            low,
-        }
-        .into()
+        let item = kinds::Item::named(on, "", Use::Consumable, unit);
+        kinds::Item { content, content_unit: Some(Unit::Millilitre), low, ..item }.into()
     });
     prop_oneof![4 => draw, 2 => sort, 1 => empty, 2 => item, 4 => lot()]
 }

@@ -42,4 +42,40 @@ pub struct Item {
     /// Say so when less than this is left.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub low: Option<Dec>,
+    /// Area that so much of it covers with one coat, by its tin or its data sheet.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub covers: Option<Dec>,
+    /// Unit of that area.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub covers_unit: Option<Unit>,
+    /// Of how much that is said: a litre, a tin.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub covers_per: Option<Unit>,
+    /// It dries by taking up oxygen; none: nobody said.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub oxidises: Option<bool>,
+    /// Its maker states it for contact with food.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub food_safe: Option<bool>,
+}
+
+impl Item {
+    /// Nothing said of it but this.
+    pub fn named(on: On, name: &str, purpose: Use, unit: Unit) -> Item {
+        Item {
+            on,
+            name: name.to_owned(),
+            purpose,
+            unit,
+            word: None,
+            content: None,
+            content_unit: None,
+            low: None,
+            covers: None,
+            covers_unit: None,
+            covers_per: None,
+            oxidises: None,
+            food_safe: None,
+        }
+    }
 }

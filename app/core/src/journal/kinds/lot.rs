@@ -31,6 +31,22 @@ pub enum SuppliedBy {
     Client,
 }
 
+/// What the mark on a piece of old packaging says was done against pests (ISPM 15, annex 1).
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Mark {
+    /// There is none.
+    None,
+    /// Heat.
+    Ht,
+    /// Dielectric heating: microwaves or radio frequency.
+    Dh,
+    /// Methyl bromide.
+    Mb,
+    /// Sulphuryl fluoride.
+    Sf,
+}
+
 /// In which measure timber is counted. New softwood is sold by nominal size.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
@@ -127,6 +143,9 @@ pub struct Lot {
     /// Of a supplied lot: by whom; none: a sponsor.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub by: Option<SuppliedBy>,
+    /// The treatment mark of old packaging; none: nobody looked.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub mark: Option<Mark>,
     /// From whom or from where.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub whence: Option<String>,

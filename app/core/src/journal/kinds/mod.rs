@@ -21,6 +21,8 @@ mod note;
 mod person;
 mod photo;
 mod receipt;
+mod retired;
+mod same;
 mod setting;
 mod shelf;
 mod sort;
@@ -41,13 +43,15 @@ pub use expense::Expense;
 pub use hand_over::{HandOver, HandedOver};
 pub use income::{Income, IncomeKind, Received};
 pub use item::{Item, Use};
-pub use lot::{Basis, Lot, NewStock, Origin, SuppliedBy};
+pub use lot::{Basis, Lot, Mark, NewStock, Origin, SuppliedBy};
 pub use made::Made;
 pub use monthly_cost::MonthlyCost;
 pub use note::Note;
 pub use person::{Person, Rate};
 pub use photo::Photo;
 pub use receipt::Receipt;
+pub use retired::Retired;
+pub use same::Same;
 pub use setting::{Setting, SettingKey};
 pub use shelf::{Shelf, ShelfState};
 pub use sort::Sort;
@@ -138,4 +142,6 @@ kinds! {
     BuildState "build_state" "A build that is paused, closed, reopened."
     Drying "drying" "How long a glue-up or a coat needs after the work on it."
     Photo "photo" "A picture, its bytes beside the journal."
+    Retired "retired" "A thing that is not offered any more, or is again."
+    Same "same" "An item that is another one."
 }

@@ -78,7 +78,9 @@ impl Shop {
             | Body::Income(_)
             | Body::Made(_)
             | Body::HandOver(_)
-            | Body::BuildState(_) => {}
+            | Body::BuildState(_)
+            | Body::Retired(_)
+            | Body::Same(_) => {}
         }
     }
 }
@@ -122,7 +124,9 @@ fn stands_alone(journal: &Journal, entry: Id) -> bool {
             | Body::Income(_)
             | Body::Made(_)
             | Body::HandOver(_)
-            | Body::BuildState(_) => false,
+            | Body::BuildState(_)
+            | Body::Retired(_)
+            | Body::Same(_) => false,
         },
     })
 }

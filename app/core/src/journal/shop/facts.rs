@@ -240,8 +240,3 @@ pub(super) fn money_or_zero(stored: Option<Dec>, tell: &mut dyn FnMut(Odd)) -> M
 pub(super) fn quantity(stored: Dec) -> Option<Quantity> {
     Quantity::from_decimal(stored.0).filter(|it| !it.is_negative())
 }
-
-/// Needed where a reference is looked up by kind.
-pub(super) fn known<T>(id: Option<Id>, map: &std::collections::BTreeMap<Id, T>) -> Option<&T> {
-    id.and_then(|id| map.get(&id))
-}

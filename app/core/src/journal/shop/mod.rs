@@ -8,6 +8,7 @@ mod facts;
 mod money;
 mod odd;
 mod receipts;
+mod same;
 mod stock;
 mod tax;
 #[cfg(test)]
@@ -20,6 +21,7 @@ pub use money::{BuildState, ByProduct, HandOver, Income, Made, Received};
 use odd::lost;
 pub use odd::{Field, Odd};
 pub use receipts::{Receipt, Shared};
+pub use same::Merged;
 pub use stock::{Draw, Emptied, Item, Lot, NewStock, Sort};
 pub use tax::{tax_in, tax_on, tax_typed, with_tax};
 pub use tools::{Blade, MonthlyCost, Tool, ToolHours};
@@ -33,7 +35,7 @@ use super::{
     stages,
 };
 use crate::measure::{Day, InOrder, Zone, currency};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// Present state. Lists stand in the order in which things count (`order`).
 #[derive(Clone, Debug, Default)]
@@ -50,6 +52,10 @@ pub struct Shop {
     pub builds: BTreeMap<Id, Build>,
     /// Things kept in stock.
     pub items: BTreeMap<Id, Item>,
+    /// Items that are other ones: what names one of these means the other.
+    pub merged: BTreeMap<Id, Merged>,
+    /// Builds, people, stages, items, lots and tools that are not offered any more.
+    pub retired: BTreeSet<Id>,
     /// Acquisitions.
     pub lots: BTreeMap<Id, Lot>,
     /// Work, clocks included.
@@ -111,6 +117,7 @@ impl Shop {
         // In order, and after everything that they can refer to is there.
         later.order_by_key(|(order, _)| *order);
         let mut told = Vec::new();
+        shop.merge(&later);
         for (order, body) in &later {
             shop.second(*order, body);
         }
@@ -132,6 +139,7 @@ impl Shop {
         for (entry, body) in entries {
             shop.first(*entry, body, &mut later);
         }
+        shop.merge(&later);
         for (order, body) in later {
             shop.second(order, body);
         }
@@ -185,7 +193,9 @@ impl Shop {
             | Body::Made(_)
             | Body::HandOver(_)
             | Body::BuildState(_)
-            | Body::Drying(_) => later.push((order, body)),
+            | Body::Drying(_)
+            | Body::Retired(_)
+            | Body::Same(_) => later.push((order, body)),
         }
     }
 
@@ -195,15 +205,18 @@ impl Shop {
         let mut tell = |it: Odd| odd.push((entry, it));
         match body {
             Body::Lot(lot) => {
-                let lot = Lot::read(order, lot, &self.items, &mut tell);
+                let lot = Lot::read(order, lot, self.all_items(), &mut tell);
                 self.lots.insert(entry, lot);
             }
             Body::Sort(sort) => self.sorts.push(Sort::read(order, sort, &mut tell)),
             Body::Draw(draw) => {
-                let draw = Draw::read(order, draw, &self.lots, &self.items, &mut tell);
+                let draw = Draw::read(order, draw, &self.lots, self.all_items(), &mut tell);
                 self.draws.push(draw);
             }
-            Body::Shelf(shelf) => self.emptied.push(Emptied::read(order, shelf)),
+            Body::Shelf(shelf) => {
+                let emptied = Emptied::read(order, shelf, self.all_items());
+                self.emptied.push(emptied);
+            }
             Body::Trip(trip) => self.trips.push(Trip::read(order, trip, &mut tell)),
             Body::Stretch(stretch) => self.stretches.push(Stretch::read(order, stretch, &mut tell)),
             Body::Expense(expense) => self.expenses.push(Expense::read(order, expense, &mut tell)),
@@ -218,13 +231,20 @@ impl Shop {
             Body::Made(it) => self.made.push(Made::read(order, it, &mut tell)),
             Body::HandOver(it) => self.handed.push(HandOver::read(order, it, &mut tell)),
             Body::BuildState(it) => self.states.push(BuildState::read(order, it)),
+            Body::Retired(it) if it.back => {
+                self.retired.remove(&it.what);
+            }
+            Body::Retired(it) => {
+                self.retired.insert(it.what);
+            }
             Body::Person(_)
             | Body::Stage(_)
             | Body::Build(_)
             | Body::Item(_)
             | Body::Tool(_)
             | Body::Receipt(_)
-            | Body::Setting(_) => {}
+            | Body::Setting(_)
+            | Body::Same(_) => {}
         }
         self.odd.append(&mut odd);
     }
@@ -253,7 +273,36 @@ impl Shop {
     pub fn has_source(&self, source: Source) -> bool {
         match source {
             Source::Lot(id) => self.lots.contains_key(&id),
-            Source::Item(id) => self.items.contains_key(&id),
+            Source::Item(id) => self.items.contains_key(&id) || self.merged.contains_key(&id),
         }
+    }
+
+    /// Whether a build is another one, or a repeat of it, at however many removes.
+    pub fn repeats(&self, build: Id, other: Id) -> bool {
+        let mut at = build;
+        // Merged journals may hold a circle; no way is longer than there are builds.
+        for _ in 0..=self.builds.len() {
+            if at == other {
+                return true;
+            }
+            let Some(of) = self.builds.get(&at).and_then(|it| it.repeat_of) else { return false };
+            at = of;
+        }
+        false
+    }
+
+    /// Whether something that can be put away stands: a build, a person, a stage, an item, a lot or a tool.
+    pub fn stands(&self, what: Id) -> bool {
+        self.builds.contains_key(&what)
+            || self.people.contains_key(&what)
+            || self.stages.contains_key(&what)
+            || self.lots.contains_key(&what)
+            || self.tools.contains_key(&what)
+            || self.has_source(Source::Item(what))
+    }
+
+    /// Whether it is to be offered where a thing is chosen.
+    pub fn offers(&self, what: Id) -> bool {
+        !self.retired.contains(&what)
     }
 }

@@ -39,6 +39,8 @@ pub enum Odd {
     UnitDoesNotFit,
     /// The lines of a receipt come to more than was paid.
     LinesBeyondTotal,
+    /// Two items are said to be one that are one already, or one is said to be itself: says nothing new.
+    SameAlready,
     /// It names an entry that isn't there or is struck out.
     Lost {
         /// The missing entry.
@@ -74,6 +76,11 @@ pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<
         Body::Made(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::HandOver(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::BuildState(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
+        Body::Retired(it) => [(!shop.stands(it.what)).then_some(it.what), None, None],
+        Body::Same(it) => {
+            let missing = |id: Id| (!shop.has_source(Source::Item(id))).then_some(id);
+            [missing(it.item), missing(it.is), None]
+        }
         Body::Tool(_)
         | Body::MonthlyCost(_)
         | Body::Income(_)

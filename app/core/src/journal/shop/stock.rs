@@ -2,15 +2,16 @@
 
 use super::{
     Field, Odd, Shared, Shop,
-    facts::{known, money, money_or_zero, quantity},
+    facts::{money, money_or_zero, quantity},
+    same::Items,
 };
 use crate::{
     journal::{
         Id,
-        kinds::{self, Basis, Bearer, Origin, Side, Source, SuppliedBy, Use},
+        kinds::{self, Basis, Bearer, Mark, Origin, Side, Source, SuppliedBy, Use},
         order::Order,
     },
-    measure::{Day, Dec, Money, Quantity, Ratio, Unit, convert},
+    measure::{Day, Dec, Money, Quantity, Ratio, Unit, convert, coverage::Spread},
 };
 use std::collections::BTreeMap;
 
@@ -29,6 +30,12 @@ pub struct Item {
     pub content: Option<(Quantity, Unit)>,
     /// Say so when less than this is left.
     pub low: Option<Quantity>,
+    /// What it covers with one coat.
+    pub covers: Option<Spread>,
+    /// It dries by taking up oxygen; none: nobody said.
+    pub oxidises: Option<bool>,
+    /// Its maker states it for contact with food.
+    pub food_safe: bool,
 }
 
 impl Item {
@@ -36,8 +43,29 @@ impl Item {
         let mut read = |stored: Option<Dec>| stored.and_then(|dec| quantity_or_told(dec, tell));
         let content = read(body.content).filter(|it| !it.is_zero()).zip(body.content_unit);
         let low = read(body.low);
-        let (name, word) = (body.name.clone(), body.word.clone());
-        Item { name, purpose: body.purpose, unit: body.unit, word, content, low }
+        let area = read(body.covers).filter(|it| !it.is_zero()).zip(body.covers_unit);
+        let covers =
+            area.map(|(area, unit)| Spread { area, unit, per: body.covers_per.unwrap_or(body.unit) });
+        Item {
+            name: body.name.clone(),
+            purpose: body.purpose,
+            unit: body.unit,
+            word: body.word.clone(),
+            content,
+            low,
+            covers,
+            oxidises: body.oxidises,
+            food_safe: body.food_safe.unwrap_or(false),
+        }
+    }
+
+    /// What one of it covers with one coat: a tin of 750 ml at 20 m² a litre covers 15 m². None: nobody said, or
+    /// it was said of a measure that this is not counted in.
+    pub fn one_covers(&self) -> Option<(Quantity, Unit)> {
+        let Spread { area, unit, per } = self.covers?;
+        let holds = || self.content.and_then(|(content, unit)| convert(content, unit, per));
+        let one = convert(Quantity::ONE, self.unit, per).or_else(holds)?;
+        Some((one.times(area)?, unit))
     }
 
     /// So much, typed in some unit, in this item's unit: 100 ml of a tin that holds 750 ml is 0.133333 tin.
@@ -76,6 +104,8 @@ pub struct Lot {
     pub order: Order,
     /// The item it is stock of.
     pub item: Option<Id>,
+    /// The same as it was said, which may be another one now: what was typed for it is in that one's unit.
+    pub said: Option<Id>,
     /// Its own name, or the item's.
     pub name: String,
     /// What it is for.
@@ -106,6 +136,8 @@ pub struct Lot {
     pub expected_yield: Option<Ratio>,
     /// The same thing new.
     pub new: Option<NewStock>,
+    /// The treatment mark of old packaging.
+    pub mark: Option<Mark>,
     /// From whom or from where.
     pub whence: Option<String>,
     /// The receipt that it is a line of.
@@ -117,17 +149,14 @@ pub struct Lot {
 }
 
 impl Lot {
-    pub(super) fn read(
-        order: Order,
-        body: &kinds::Lot,
-        items: &BTreeMap<Id, Item>,
-        tell: &mut dyn FnMut(Odd),
-    ) -> Lot {
-        let item = known(body.item, items);
+    pub(super) fn read(order: Order, body: &kinds::Lot, items: Items, tell: &mut dyn FnMut(Odd)) -> Lot {
+        let said = body.item.filter(|id| items.meant(*id).is_some());
+        let meant = said.and_then(|id| items.meant(id));
+        let item = meant.map(|(_, item)| item);
         let unit = item.map_or(body.unit, |item| item.unit);
         let rough = quantity_or_told(body.rough, tell);
-        let fits = rough.and_then(|rough| match item {
-            Some(item) => item.in_its_unit(rough, body.unit),
+        let fits = rough.and_then(|rough| match said {
+            Some(said) => items.in_its_unit(said, rough, body.unit),
             None => Some(rough),
         });
         if rough.is_some() && fits.is_none() {
@@ -143,7 +172,8 @@ impl Lot {
         };
         Lot {
             order,
-            item: body.item.filter(|id| items.contains_key(id)),
+            item: meant.map(|(id, _)| id),
+            said,
             name,
             purpose: item.map_or(body.purpose, |item| item.purpose),
             origin: body.origin,
@@ -164,6 +194,7 @@ impl Lot {
             for_build: body.for_build,
             expected_yield: body.expected_yield.and_then(|dec| share(dec, tell)).filter(|it| !it.is_zero()),
             new: body.new.as_ref().and_then(|new| NewStock::read(new, tell)),
+            mark: body.mark,
             whence: body.whence.clone(),
             receipt: body.receipt,
             shared: Shared::default(),
@@ -258,7 +289,7 @@ impl Draw {
         order: Order,
         body: &kinds::Draw,
         lots: &BTreeMap<Id, Lot>,
-        items: &BTreeMap<Id, Item>,
+        items: Items,
         tell: &mut dyn FnMut(Odd),
     ) -> Draw {
         let typed = quantity_or_told(body.quantity, tell);
@@ -268,7 +299,7 @@ impl Draw {
         }
         Draw {
             order,
-            from: body.from,
+            from: meant(body.from, items),
             quantity,
             typed: (body.quantity, body.unit),
             bearer: body.bearer,
@@ -284,20 +315,28 @@ impl Draw {
     }
 }
 
+/// The item that is meant, where it is one that another was said to be.
+fn meant(from: Source, items: Items) -> Source {
+    match from {
+        Source::Item(id) => Source::Item(items.meant(id).map_or(id, |(id, _)| id)),
+        Source::Lot(_) => from,
+    }
+}
+
 /// So much of a lot or item in its own unit; as it is where the lot or item is not there.
 fn in_stock_unit(
     amount: Quantity,
     unit: Unit,
     from: Source,
     lots: &BTreeMap<Id, Lot>,
-    items: &BTreeMap<Id, Item>,
+    items: Items,
 ) -> Option<Quantity> {
     match from {
-        Source::Item(id) => items.get(&id).map_or(Some(amount), |item| item.in_its_unit(amount, unit)),
+        Source::Item(id) => items.in_its_unit(id, amount, unit),
         Source::Lot(id) => {
             let Some(lot) = lots.get(&id) else { return Some(amount) };
-            match known(lot.item, items) {
-                Some(item) => item.in_its_unit(amount, unit),
+            match lot.said {
+                Some(said) => items.in_its_unit(said, amount, unit),
                 None => convert(amount, unit, lot.unit),
             }
         }
@@ -314,9 +353,9 @@ pub struct Emptied {
 }
 
 impl Emptied {
-    pub(super) fn read(order: Order, body: &kinds::Shelf) -> Emptied {
+    pub(super) fn read(order: Order, body: &kinds::Shelf, items: Items) -> Emptied {
         match body.state {
-            kinds::ShelfState::Empty => Emptied { order, of: body.of },
+            kinds::ShelfState::Empty => Emptied { order, of: meant(body.of, items) },
         }
     }
 }
@@ -325,7 +364,7 @@ impl Shop {
     /// So much of a lot or item, typed in some unit, in the unit that its stock is kept in. None: the unit
     /// doesn't fit.
     pub fn in_stock_unit(&self, from: Source, amount: Quantity, unit: Unit) -> Option<Quantity> {
-        in_stock_unit(amount, unit, from, &self.lots, &self.items)
+        in_stock_unit(amount, unit, from, &self.lots, self.all_items())
     }
 }
 
@@ -358,6 +397,34 @@ fn share(stored: Dec, tell: &mut dyn FnMut(Odd)) -> Option<Ratio> {
 mod tests {
     use super::*;
 
+    /// `unit`, what one holds in millilitres, what is said of how much: what one covers in square metres.
+    #[track_caller]
+    fn one_covers(unit: Unit, holds: Option<&str>, said: (&str, Unit), want: Option<&str>) {
+        let quantity = |text: &str| Dec::parse(text).unwrap().quantity().unwrap();
+        let on = crate::journal::On::Day(Day::parse("2026-11-02").unwrap());
+        let body = kinds::Item {
+            content: holds.map(|text| Dec::parse(text).unwrap()),
+            content_unit: Some(Unit::Millilitre),
+            covers: Some(Dec::parse(said.0).unwrap()),
+            covers_unit: Some(Unit::SquareMetre),
+            covers_per: Some(said.1),
+            ..kinds::Item::named(on, "Hard oil", Use::Consumable, unit)
+        };
+        let item = Item::read(&body, &mut |_| {});
+        assert_eq!(item.one_covers(), want.map(|text| (quantity(text), Unit::SquareMetre)));
+    }
+
+    #[test]
+    fn what_one_covers_goes_by_what_it_holds() {
+        one_covers(Unit::Tin, Some("750"), ("20", Unit::Litre), Some("15"));
+        one_covers(Unit::Tin, None, ("15", Unit::Tin), Some("15"));
+        one_covers(Unit::Millilitre, None, ("12", Unit::Litre), Some("0.012"));
+        one_covers(Unit::Litre, None, ("12", Unit::Litre), Some("12"));
+        one_covers(Unit::Tin, None, ("12", Unit::Litre), None);
+        one_covers(Unit::Kilogram, None, ("12", Unit::Litre), None);
+        one_covers(Unit::Litre, None, ("0", Unit::Litre), None);
+    }
+
     #[test]
     fn a_quantity_is_said_in_the_unit_of_its_stock() {
         let mut shop = Shop::default();
@@ -370,6 +437,9 @@ mod tests {
             word: None,
             content: Some((quantity("750"), Unit::Millilitre)),
             low: None,
+            covers: None,
+            oxidises: None,
+            food_safe: false,
         };
         shop.items.insert(oil, item);
         let said = |amount, unit| shop.in_stock_unit(Source::Item(oil), quantity(amount), unit);

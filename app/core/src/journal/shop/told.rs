@@ -132,3 +132,24 @@ fn a_standing_stage_can_be_renamed_and_keeps_its_place() {
     let stage = &shop.stages[&sand];
     assert_eq!((stage.name.as_str(), stage.place, shop.stages.len()), ("rub down", 10, 21));
 }
+
+#[test]
+fn putting_away_what_is_not_there_is_told() {
+    check(&[ANA, r##"retired {"on":"2026-11-02","what":"#1"}"##], &[]);
+    let nobody = r##"retired {"on":"2026-11-02","what":"#7","back":true}"##;
+    check(&[ANA, nobody], &[Odd::Lost { what: id(7) }]);
+}
+
+const OIL: &str = r#"item {"on":"2026-11-01","name":"hard oil","use":"consumable","unit":"ml"}"#;
+const GLUE: &str = r#"item {"on":"2026-11-01","name":"glue","use":"consumable","unit":"kg"}"#;
+
+#[test]
+fn items_that_are_one_already_or_whose_units_differ_are_told() {
+    let same =
+        |item: usize, is: usize| format!(r##"same {{"on":"2026-11-02","item":"#{item}","as":"#{is}"}}"##);
+    check(&[TIN, OIL, &same(1, 2)], &[]);
+    check(&[TIN, OIL, &same(1, 2), &same(2, 1)], &[Odd::SameAlready]);
+    check(&[TIN, OIL, &same(1, 1)], &[Odd::SameAlready]);
+    check(&[TIN, GLUE, &same(1, 2)], &[Odd::UnitDoesNotFit]);
+    check(&[TIN, OIL, &same(1, 5)], &[Odd::Lost { what: id(5) }]);
+}

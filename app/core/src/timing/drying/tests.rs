@@ -172,16 +172,7 @@ fn times_for_the_thing_that_was_drawn_come_first() {
     let item = |bench: &mut Bench, name: &str| {
         let on = On::Day(Day::parse("2026-11-01").unwrap());
         let (purpose, unit) = (kinds::Use::Consumable, crate::measure::Unit::Each);
-        let item = kinds::Item {
-            on,
-            name: name.into(),
-            purpose,
-            unit,
-            word: None,
-            content: None,
-            content_unit: None,
-            low: None,
-        };
+        let item = kinds::Item::named(on, name, purpose, unit);
         bench.enter(item.into())
     };
     let draw = |bench: &mut Bench, item: Id, at: &str| {

@@ -9,7 +9,9 @@ use crate::{
     },
     words::{bench as words, gaps, units},
 };
-use benchslate_core::{costing::ShelfLine, journal::kinds::Source, measure::Quantity};
+use benchslate_core::{
+    costing::ShelfLine, journal::kinds::Source, measure::Quantity, timing::likely::offers_stock,
+};
 
 /// The most that are named one by one.
 const MOST: usize = 3;
@@ -20,7 +22,11 @@ pub fn facts(desk: Desk) -> Vec<Fact> {
         return Vec::new();
     }
     desk.books(|books, view| {
-        let low: Vec<ShelfLine> = books.shelf().into_iter().filter(|line| line.low).collect();
+        let low: Vec<ShelfLine> = books
+            .shelf()
+            .into_iter()
+            .filter(|line| line.low && offers_stock(view.shop, line.source))
+            .collect();
         let more = low.len().saturating_sub(MOST);
         let mut facts: Vec<Fact> = low.iter().take(MOST).map(|line| fact(view, line)).collect();
         if let Some(last) = facts.last_mut().filter(|_| more > 0) {

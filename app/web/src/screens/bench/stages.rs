@@ -119,7 +119,7 @@ fn group(
             .shop
             .stages
             .iter()
-            .filter(|(_, stage)| stage.side == side)
+            .filter(|(id, stage)| stage.side == side && view.shop.offers(**id))
             .map(|(id, stage)| (stage.place, Named { id: *id, name: stage.name.clone() }))
             .collect();
         of.order_by_key(|(place, named)| (*place, named.name.clone()));

@@ -12,7 +12,10 @@ use crate::{
     words::{bench as words, common},
 };
 use benchslate_core::measure::InOrder;
-use benchslate_core::{journal::kinds::Bearer, timing::bench::Bench};
+use benchslate_core::{
+    journal::kinds::Bearer,
+    timing::{bench::Bench, likely},
+};
 
 /// A bearer on the list.
 #[derive(Clone, PartialEq)]
@@ -60,18 +63,18 @@ pub fn WorkForSheet() -> impl IntoView {
 fn builds(desk: Desk) -> Vec<Row> {
     desk.read(|view| {
         let row = |(at, id, title): (_, _, String)| (at, Row { bearer: Bearer::Build(id), title });
-        latest_first(
-            view.shop.builds.iter().map(|(id, it)| (it.order, *id, it.title.clone())).map(row).collect(),
-        )
+        let open =
+            view.shop.builds.iter().filter(|(id, _)| likely::offers_bearer(view.shop, Bearer::Build(**id)));
+        latest_first(open.map(|(id, it)| (it.order, *id, it.title.clone())).map(row).collect())
     })
 }
 
 fn lots(desk: Desk) -> Vec<Row> {
     desk.read(|view| {
         let row = |(at, id, title): (_, _, String)| (at, Row { bearer: Bearer::Lot(id), title });
-        latest_first(
-            view.shop.lots.iter().map(|(id, it)| (it.order, *id, it.name.clone())).map(row).collect(),
-        )
+        let open =
+            view.shop.lots.iter().filter(|(id, _)| likely::offers_bearer(view.shop, Bearer::Lot(**id)));
+        latest_first(open.map(|(id, it)| (it.order, *id, it.name.clone())).map(row).collect())
     })
 }
 

@@ -6,10 +6,14 @@ use crate::{
         message::Message,
         sheet::{Above, Below, Head, Read, Sheet},
     },
+    screens::cautions,
     shell::{Desk, Tab, frame::Places},
     words::builds as words,
 };
-use benchslate_core::journal::Id;
+use benchslate_core::journal::{
+    Id,
+    cautions::{Caution, filming},
+};
 
 /// Film of a build.
 #[component]
@@ -23,7 +27,7 @@ pub fn LaterSheet(of: Id) -> impl IntoView {
     view! {
         <Sheet>
             <Head title tight=true/>
-            <Above>{not_drawn(title.into(), words::film_text())}</Above>
+            <Above>{not_drawn(title.into(), words::film_text(), filming())}</Above>
             <Below><Places cell=1 of_build=(of, Some(Tab::Film))/></Below>
         </Sheet>
     }
@@ -35,16 +39,17 @@ pub fn PlanSheet() -> impl IntoView {
     view! {
         <Sheet>
             <Head title=words::plan_title().to_owned() tight=true/>
-            <Above>{not_drawn(Signal::stored(words::plan_title().to_owned()), words::plan_text())}</Above>
+            <Above>{not_drawn(Signal::stored(words::plan_title().to_owned()), words::plan_text(), Vec::new())}</Above>
             <Below><Places cell=3/></Below>
         </Sheet>
     }
 }
 
-fn not_drawn(name: Signal<String>, text: &'static str) -> AnyView {
+fn not_drawn(name: Signal<String>, text: &'static str, minds: Vec<Caution>) -> AnyView {
     view! {
         <Read name>
             <Message title=words::not_drawn_yet().to_owned() lines=Signal::stored(vec![text.to_owned()])/>
+            {cautions::once_of(minds)}
         </Read>
     }
 }

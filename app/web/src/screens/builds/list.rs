@@ -1,4 +1,4 @@
-//! All builds, latest first: what is going on, and what each cost so far.
+//! The builds, what is going on first, then the latest: what is going on, and what each cost so far.
 
 use crate::dom::prelude::*;
 use crate::{
@@ -12,13 +12,19 @@ use crate::{
     },
     screens::{cost, notes, trouble::Troubles},
     shell::{Desk, Place, Tab, desk::View, frame::Places, mark::LastMarkHere},
-    words::{builds as words, cost as cost_words, gaps, notes as note_words},
+    words::{away as away_words, builds as words, cost as cost_words, gaps, income, notes as note_words},
 };
-use benchslate_core::measure::InOrder;
 use benchslate_core::{
     costing::{Books, Gap, Part, Rule},
-    journal::{Id, kinds::Bearer},
-    timing::{Clock, clocks},
+    journal::{
+        Id,
+        kinds::{Bearer, State},
+    },
+    timing::{
+        Clock,
+        builds::{OnList, on_list},
+        clocks,
+    },
 };
 
 /// A build of the list.
@@ -41,6 +47,7 @@ pub fn BuildsSheet() -> impl IntoView {
     let note = move || rows.with(|rows| (!rows.is_empty()).then(|| words::cost_by_kind().to_owned()));
     let below = move || rows.with(|rows| Some(words::more_below(rows.len())));
     let waiting = Memo::new(move |_| notes::count(desk));
+    let away = Memo::new(move |_| desk.read(put_away));
     view! {
         <Sheet>
             <Head title=title note=Signal::derive(note) tight=true/>
@@ -63,6 +70,13 @@ pub fn BuildsSheet() -> impl IntoView {
                     <Keys class="mid">
                         <KeyLink label=words::note().to_owned() note=words::no_home_yet().to_owned() href=Place::Note.href()/>
                         <KeyLink label=words::hours().to_owned() note=words::afterwards().to_owned() href=Place::Hours.href()/>
+                        {move || (away.get() > 0).then(|| view! {
+                            <KeyLink
+                                label=away_words::put_away().to_owned()
+                                note=away_words::so_many_builds(away.get())
+                                href=Place::PutAway.href()
+                            />
+                        })}
                     </Keys>
                     <Keys class="tall">
                         <KeyLink
@@ -76,6 +90,11 @@ pub fn BuildsSheet() -> impl IntoView {
             </Below>
         </Sheet>
     }
+}
+
+/// Builds that stand on another sheet.
+fn put_away(view: &View) -> usize {
+    view.shop.builds.keys().filter(|id| !view.shop.offers(**id)).count()
 }
 
 fn list(rows: &[Row]) -> AnyView {
@@ -97,16 +116,14 @@ fn list(rows: &[Row]) -> AnyView {
 }
 
 fn rows(books: &Books, view: &View) -> Vec<Row> {
-    let mut builds: Vec<_> = view.shop.builds.iter().map(|(id, build)| (build.order, *id)).collect();
-    builds.order();
     let running = clocks(view.shop, books.as_of);
-    let row = |(at, (_, id)): (usize, (_, Id))| row(books, view, &running, at.saturating_add(1), id);
-    let mut rows: Vec<Row> = builds.into_iter().enumerate().filter_map(row).collect();
-    rows.reverse();
-    rows
+    let today = view.shop.zone.day(books.as_of);
+    let listed = on_list(view.shop, &running, today).into_iter().filter(|build| !build.away);
+    listed.filter_map(|build| row(books, view, &running, build)).collect()
 }
 
-fn row(books: &Books, view: &View, running: &[Clock], number: usize, id: Id) -> Option<Row> {
+fn row(books: &Books, view: &View, running: &[Clock], on_list: OnList) -> Option<Row> {
+    let OnList { id, number, .. } = on_list;
     let build = view.shop.builds.get(&id)?;
     let cost = books.build_cost(id).true_cost;
     let kinds: Vec<(Hatch, f64)> =
@@ -123,11 +140,12 @@ fn row(books: &Books, view: &View, running: &[Clock], number: usize, id: Id) -> 
     if let Some(due) = build.due {
         note = crate::words::journal::comma(&words::due(&view.tongue.day(due)), &note);
     }
-    Some(Row { id, number, name: build.title.clone(), now: going_on(view, running, id), note, kinds })
+    Some(Row { id, number, name: build.title.clone(), now: going_on(view, running, on_list), note, kinds })
 }
 
 /// What is going on, else what was done last.
-fn going_on(view: &View, running: &[Clock], build: Id) -> String {
+fn going_on(view: &View, running: &[Clock], on_list: OnList) -> String {
+    let build = on_list.id;
     let bearer = Bearer::Build(build);
     let stage = |id: Id| crate::screens::journal::facts::stage(view, id);
     let here: Vec<&Clock> = running.iter().filter(|clock| clock.bearer == bearer).collect();
@@ -136,6 +154,9 @@ fn going_on(view: &View, running: &[Clock], build: Id) -> String {
         let who = crate::words::bench::and(&names.collect::<Vec<String>>());
         let said = if clock.paused.is_some() { words::paused } else { words::going_on };
         return said(&stage(clock.stage), &who);
+    }
+    if matches!(on_list.state, State::Closed | State::Paused) {
+        return words::stands(income::state(on_list.state), &view.tongue.day(on_list.last));
     }
     let last = view.shop.stretches.iter().rev().find(|stretch| stretch.bearer == bearer);
     match (last, view.shop.builds.get(&build)) {

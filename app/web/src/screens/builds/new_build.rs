@@ -6,7 +6,7 @@ use crate::{
         field::Field,
         sheet::{Above, Below, Hand, Head, Read, Sheet},
     },
-    screens::form_keys::form_keys,
+    screens::{cautions, form_keys::form_keys},
     shell::{
         Desk, Go, Place,
         desk::{Mark, Marked},
@@ -17,6 +17,7 @@ use crate::{
 };
 use benchslate_core::journal::{
     Change, Id, On,
+    cautions::of_title,
     kinds::{Bearer, Build, Person},
 };
 use leptos::task::spawn_local;
@@ -56,6 +57,7 @@ pub fn NewBuildSheet() -> impl IntoView {
                         on_enter=start
                     />
                     <p class="note">{words::more_can_wait()}</p>
+                    {cautions::once(Signal::derive(move || of_title(&title.read())))}
                 </Read>
             </Above>
             <Below>

@@ -43,9 +43,9 @@ pub fn draw(desk: Desk, form: Form, defaults: Signal<Defaults>, afterwards: bool
         {set(form, "by", words::how_said(), &[words::how_long(), words::from_to()], &WAYS)}
         {move || if form.get("by") == "times" { times(form, afterwards) } else { length(form) }}
         <Cells>
-            {choice(form, "stage", words::stage(), "", options(desk, choices::stages), Signal::derive(move || defaults.read().stage.clone()))}
-            {choice(form, "person", words::who(), "", options(desk, choices::people), Signal::derive(move || defaults.read().person.clone()))}
-            {choice(form, "bearer", words::for_what(), "whole", options(desk, choices::bearers), Signal::derive(move || defaults.read().bearer.clone()))}
+            {choice(desk, form, Choosing { field: "stage", label: words::stage(), class: "", of: choices::stages }, Signal::derive(move || defaults.read().stage.clone()))}
+            {choice(desk, form, Choosing { field: "person", label: words::who(), class: "", of: choices::people }, Signal::derive(move || defaults.read().person.clone()))}
+            {choice(desk, form, Choosing { field: "bearer", label: words::for_what(), class: "whole", of: choices::bearers }, Signal::derive(move || defaults.read().bearer.clone()))}
             {text(form, "note", words::note(), "", "whole")}
         </Cells>
         {move || side(desk, form, defaults)}
@@ -164,36 +164,37 @@ pub fn typed(
     }
 }
 
-/// One of many.
-pub fn choice(
-    form: Form,
-    field: &'static str,
-    label: &'static str,
-    class: &'static str,
-    choices: Signal<Vec<Choosable>>,
-    default: Signal<String>,
-) -> AnyView {
+/// A choice of a form: where it is kept, how it is drawn, what it offers beside what it holds.
+#[derive(Clone, Copy)]
+pub struct Choosing {
+    pub field: &'static str,
+    pub label: &'static str,
+    pub class: &'static str,
+    pub of: fn(&View, &str) -> Vec<Choosable>,
+}
+
+/// One of many; the choices follow the journal.
+pub fn choice(desk: Desk, form: Form, choosing: Choosing, default: Signal<String>) -> AnyView {
+    let Choosing { field, label, class, of } = choosing;
     let value = Signal::derive(move || {
         let chosen = form.get(field);
         if chosen.is_empty() { default.get() } else { chosen }
+    });
+    let choices = Memo::new(move |_| {
+        let held = value.get();
+        desk.read(|view| of(view, &held))
     });
     view! {
         <Pick
             id=field
             class
             label=label.to_owned()
-            choices
+            choices=Signal::derive(move || choices.get())
             value
             error=form.error(field)
             on_choose=Callback::new(move |code: String| form.set(field, code))
         />
     }
-}
-
-/// Choices that follow the journal.
-pub fn options(desk: Desk, of: fn(&View) -> Vec<Choosable>) -> Signal<Vec<Choosable>> {
-    let options = Memo::new(move |_| desk.read(of));
-    Signal::derive(move || options.get())
 }
 
 /// One of a few, as ruled cells; the first until another is taken.

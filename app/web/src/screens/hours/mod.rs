@@ -56,9 +56,9 @@ fn defaults(desk: Desk) -> Memo<Defaults> {
             let first = |of: Vec<(String, String)>| of.into_iter().next().map(|it| it.0).unwrap_or_default();
             let bearer = opened_for.or(bench).map(choices::code);
             Defaults {
-                stage: first(choices::stages(view)),
-                person: first(choices::people(view)),
-                bearer: bearer.unwrap_or_else(|| first(choices::bearers(view))),
+                stage: first(choices::stages(view, "")),
+                person: first(choices::people(view, "")),
+                bearer: bearer.unwrap_or_else(|| first(choices::bearers(view, ""))),
             }
         })
     })

@@ -9,7 +9,7 @@ use crate::{
         message::{Message, MessageKind},
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
     },
-    screens::{first_amount, photos, stock::form::Form, trouble::Troubles},
+    screens::{away, first_amount, photos, stock::form::Form, trouble::Troubles},
     shell::{
         Desk, Go, Place, Tab,
         desk::{Mark, Marked, View},
@@ -137,7 +137,9 @@ fn build_of(view: &View, entry: Id) -> Option<Id> {
         | Body::Tool(_)
         | Body::Blade(_)
         | Body::MonthlyCost(_)
-        | Body::Shelf(_) => return None,
+        | Body::Shelf(_)
+        | Body::Same(_) => return None,
+        Body::Retired(it) => Bearer::Build(it.what),
     };
     match bearer {
         Bearer::Build(id) => view.shop.builds.contains_key(&id).then_some(id),
@@ -244,6 +246,7 @@ fn keys(desk: Desk, form: Form, entry: Id, standing: Standing) -> AnyView {
             })}
         </Keys>
         <Keys class="tall">
+            {can_be_put_away(desk, entry, standing, body.as_ref()).then(|| away::key(desk, entry))}
             {(struck && body.is_some()).then(|| view! {
                 <Key
                     label=words::bring_back().to_owned()
@@ -265,6 +268,17 @@ fn keys(desk: Desk, form: Form, entry: Id, standing: Standing) -> AnyView {
 /// A photo is of a thing or an act: not of another photo, nor of a choice.
 fn takes_photos(body: &Body) -> bool {
     !matches!(body, Body::Photo(_) | Body::Setting(_))
+}
+
+/// What is chosen from, and counts.
+fn can_be_put_away(desk: Desk, entry: Id, standing: Standing, body: Option<&Body>) -> bool {
+    let chosen_from = matches!(
+        body,
+        Some(Body::Build(_) | Body::Person(_) | Body::Stage(_) | Body::Item(_) | Body::Lot(_))
+    );
+    // A lot of an item is put away with its item.
+    let pooled = desk.read(|view| view.shop.lots.get(&entry).is_some_and(|lot| lot.item.is_some()));
+    chosen_from && !pooled && standing.state == State::Stands
 }
 
 /// What else can be done from here, by kind.
@@ -299,7 +313,9 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
         | Kind::HandOver
         | Kind::BuildState
         | Kind::Drying
-        | Kind::Photo => None,
+        | Kind::Photo
+        | Kind::Retired
+        | Kind::Same => None,
     }
 }
 
@@ -336,7 +352,7 @@ fn form_keys(desk: Desk, form: Form, entry: Id) -> AnyView {
 fn keep(desk: Desk, form: Form, entry: Id) {
     let before = desk.now_read(|view| view.journal.body(entry).cloned());
     let Some(before) = before else { return };
-    let Some(after) = correct::read(desk, form, &before) else { return };
+    let Some(after) = correct::read(desk, form, entry, &before) else { return };
     let has_money = correct::has_money(form, &before);
     desk.act_then(
         move |hand| {

@@ -1,8 +1,12 @@
 //! What an entry says, fact by fact: on view as it stands, and version against version in its history.
 
 use crate::{
+    screens::away,
     shell::desk::View,
-    words::{Tongue, common, drying as dries, gaps, journal as words, journal::Label, photos, units},
+    words::{
+        Tongue, away as away_words, cautions, common, drying as dries, gaps, journal as words,
+        journal::Label, photos, units,
+    },
 };
 use benchslate_core::{
     journal::{
@@ -42,6 +46,14 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
             (Label::Spoilage, it.share(build.normal_spoil)),
         ],
         Body::Item(item) => it.item(item),
+        Body::Retired(retired) => vec![
+            (Label::What, away::name(view.shop, retired.what)),
+            (Label::Value, away_words::said(retired.back).to_owned()),
+        ],
+        Body::Same(same) => vec![
+            (Label::What, item_as_typed(view, same.item)),
+            (Label::SameAs, gaps::name(view.shop, Source::Item(same.is))),
+        ],
         Body::Person(person) => it.person(person),
         Body::Stage(stage) => vec![
             (Label::Name, stage.name.clone()),
@@ -107,10 +119,8 @@ pub fn stage(view: &View, id: Id) -> String {
 /// A quantity as typed, with its unit and the maker's own word.
 pub fn amount(view: &View, typed: Dec, unit: Unit, of: Source) -> String {
     let item = match of {
-        Source::Item(id) => view.shop.items.get(&id),
-        Source::Lot(id) => {
-            view.shop.lots.get(&id).and_then(|lot| lot.item).and_then(|id| view.shop.items.get(&id))
-        }
+        Source::Item(id) => view.shop.item(id),
+        Source::Lot(id) => view.shop.lots.get(&id).and_then(|lot| lot.item).and_then(|id| view.shop.item(id)),
     };
     let word = item.filter(|item| item.unit == unit).and_then(|item| item.word.clone());
     match Quantity::from_decimal(typed.0) {
@@ -132,6 +142,14 @@ pub fn after(at: Instant, minutes: u32) -> Instant {
 /// Said only where it is so.
 fn one_off(is: bool) -> String {
     if is { words::yes_no(true).to_owned() } else { String::new() }
+}
+
+/// An item as it was written on the shelf, also where it is another one now.
+pub fn item_as_typed(view: &View, id: Id) -> String {
+    match view.journal.last_body(id) {
+        Some(Body::Item(item)) => item.name.clone(),
+        _ => gaps::name(view.shop, Source::Item(id)),
+    }
 }
 
 pub(super) struct Facts<'a> {
@@ -258,6 +276,7 @@ impl Facts<'_> {
             (Label::Back, self.tax_back(it.tax, it.tax_back)),
             (Label::ForBuild, got_for.unwrap_or_default()),
             (Label::Yield, self.share(it.expected_yield)),
+            (Label::Mark, it.mark.map(cautions::of_mark).unwrap_or_default().to_owned()),
             (Label::Whence, it.whence.clone().unwrap_or_default()),
             (Label::By, it.by.map(words::supplied_by).unwrap_or_default().to_owned()),
             (Label::NewPrice, new.map(|new| self.money(Some(new.price))).unwrap_or_default()),
@@ -311,6 +330,9 @@ impl Facts<'_> {
             (Label::Word, it.word.clone().unwrap_or_default()),
             (Label::Quantity, units::short(it.unit).to_owned()),
             (Label::Low, self.plain(it.low)),
+            (Label::Covers, super::correct::covers(it)),
+            (Label::Oxidises, it.oxidises.map(words::yes_no).unwrap_or_default().to_owned()),
+            (Label::FoodSafe, it.food_safe.map(words::yes_no).unwrap_or_default().to_owned()),
         ]
     }
 

@@ -189,6 +189,14 @@ fn said(view: &View, entry: Id) -> Said {
         Body::Made(it) => plain(income::made(it.good, it.spoiled.len())),
         Body::HandOver(it) => plain(income::handed(it.count, it.how)),
         Body::BuildState(it) => plain(income::state(it.state).to_owned()),
+        Body::Retired(it) => Said {
+            kind: crate::words::away::said(it.back).to_owned(),
+            ..plain(crate::screens::away::name(view.shop, it.what))
+        },
+        Body::Same(it) => plain(words::same_as(
+            &facts::item_as_typed(view, it.item),
+            &gaps::name(view.shop, Source::Item(it.is)),
+        )),
         Body::Setting(it) => plain(words::comma(words::setting(it.key), &super::setting::value(view, it))),
     }
 }
@@ -285,6 +293,7 @@ fn odd_words(odd: &Odd) -> Option<String> {
         Odd::Newer | Odd::Unreadable => None,
         Odd::LinesBeyondTotal => Some(words::lines_beyond_total().to_owned()),
         Odd::OutOfRange(_) | Odd::UnitDoesNotFit => Some(words::no_figure().to_owned()),
+        Odd::SameAlready => Some(words::one_already().to_owned()),
         Odd::Lost { .. } => Some(words::names_gone().to_owned()),
     }
 }

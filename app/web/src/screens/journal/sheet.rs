@@ -72,14 +72,18 @@ pub fn JournalSheet(of: Bearer) -> impl IntoView {
         None => words::journal_of(""),
     });
     let (cell, of_build) = stands(of);
+    let (go, of_entry) = (expect_context::<Go>(), entry_of(of));
     let below = Memo::new(move |_| drawn.with(|drawn| drawn.days.last().map(|day| words::down_to(&day.day))));
     view! {
         <Sheet>
-            <Head
-                title=head
-                note=words::newest_first().to_owned()
-                tight=true
-            />
+            {move || match of_entry.filter(|_| !lost.get()) {
+                // The title leads to what it is about: its name, its due day, whether it is put away.
+                Some(entry) => {
+                    let tap = Callback::new(move |()| go.to(&Place::Entry(entry)));
+                    view! { <Head title=head note=words::newest_first().to_owned() tight=true on_tap=tap/> }
+                }
+                None => view! { <Head title=head note=words::newest_first().to_owned() tight=true/> },
+            }}
             <Above>
                 <Troubles/>
                 <Read name=head below=below>
@@ -122,6 +126,14 @@ fn title(view: &View, of: Bearer) -> Option<String> {
         }
     };
     here.then(|| facts::bearer(view, of))
+}
+
+/// The entry that it is the journal of.
+fn entry_of(of: Bearer) -> Option<Id> {
+    match of {
+        Bearer::Build(id) | Bearer::Lot(id) => Some(id),
+        Bearer::Shop => None,
+    }
 }
 
 fn nothing(of: Bearer) -> &'static str {

@@ -101,7 +101,7 @@ pub fn HomelessSheet() -> impl IntoView {
 }
 
 fn waiting(view: &View, bench: Option<Bearer>) -> Vec<Waits> {
-    let mut homes = choices::bearers(view);
+    let mut homes = choices::bearers(view, "");
     // The bench's own first.
     if let Some(at) = bench.map(choices::code).and_then(|code| homes.iter().position(|home| home.0 == code)) {
         let home = homes.remove(at);

@@ -42,6 +42,7 @@ pub fn NoteSheet() -> impl IntoView {
     });
     let keep = Callback::new(move |()| keep(desk, go, form, &home.get_untracked()));
     let waiting = Memo::new(move |_| homeless::count(desk));
+    let where_to = fields::Choosing { field: "home", label: words::home(), class: "", of: choices::homes };
     view! {
         <Sheet>
             <Head title=words::title().to_owned() tight=true/>
@@ -56,7 +57,7 @@ pub fn NoteSheet() -> impl IntoView {
                             error=form.error("note-text")
                             on_input=Callback::new(move |text: String| form.set("note-text", text))
                         />
-                        {fields::choice(form, "home", words::home(), "", fields::options(desk, choices::homes), home.into())}
+                        {fields::choice(desk, form, where_to, home.into())}
                     </div>
                 </Read>
             </Above>

@@ -19,12 +19,17 @@ pub use set::week_start;
 use crate::dom::prelude::*;
 use crate::{
     parts::{
+        answer::RowLink,
         key::{Key, KeyKind, KeyLink},
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
+        sum_row::Leads,
     },
-    screens::trouble::{TroubleKeys, Troubles},
+    screens::{
+        cautions,
+        trouble::{TroubleKeys, Troubles},
+    },
     shell::{Desk, Place, frame::Places},
-    words::{exchange, journal, shop as words},
+    words::{away, exchange, journal, shop as words},
 };
 use benchslate_core::journal::kinds::SettingKey;
 
@@ -50,6 +55,8 @@ pub fn ShopSheet() -> impl IntoView {
                     <set::SetOnce/>
                     <look::Look/>
                     <kept::KeptHere/>
+                    {move || put_away(desk)}
+                    {cautions::way_to_all()}
                 </Read>
             </Above>
             <Below>
@@ -58,6 +65,13 @@ pub fn ShopSheet() -> impl IntoView {
             </Below>
         </Sheet>
     }
+}
+
+/// The way to what is not offered any more.
+fn put_away(desk: Desk) -> AnyView {
+    let things = desk.read(|view| view.shop.retired.len());
+    let end = away::so_many(things);
+    view! { <RowLink label=away::put_away().to_owned() end leads=Leads::To(Place::PutAway.href())/> }
 }
 
 /// Only on this phone: when it was last elsewhere, and the keys.

@@ -19,7 +19,8 @@ pub fn People() -> impl IntoView {
         let today = desk.minute();
         let rows: Vec<(Id, SumText)> = desk.read(|view| {
             let today = view.shop.zone.day(today);
-            view.shop.people.iter().map(|(id, person)| (*id, row(view, person, today))).collect()
+            let here = view.shop.people.iter().filter(|(id, _)| view.shop.offers(**id));
+            here.map(|(id, person)| (*id, row(view, person, today))).collect()
         });
         let row = |(id, text): (Id, SumText)| lead(text, Place::Person(Some(id)));
         rows.into_iter().map(row).collect::<Vec<_>>()

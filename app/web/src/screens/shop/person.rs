@@ -4,6 +4,7 @@ use super::people::day;
 use crate::dom::prelude::*;
 use crate::{
     parts::{
+        answer::RowLink,
         field::{Cells, Typing},
         message::Message,
         seg::{Choice, Seg, SegKind},
@@ -11,14 +12,14 @@ use crate::{
         sum_row::{Group, Leads, SumRow, SumText},
     },
     screens::form_keys::{form_keys, leave_key},
-    screens::{first_amount, stock::form::Form, trouble::Troubles},
+    screens::{away, first_amount, stock::form::Form, trouble::Troubles},
     shell::{
         Desk, Go, Place,
         desk::{After, Mark, Marked, Phase},
         frame::Places,
         mark::LastMarkHere,
     },
-    words::{money, shop as words},
+    words::{away as away_words, money, shop as words},
 };
 use benchslate_core::measure::InOrder;
 use benchslate_core::{
@@ -61,6 +62,7 @@ pub fn PersonSheet(of: Option<Id>) -> impl IntoView {
                 <Troubles/>
                 <Read name=title below=words::rates_below().to_owned()>
                     {move || if known.get() { form_of(desk, form, entry, now) } else { nobody() }}
+                    {move || now.with(Option::is_some).then(|| away_row(desk, entry))}
                 </Read>
             </Above>
             <Below>
@@ -81,6 +83,18 @@ fn form_of(desk: Desk, form: Form, entry: Id, now: Memo<Option<Person>>) -> AnyV
         {move || rates(desk, entry, now)}
         <p class="note">{words::rates_reach_back()}</p>
     }
+}
+
+/// Not offered any more; hours and rates stay.
+fn away_row(desk: Desk, entry: Id) -> AnyView {
+    let away = desk.read(|view| !view.shop.offers(entry));
+    let (label, end) = if away {
+        (away_words::take_back(), away_words::offered_again())
+    } else {
+        (away_words::put_away(), away_words::stays_whole())
+    };
+    let tap = Callback::new(move |()| away::put(desk, entry, away));
+    view! { <RowLink label=label.to_owned() end=end.to_owned() leads=Leads::Tap(tap)/> }
 }
 
 fn nobody() -> AnyView {

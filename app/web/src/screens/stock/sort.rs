@@ -13,23 +13,22 @@ use crate::{
         field::Cells,
         hatch::Hatch,
         key::{Key, KeyKind},
-        message::Caution,
         sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
         sum_row::{Leads, SumRow, SumText},
     },
-    screens::form_keys::leave_key,
+    screens::{cautions, form_keys::leave_key},
     shell::{
         Desk, Go, Place,
         desk::{Mark, Phase, View},
         frame::Places,
     },
-    words::{cautions, common, stock as words},
+    words::{common, stock as words},
 };
 use benchslate_core::measure::InOrder;
 use benchslate_core::{
     costing::{Books, salvage},
     journal::{
-        Body, Change, Id, On, Shop,
+        Body, Change, Id, On, Shop, cautions as core_cautions,
         kinds::{Origin, Sort},
     },
     measure::{Quantity, Ratio, marks},
@@ -45,7 +44,9 @@ pub fn waiting(shop: &Shop) -> Vec<Id> {
     let mut lots: Vec<_> = shop
         .lots
         .iter()
-        .filter(|(id, lot)| lot.origin == Origin::Salvaged && lot.item.is_none() && !empty(**id))
+        .filter(|(id, lot)| {
+            lot.origin == Origin::Salvaged && lot.item.is_none() && !empty(**id) && shop.offers(**id)
+        })
         .map(|(id, lot)| (lot.order, *id))
         .collect();
     lots.order_by(|a, b| b.cmp(a));
@@ -135,7 +136,7 @@ fn body(looks: Memo<Option<Look>>, form: Form, current: RwSignal<&'static str>) 
             {Cell::number(CULLED, words::culled()).unit(unit).padded(current).draw(form)}
         </Cells>
         {says}
-        <Caution text=cautions::metal().to_owned()/>
+        {cautions::once_of(core_cautions::sorting())}
     }
 }
 

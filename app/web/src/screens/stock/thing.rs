@@ -29,6 +29,8 @@ pub struct Thing {
     pub word: Option<String>,
     /// What one of it holds.
     pub content: Option<(Quantity, Unit)>,
+    /// What one of it covers with one coat.
+    pub covers: Option<(Quantity, Unit)>,
     /// What it is for.
     pub purpose: Use,
     /// How a lot by itself was come by.
@@ -44,7 +46,9 @@ pub struct Thing {
 impl Thing {
     /// The thing of an entry; none where it is neither lot nor item. A pooled lot is its item.
     pub fn of(shop: &Shop, id: Id) -> Option<Thing> {
-        if let Some(item) = shop.items.get(&id) {
+        if let Some(id) = shop.item_meant(id)
+            && let Some(item) = shop.items.get(&id)
+        {
             let latest = shop.lots.values().filter(|lot| lot.item == Some(id)).map(|lot| lot.order).max();
             return Some(Thing {
                 source: Source::Item(id),
@@ -52,6 +56,7 @@ impl Thing {
                 unit: item.unit,
                 word: item.word.clone(),
                 content: item.content,
+                covers: item.one_covers(),
                 purpose: item.purpose,
                 origin: None,
                 basis: Basis::Actual,
@@ -69,6 +74,7 @@ impl Thing {
             unit: lot.unit,
             word: None,
             content: None,
+            covers: None,
             purpose: lot.purpose,
             origin: Some(lot.origin),
             basis: lot.basis,
@@ -95,11 +101,12 @@ impl Thing {
     }
 }
 
-/// Everything in the shop that can be drawn from, latest first: what was drawn last, then what came last.
+/// Everything in the shop that is offered to be drawn from, latest first: what was drawn last, then what came last.
 pub fn all(shop: &Shop) -> Vec<Thing> {
     let lots = shop.lots.iter().filter(|(_, lot)| lot.item.is_none()).map(|(id, _)| *id);
+    let offered = |id: &Id| shop.offers(*id);
     let mut things: Vec<Thing> =
-        shop.items.keys().copied().chain(lots).filter_map(|id| Thing::of(shop, id)).collect();
+        shop.items.keys().copied().chain(lots).filter(offered).filter_map(|id| Thing::of(shop, id)).collect();
     for draw in shop.draws.iter().filter(|draw| draw.returns.is_none()) {
         let of = match draw.from {
             Source::Lot(lot) => shop.lots.get(&lot).and_then(|it| it.item).map_or(draw.from, Source::Item),

@@ -1,5 +1,7 @@
 //! An entry is put right: the fields of its kind, filled with what it says; what they say then is a new version.
 
+pub use stock::covers;
+
 mod paid;
 mod stock;
 mod things;
@@ -58,6 +60,8 @@ enum How {
     /// A bearer, or none yet.
     Home,
     Build,
+    /// The treatment mark of old packaging.
+    Mark,
     Tick,
 }
 
@@ -88,7 +92,9 @@ pub fn fill(view: &View, body: &Body) -> Option<Vec<(String, String)>> {
         | Body::Income(_)
         | Body::Made(_)
         | Body::HandOver(_)
-        | Body::BuildState(_) => return None,
+        | Body::BuildState(_)
+        | Body::Retired(_)
+        | Body::Same(_) => return None,
     };
     Some(with_day(view, body, owned(filled)))
 }
@@ -143,8 +149,8 @@ pub fn has_money(form: Form, body: &Body) -> bool {
 fn specs(body: &Body) -> (Vec<Spec>, bool) {
     match body {
         Body::Draw(_) => (stock::DRAW.to_vec(), true),
-        Body::Lot(_) => (stock::LOT.to_vec(), false),
-        Body::Item(_) => (stock::ITEM.to_vec(), false),
+        Body::Lot(it) => (stock::lot_specs(it), false),
+        Body::Item(it) => (stock::item_specs(it), false),
         Body::Sort(_) => (stock::SORT.to_vec(), false),
         Body::Trip(_) => (trip::TRIP.to_vec(), false),
         Body::Expense(_) => (paid::EXPENSE.to_vec(), true),
@@ -166,12 +172,14 @@ fn specs(body: &Body) -> (Vec<Spec>, bool) {
         | Body::Income(_)
         | Body::Made(_)
         | Body::HandOver(_)
-        | Body::BuildState(_) => (Vec::new(), false),
+        | Body::BuildState(_)
+        | Body::Retired(_)
+        | Body::Same(_) => (Vec::new(), false),
     }
 }
 
 /// The entry as the fields say it. None: something is wrong, and said by its field.
-pub fn read(desk: Desk, form: Form, before: &Body) -> Option<Body> {
+pub fn read(desk: Desk, form: Form, entry: Id, before: &Body) -> Option<Body> {
     form.all_right();
     let body = desk.now_read(|view| {
         let typed = Typed { form, view, today: view.shop.zone.day(desk.at_tap()) };
@@ -187,7 +195,9 @@ pub fn read(desk: Desk, form: Form, before: &Body) -> Option<Body> {
             | Body::Income(_)
             | Body::Made(_)
             | Body::HandOver(_)
-            | Body::BuildState(_) => return None,
+            | Body::BuildState(_)
+            | Body::Retired(_)
+            | Body::Same(_) => return None,
             Body::Draw(it) => stock::draw(&typed, it).into(),
             Body::Lot(it) => stock::lot(&typed, it).into(),
             Body::Item(it) => stock::item(&typed, it).into(),
@@ -197,7 +207,7 @@ pub fn read(desk: Desk, form: Form, before: &Body) -> Option<Body> {
             Body::Note(it) => things::note(&typed, it).into(),
             Body::Drying(it) => things::drying(&typed, it).into(),
             Body::Photo(it) => things::photo(&typed, it).into(),
-            Body::Build(it) => things::build(&typed, it).into(),
+            Body::Build(it) => things::build(&typed, it, entry).into(),
             Body::Person(it) => things::person(&typed, it).into(),
             Body::Stage(it) => things::stage(&typed, it).into(),
             Body::Shelf(it) => {
@@ -355,8 +365,9 @@ fn hundredths(stored: Option<Dec>) -> String {
 
 fn field(desk: Desk, form: Form, (name, label, how): Spec) -> AnyView {
     let text = words::label(label);
-    let choice = |of: fn(&View) -> Vec<crate::parts::pick::Choosable>| {
-        fields::choice(form, name, text, "whole", fields::options(desk, of), Signal::stored(String::new()))
+    let choice = |of: fn(&View, &str) -> Vec<crate::parts::pick::Choosable>| {
+        let choosing = fields::Choosing { field: name, label: text, class: "whole", of };
+        fields::choice(desk, form, choosing, Signal::stored(String::new()))
     };
     match how {
         How::Day => fields::typed(form, name, text, "", "", Typing::Date),
@@ -368,6 +379,7 @@ fn field(desk: Desk, form: Form, (name, label, how): Spec) -> AnyView {
         How::Bearer => choice(choices::bearers),
         How::Home => choice(choices::homes),
         How::Build => choice(choices::builds),
+        How::Mark => choice(choices::marks),
         How::Long => view! {
             <LongField
                 id=name

@@ -8,11 +8,12 @@ use crate::{
             choices,
             fields::{MOST_NOTE, must, side_code},
         },
+        stock::spread,
     },
-    words::journal::Label,
+    words::{journal::Label, units},
 };
 use benchslate_core::{
-    journal::kinds::{Draw, Item, Lot, NewStock, Side, Sort, Source},
+    journal::kinds::{Draw, Item, Lot, NewStock, Origin, Side, Sort, Source, Use},
     measure::{Dec, Quantity, Refusal, Unit, marks, number},
 };
 
@@ -23,7 +24,9 @@ pub const DRAW: [Spec; 4] = [
     ("note", Label::Note, How::Words),
 ];
 
-pub const LOT: [Spec; 17] = [
+const MARK: &str = "mark";
+
+const LOT: [Spec; 18] = [
     ("name", Label::Name, How::Words),
     (DAY, Label::Day, How::Day),
     ("rough", Label::Rough, How::Quantity),
@@ -35,6 +38,7 @@ pub const LOT: [Spec; 17] = [
     ("tax-back", Label::Back, How::Tick),
     ("yield", Label::Yield, How::Part),
     ("whence", Label::Whence, How::Words),
+    (MARK, Label::Mark, How::Mark),
     ("for-build", Label::ForBuild, How::Build),
     ("new-price", Label::NewPrice, How::Money),
     ("new-waste", Label::Waste, How::Number),
@@ -43,10 +47,13 @@ pub const LOT: [Spec; 17] = [
     ("new-seen", Label::Seen, How::Words),
 ];
 
-pub const ITEM: [Spec; 4] = [
+const ITEM: [Spec; 7] = [
     ("name", Label::Name, How::Words),
     ("word", Label::Word, How::Words),
     ("low", Label::Low, How::Quantity),
+    ("covers", Label::Covers, How::Words),
+    ("oxidises", Label::Oxidises, How::Tick),
+    ("food-safe", Label::FoodSafe, How::Tick),
     (DAY, Label::Day, How::Day),
 ];
 
@@ -57,6 +64,23 @@ pub const SORT: [Spec; 3] = [
 ];
 
 const MOST_NAME: usize = 80;
+
+/// Only old timber bears a treatment mark.
+pub fn lot_specs(it: &Lot) -> Vec<Spec> {
+    LOT.into_iter().filter(|(field, _, _)| old(it) || *field != MARK).collect()
+}
+
+fn old(it: &Lot) -> bool {
+    it.origin == Origin::Salvaged && it.purpose == Use::Timber
+}
+
+/// Only a finish covers, dries and touches food.
+pub fn item_specs(it: &Item) -> Vec<Spec> {
+    let finish = it.purpose == Use::Consumable;
+    ITEM.into_iter()
+        .filter(|(_, label, _)| finish || !matches!(label, Label::Covers | Label::Oxidises | Label::FoodSafe))
+        .collect()
+}
 
 pub fn fill_draw(it: &Draw) -> Vec<(&'static str, String)> {
     let mut quantity = it.quantity.plain();
@@ -97,9 +121,12 @@ fn drawn(typed: &Typed, before: &Draw) -> Option<(Dec, Unit)> {
     let fits = match before.from {
         Source::Lot(id) => typed.view.shop.lots.get(&id).map(|lot| counted(amount.in_unit(lot.unit))),
         Source::Item(id) => {
-            typed.view.shop.items.get(&id).map(|item| match item.in_its_unit(quantity, unit) {
-                Some(_) => Ok(()),
-                None => counted(amount.in_unit(item.unit)),
+            let merged = || typed.view.shop.merged.get(&id).map(|merged| &merged.item);
+            typed.view.shop.items.get(&id).or_else(merged).map(|item| {
+                match item.in_its_unit(quantity, unit) {
+                    Some(_) => Ok(()),
+                    None => counted(amount.in_unit(item.unit)),
+                }
             })
         }
     };
@@ -135,6 +162,7 @@ pub fn fill_lot(it: &Lot) -> Vec<(&'static str, String)> {
         ("new-tax", hundredths(new.and_then(|new| new.tax))),
         ("new-delivery", dec(new.and_then(|new| new.delivery))),
         ("new-seen", new.and_then(|new| new.seen.clone()).unwrap_or_default()),
+        (MARK, it.mark.map(choices::mark_code).unwrap_or_default().to_owned()),
     ]
 }
 
@@ -164,22 +192,58 @@ pub fn lot(typed: &Typed, before: &Lot) -> Lot {
         for_build: typed.id("for-build"),
         expected_yield: typed.part("yield"),
         new,
+        mark: choices::mark(&typed.form.now(MARK)).or(before.mark.filter(|_| !old(before))),
         whence: typed.maybe_words("whence", MOST_NAME),
         ..before.clone()
     }
 }
 
 pub fn fill_item(it: &Item) -> Vec<(&'static str, String)> {
-    vec![("name", it.name.clone()), ("word", it.word.clone().unwrap_or_default()), ("low", dec(it.low))]
+    let ticked = |said: Option<bool>| tick(said == Some(true));
+    vec![
+        ("name", it.name.clone()),
+        ("word", it.word.clone().unwrap_or_default()),
+        ("low", dec(it.low)),
+        ("covers", covers(it)),
+        ("oxidises", ticked(it.oxidises)),
+        ("food-safe", ticked(it.food_safe)),
+    ]
+}
+
+/// As it is typed: `12 m² a L`.
+pub fn covers(it: &Item) -> String {
+    let Some((area, unit)) = it.covers.zip(it.covers_unit) else { return String::new() };
+    let per = units::each_one(it.covers_per.unwrap_or(it.unit), None);
+    let mut text = area.plain();
+    for part in [units::short(unit), &per] {
+        text.push(' ');
+        text.push_str(part);
+    }
+    text
+}
+
+/// What was not ticked before and is not now stays unsaid.
+fn ticked(typed: &Typed, field: &str, before: Option<bool>) -> Option<bool> {
+    match (typed.ticked(field), before) {
+        (true, _) => Some(true),
+        (false, Some(_)) => Some(false),
+        (false, None) => None,
+    }
 }
 
 pub fn item(typed: &Typed, before: &Item) -> Item {
     let low = (!typed.form.now("low").trim().is_empty()).then(|| typed.quantity("low", before.unit));
+    let spread = typed.form.read("covers", |text| spread(typed.view, text, before.unit));
     Item {
         on: typed.on(before.on),
         name: typed.name("name", MOST_NAME),
         word: typed.maybe_words("word", 30),
         low,
+        covers: spread.map(|it| it.area.into()),
+        covers_unit: spread.map(|it| it.unit),
+        covers_per: spread.map(|it| it.per),
+        oxidises: ticked(typed, "oxidises", before.oxidises),
+        food_safe: ticked(typed, "food-safe", before.food_safe),
         ..before.clone()
     }
 }

@@ -1,6 +1,6 @@
 //! Notes, builds, people and stages put right.
 
-use super::{DAY, How, Spec, Typed, tick};
+use super::{DAY, How, Spec, Typed, hundredths, tick};
 use crate::{
     screens::hours::{
         choices,
@@ -11,7 +11,10 @@ use crate::{
     words::journal::{self as words, Label},
 };
 use benchslate_core::{
-    journal::kinds::{Build, Drying, Note, Person, Photo, Stage},
+    journal::{
+        Id,
+        kinds::{Build, Drying, Note, Person, Photo, Stage},
+    },
     measure::{day, duration, limits},
     timing::drying,
 };
@@ -19,10 +22,13 @@ use benchslate_core::{
 pub const NOTE: [Spec; 3] =
     [("text", Label::Text, How::Long), ("bearer", Label::For, How::Home), (DAY, Label::Day, How::Day)];
 
-pub const BUILD: [Spec; 4] = [
+pub const BUILD: [Spec; 7] = [
     ("name", Label::Name, How::Words),
     ("pieces", Label::Pieces, How::Number),
     ("due", Label::Due, How::Day),
+    ("repeat", Label::Repeat, How::Build),
+    ("run", Label::Run, How::Number),
+    ("spoilage", Label::Spoilage, How::Number),
     (DAY, Label::Begun, How::Day),
 ];
 
@@ -86,10 +92,14 @@ pub fn fill_build(it: &Build) -> Vec<(&'static str, String)> {
         ("name", it.title.clone()),
         ("pieces", it.items.to_string()),
         ("due", it.due.map(|day| day.to_string()).unwrap_or_default()),
+        ("repeat", it.repeat_of.map(|of| of.to_string()).unwrap_or_default()),
+        ("run", it.run_planned.map(|run| run.to_string()).unwrap_or_default()),
+        ("spoilage", hundredths(it.normal_spoil)),
     ]
 }
 
-pub fn build(typed: &Typed, before: &Build) -> Build {
+/// `entry`: the build's own, which it can't be a repeat of.
+pub fn build(typed: &Typed, before: &Build, entry: Id) -> Build {
     let items = typed.whole("pieces");
     if items == 0 && !typed.form.is_wrong() {
         typed.form.wrong("pieces", words::one_at_least().to_owned());
@@ -102,8 +112,27 @@ pub fn build(typed: &Typed, before: &Build) -> Build {
         title: typed.name("name", MOST_NAME),
         items,
         due: due.flatten(),
-        ..before.clone()
+        repeat_of: repeat(typed, entry),
+        run_planned: run(typed),
+        normal_spoil: typed.share("spoilage"),
     }
+}
+
+fn repeat(typed: &Typed, entry: Id) -> Option<Id> {
+    let of = typed.id("repeat")?;
+    if typed.view.shop.repeats(of, entry) {
+        typed.form.wrong("repeat", words::repeats_itself().to_owned());
+    }
+    Some(of)
+}
+
+fn run(typed: &Typed) -> Option<u32> {
+    let typed_in = !typed.form.now("run").trim().is_empty();
+    let run = typed_in.then(|| typed.whole("run"))?;
+    if run == 0 && !typed.form.is_wrong() {
+        typed.form.wrong("run", words::one_at_least().to_owned());
+    }
+    Some(run)
 }
 
 pub fn fill_person(it: &Person) -> Vec<(&'static str, String)> {

@@ -118,7 +118,7 @@ fn parts(desk: Desk, form: Form, first: AnyView) -> AnyView {
         let shared = bearers(&codes.read());
         let mut more: Vec<Choosable> = vec![(String::new(), common::none().to_owned())];
         let fresh = |(code, _): &Choosable| choices::bearer(code).is_none_or(|it| !shared.contains(&it));
-        more.extend(desk.read(choices::bearers).into_iter().filter(fresh));
+        more.extend(desk.read(|view| choices::bearers(view, "")).into_iter().filter(fresh));
         more
     });
     view! {

@@ -19,7 +19,7 @@ use crate::{
         desk::{Mark, Phase, View},
         frame::Places,
     },
-    words::{cost, journal, receipts, salvage as words, stock, units},
+    words::{cost, journal, receipts, salvage as words, same, stock, units},
 };
 use benchslate_core::{
     costing::Books,
@@ -79,6 +79,16 @@ fn keys(desk: Desk, thing: &Thing) -> AnyView {
     let sort =
         salvaged.then(|| view! { <KeyLink label=stock::sort().to_owned() href=Place::Sort(id).href()/> });
     let by_product = salvaged.then(|| by_product(id));
+    let items = desk.read(|view| view.shop.items.len());
+    let same = (matches!(source, Source::Item(_)) && items > 1).then(|| {
+        view! {
+            <KeyLink
+                label=same::same_as().to_owned()
+                note=same::typed_twice().to_owned()
+                href=Place::Same(id).href()
+            />
+        }
+    });
     // An item bears nothing: what was done with it is in the journals of what it went into.
     let journal = matches!(source, Source::Lot(_)).then(|| {
         view! { <KeyLink label=journal::the_journal().to_owned() href=Place::LotJournal(id).href()/> }
@@ -91,6 +101,7 @@ fn keys(desk: Desk, thing: &Thing) -> AnyView {
                 note=stock::nothing_left().to_owned()
                 on_tap=Callback::new(empty)
             />
+            {same}
             <KeyLink label=words::correct().to_owned() href=Place::Entry(id).href()/>
         </Keys>
         <Keys class=main>

@@ -9,11 +9,12 @@ use crate::{
         sum_row::{Group, Leads, SumRow, SumText},
     },
     screens::{
+        cautions,
         cost::{Remarks, remarks},
         stock::thing::Thing,
     },
     shell::{Desk, Place, desk::View, frame::Places, mark::LastMarkHere},
-    words::{gaps, salvage as words, stock, units},
+    words::{gaps, salvage as words, same, stock, units},
 };
 use benchslate_core::measure::InOrder;
 use benchslate_core::{
@@ -25,13 +26,16 @@ use benchslate_core::{
 pub fn Plain(thing: Thing) -> impl IntoView {
     let desk = Desk::here();
     let (title, keys) = (thing.name.clone(), keys(desk, &thing));
-    let name = title.clone();
+    let (name, id) = (title.clone(), thing.id());
     let looks = Memo::new(move |_| desk.books(|books, view| look(books, view, &thing)));
     view! {
         <Sheet>
             <Head title=title note=Signal::derive(move || looks.read().origin.clone()) tight=true/>
             <Above>
-                <Read name=name below=words::more_below().to_owned()>{move || sheet(looks.get())}</Read>
+                <Read name=name below=words::more_below().to_owned()>
+                    {move || sheet(looks.get())}
+                    {cautions::way(desk, id)}
+                </Read>
             </Above>
             <Below>
                 <LastMarkHere/>
@@ -51,6 +55,7 @@ struct Look {
     cost: Option<(Id, String, String)>,
     came: Vec<(Id, String, String, String)>,
     drawn: Vec<Drawn>,
+    also: Vec<(Id, String, String)>,
     remarks: Remarks,
 }
 
@@ -92,6 +97,7 @@ fn look(books: &Books, view: &View, thing: &Thing) -> Look {
         }),
         cost,
         came: came(view, thing),
+        also: also(view, thing),
         drawn: drawn(books, view, thing),
         remarks: told.unwrap_or_default(),
     }
@@ -111,6 +117,17 @@ fn came(view: &View, thing: &Thing) -> Vec<(Id, String, String, String)> {
     lots.into_iter().map(row).collect()
 }
 
+/// The other names under which it was typed: the entry that says so, the name, since when.
+fn also(view: &View, thing: &Thing) -> Vec<(Id, String, String)> {
+    let Source::Item(item) = thing.source else { return Vec::new() };
+    let row = |(entry, typed): (Id, &benchslate_core::journal::shop::Item)| {
+        let on = view.journal.body(entry)?.on();
+        let day = view.tongue.day_year(on.day(&view.shop.zone));
+        Some((entry, typed.name.clone(), same::since(&day)))
+    };
+    view.shop.also(item).into_iter().filter_map(row).collect()
+}
+
 fn sheet(look: Look) -> AnyView {
     let text = AnswerText {
         label: words::worth().to_owned(),
@@ -128,11 +145,19 @@ fn sheet(look: Look) -> AnyView {
     let came = (!look.came.is_empty()).then(|| {
         view! { <Group title=words::came_in().to_owned()/>{look.came.into_iter().map(row).collect::<Vec<_>>()} }
     });
+    let named = |(entry, label, working): (Id, String, String)| {
+        let text = SumText { label, working: Some(working), ..SumText::default() };
+        view! { <SumRow text leads=Leads::To(Place::Entry(entry).href()) signed=false/> }
+    };
+    let also = (!look.also.is_empty()).then(|| {
+        view! { <Group title=same::also().to_owned()/>{look.also.into_iter().map(named).collect::<Vec<_>>()} }
+    });
     view! {
         <Answer text/>
         {one}
         {cost}
         {came}
+        {also}
         {drawn_rows(look.drawn)}
         {remarks(look.remarks)}
     }

@@ -7,12 +7,12 @@ use crate::{
         answer::{Answer, AnswerText, Tone},
         board::{Board, BoardPart, Cut},
         hatch::Hatch,
-        message::Caution,
         seg::Seg,
         sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
         sum_row::{SumTotal, Sums},
     },
     screens::{
+        cautions,
         cost::{self, At, Remarks, Row, Say},
         stock::{
             thing::{self, Thing},
@@ -20,7 +20,7 @@ use crate::{
         },
     },
     shell::{Desk, desk::View, frame::Places, mark::LastMarkHere},
-    words::{cautions, salvage as words, stock, units},
+    words::{salvage as words, stock, units},
 };
 use benchslate_core::{
     costing::{Books, Gap, LotBook, Path, Statement, present},
@@ -209,6 +209,7 @@ fn sheet(look: Look) -> AnyView {
     });
     let one = look.one.map(|one| view! { <p class="note">{one}</p> });
     let against = look.against.map(|against| view! { <p class="note">{against}</p> });
+    let desk = Desk::here();
     let (lot, figure, path) = look.cost;
     view! {
         <Answer text tone/>
@@ -220,8 +221,8 @@ fn sheet(look: Look) -> AnyView {
         {super::cost_link(lot, figure, path, words::in_two_pools())}
         {cost::remarks(look.remarks)}
         {drawn_rows(look.drawn)}
-        <Caution text=cautions::metal().to_owned()/>
-        <Caution text=cautions::old_finish().to_owned()/>
+        {cautions::once(Signal::derive(move || desk.read(|view| cautions::of_thing(view, lot))))}
+        {cautions::way(desk, lot)}
     }
 }
 

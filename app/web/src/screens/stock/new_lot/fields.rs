@@ -12,19 +12,19 @@ use crate::{
     parts::{
         answer::{AnswerText, Outcome, RowLink},
         field::Cells,
-        message::Caution,
         seg::{Choice, Seg, SegKind},
         sum_row::{Group, Leads, SumRow, SumText},
         tick_row::TickRow,
     },
-    screens::{first_amount, journal::correct::trip},
+    screens::{cautions, first_amount, journal::correct::trip},
     shell::{Desk, Place, desk::View},
-    words::{cautions, gaps, lots as words, receipts, units},
+    words::{cautions as caution_words, gaps, lots as words, receipts, units},
 };
 use benchslate_core::{
     costing::Gap,
     journal::{
         Id,
+        cautions::{self as core_cautions, Caution},
         kinds::{Bearer, Origin, SettingKey, Source, SuppliedBy, Use},
     },
     measure::{Quantity, Unit},
@@ -49,9 +49,11 @@ pub fn fields(desk: Desk, form: Form, origin: Origin, purpose: Use) -> AnyView {
         {(origin == Origin::Salvaged).then(|| drive(desk, form))}
         {move || comes_to(desk, form)}
         {matches!(origin, Origin::Salvaged | Origin::Bought).then(|| tax_back(desk, form))}
+        {(purpose == Use::Consumable).then(|| finish(desk, form))}
         {timber.then(|| got_for(desk, form))}
         {timber.then(|| by_size(desk, form, origin))}
-        {(origin == Origin::Salvaged).then(caution)}
+        {(origin == Origin::Salvaged && timber).then(|| mark(form))}
+        {(purpose == Use::Consumable).then(|| cautions::once(of_typed(desk, form)))}
     }
 }
 
@@ -158,7 +160,9 @@ fn came(desk: Desk, form: Form, origin: Origin, purpose: Use) -> AnyView {
         is_new.get().then(|| {
             let tin = (purpose == Use::Consumable)
                 .then(|| Cell::words(plan::TIN, words::tin()).hint(words::tin_hint()).draw(form));
-            view! { {tin}{Cell::words(plan::LOW, words::low()).draw(form)} }
+            let finish = (purpose == Use::Consumable)
+                .then(|| Cell::words(plan::COVERS, words::covers()).hint(words::covers_hint()).draw(form));
+            view! { {tin}{Cell::words(plan::LOW, words::low()).draw(form)}{finish} }
         })
     };
     view! { {rough}{of_item} }
@@ -328,6 +332,20 @@ fn switch(form: Form, field: &'static str, label: String, note: &'static str) ->
     }
 }
 
+/// How a new finish dries, and whether it is stated for food.
+fn finish(desk: Desk, form: Form) -> AnyView {
+    let is_new = Memo::new(move |_| known(desk, form).is_none());
+    (move || {
+        is_new.get().then(|| {
+            view! {
+                {switch(form, plan::OXIDISES, words::oxidises().to_owned(), words::oxidises_note())}
+                {switch(form, plan::FOOD_SAFE, words::food_safe().to_owned(), words::food_safe_note())}
+            }
+        })
+    })
+    .draw()
+}
+
 fn by_size(desk: Desk, form: Form, origin: Origin) -> AnyView {
     let inches = desk.now_read(first_amount::in_inches);
     let (section, length) = if inches { ("in", "ft") } else { ("mm", "m") };
@@ -382,10 +400,36 @@ fn both_measures(desk: Desk, form: Form) -> AnyView {
     text.map(|text| view! { <Outcome text/> }).draw()
 }
 
-fn caution() -> AnyView {
+/// The treatment mark of old packaging, and what it and old timber ask to be minded.
+fn mark(form: Form) -> AnyView {
+    let choices: Vec<Choice> =
+        plan::MARKS.iter().map(|mark| Choice::plain(caution_words::of_mark(*mark))).collect();
+    let chosen = Signal::derive(move || form.get(plan::MARK).parse::<usize>().unwrap_or(usize::MAX));
+    let choose = move |at: usize| form.set(plan::MARK, at.to_string());
+    let list = Signal::derive(move || core_cautions::coming_in(plan::mark(form)));
     view! {
-        <Caution text=cautions::old_finish().to_owned()/>
-        <Caution text=cautions::unknown_treatment().to_owned()/>
-        <Caution text=cautions::outdoor_timber().to_owned()/>
+        <Group title=caution_words::mark().to_owned()/>
+        <Seg
+            name=caution_words::mark().to_owned()
+            kind=SegKind::Modes
+            class="under-group"
+            choices=Signal::stored(choices)
+            chosen
+            on_choose=Callback::new(choose)
+        />
+        {cautions::once(list)}
     }
+}
+
+/// What goes with what is typed.
+fn of_typed(desk: Desk, form: Form) -> Signal<Vec<Caution>> {
+    let list = Memo::new(move |_| {
+        desk.read(|view| {
+            let plan = reader(view, desk, form, false).plan()?;
+            let with = view.shop.with(&plan.entries());
+            Some(core_cautions::of_source(&with, Source::Lot(plan.lot.0)))
+        })
+        .unwrap_or_default()
+    });
+    Signal::derive(move || list.get())
 }

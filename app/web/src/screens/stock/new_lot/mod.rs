@@ -3,6 +3,8 @@
 pub(in crate::screens) mod fields;
 mod plan;
 
+pub use plan::spread;
+
 use super::{form::Form, thing::Thing};
 use crate::dom::prelude::*;
 use crate::{

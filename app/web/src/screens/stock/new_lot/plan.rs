@@ -9,12 +9,14 @@ use crate::{
 use benchslate_core::{
     journal::{
         Body, Id, On,
-        kinds::{Basis, Bearer, Item, Lot, NewStock, Origin, SuppliedBy, Trip, Use},
+        kinds::{Basis, Bearer, Item, Lot, Mark, NewStock, Origin, SuppliedBy, Trip, Use},
     },
     measure::{
         Dec, Dimension, Instant, Quantity, Refusal, Unit, Why,
         board::{Seasoning, Size},
-        convert, day,
+        convert,
+        coverage::Spread,
+        day,
         marks::{self, Hint},
         number,
     },
@@ -34,6 +36,7 @@ pub const WHENCE: &str = "lot-whence";
 pub const DAY: &str = "lot-day";
 pub const TIN: &str = "lot-tin";
 pub const LOW: &str = "lot-low";
+pub const COVERS: &str = "lot-covers";
 pub const THICK: &str = "lot-thick";
 pub const WIDE: &str = "lot-wide";
 pub const LONG: &str = "lot-long";
@@ -46,6 +49,9 @@ pub const TAX_BACK: &str = "tax-back";
 pub const FOR: &str = "for";
 pub const NEW_NOMINAL: &str = "new-nominal";
 pub const BY: &str = "by";
+pub const OXIDISES: &str = "oxidises";
+pub const FOOD_SAFE: &str = "food-safe";
+pub const MARK: &str = "mark";
 
 /// The origins that can be chosen, in the order of the set.
 pub const ORIGINS: [Origin; 4] = [Origin::Salvaged, Origin::Bought, Origin::Offcut, Origin::Supplied];
@@ -163,8 +169,11 @@ impl Reader<'_> {
     fn item(&self, name: &str) -> Option<Id> {
         let shop = self.view.shop;
         let purpose = purpose(self.form);
-        let mut alike = shop.items.iter().filter(|(_, item)| item.purpose == purpose);
-        alike.find(|(_, item)| item.name.to_lowercase() == name.to_lowercase()).map(|(id, _)| *id)
+        // A name that was said to be another item's still means that item.
+        let others = shop.merged.iter().map(|(id, merged)| (id, &merged.item));
+        let mut alike = shop.items.iter().chain(others).filter(|(_, item)| item.purpose == purpose);
+        let found = alike.find(|(_, item)| item.name.to_lowercase() == name.to_lowercase());
+        found.and_then(|(id, _)| shop.item_meant(*id))
     }
 
     fn came(&self, item: Option<Id>) -> Option<Came> {
@@ -331,6 +340,7 @@ impl Reader<'_> {
             whence: Some(self.form.get(WHENCE).trim().to_owned())
                 .filter(|it| !it.is_empty())
                 .or_else(|| receipt.and_then(|receipt| receipt.whence.clone())),
+            mark: mark(self.form).filter(|_| salvaged && purpose == Use::Timber),
         };
         let item = new_item.map(|item| (item_id, item));
         (!self.loud || !self.form.is_wrong()).then(|| Plan {
@@ -349,15 +359,19 @@ impl Reader<'_> {
         }
         let low =
             self.read(LOW, |text| marks::quantity(text, Hint { unit: Some(came.unit), ..Hint::default() }));
+        let finish = purpose == Use::Consumable;
+        let covers = self.read(COVERS, |text| spread(self.view, text, came.unit)).filter(|_| finish);
         Item {
-            on: at,
-            name: name.to_owned(),
-            purpose,
-            unit: came.unit,
             word: came.word.clone(),
             content: content.map(|it| it.quantity().into()),
             content_unit: unit,
             low: low.map(|it| it.quantity().into()),
+            covers: covers.map(|it| it.area.into()),
+            covers_unit: covers.map(|it| it.unit),
+            covers_per: covers.map(|it| it.per),
+            oxidises: (finish && on(self.form, OXIDISES)).then_some(true),
+            food_safe: (finish && on(self.form, FOOD_SAFE)).then_some(true),
+            ..Item::named(at, name, purpose, came.unit)
         }
     }
 
@@ -435,10 +449,25 @@ impl Reader<'_> {
     }
 }
 
+/// What a finish covers, as it is typed: `12 m² a litre`.
+pub fn spread(view: &View, text: &str, per: Unit) -> Result<Spread, Refusal> {
+    let unit = if first_amount::in_inches(view) { Unit::SquareFoot } else { Unit::SquareMetre };
+    Spread::typed(text, Hint { unit: Some(unit), gallons: first_amount::gallons() }, per)
+}
+
+/// The treatment marks, in the order of the set.
+pub const MARKS: [Mark; 5] = [Mark::None, Mark::Ht, Mark::Dh, Mark::Mb, Mark::Sf];
+
+/// The mark that is chosen; none until one is.
+pub fn mark(form: Form) -> Option<Mark> {
+    form.get(MARK).parse::<usize>().ok().and_then(|at| MARKS.get(at).copied())
+}
+
 /// Items that what is typed could mean, of the chosen use.
 pub fn items_found(view: &View, purpose: Use, text: &str) -> Vec<(Id, String)> {
-    let found = view.shop.items.iter().filter(|(_, item)| {
+    let found = view.shop.items.iter().filter(|(id, item)| {
         item.purpose == purpose
+            && view.shop.offers(**id)
             && thing::is_found(&item.name, text)
             && item.name.to_lowercase() != text.trim().to_lowercase()
     });

@@ -37,43 +37,91 @@ pub fn label(slot: Slot) -> &'static str {
         Slot::Thick => words::thick(),
         Slot::Pieces => words::pieces(),
         Slot::Count => words::count(),
+        Slot::Area => words::area_of_one(),
+        Slot::Coated => words::pieces(),
+        Slot::Coats => words::coats(),
         Slot::Share | Slot::Content | Slot::Amount => "",
     }
 }
 
-/// The ways as ruled cells; what is typed in a side stands under its word.
+/// The ways as ruled cells; what is typed in a side stands under its word. What is coated is one way, and has cells
+/// of its own under it.
 pub fn ways(thing: &Thing, slots: &[Slot], said: Said, chosen: RwSignal<usize>) -> AnyView {
-    if slots.len() < 2 {
-        return ().draw();
-    }
-    let class = if slots.iter().any(|slot| slot.is_side()) { "sides" } else { "" };
-    let (thing, slots) = (thing.clone(), slots.to_vec());
-    let choices =
-        Signal::derive(move || slots.iter().map(|slot| choice(&thing, *slot, said)).collect::<Vec<Choice>>());
+    let first = slots.iter().position(|slot| slot.is_coating());
+    let ways: Vec<usize> = (0..slots.len())
+        .filter(|at| slots.get(*at).is_some_and(|slot| !slot.is_coating() || Some(*at) == first))
+        .collect();
+    let coating: Vec<usize> =
+        (0..slots.len()).filter(|at| slots.get(*at).is_some_and(|slot| slot.is_coating())).collect();
+    let all = slots.to_vec();
+    let coats = StoredValue::new((thing.clone(), all.clone(), coating.clone()));
+    let under = move || {
+        let (thing, all, coating) = coats.get_value();
+        let here = coating.contains(&chosen.get());
+        here.then(|| cells(&thing, &all, coating, said, chosen, true))
+    };
+    let over = (ways.len() > 1).then(|| cells(thing, &all, ways, said, chosen, false));
+    view! { {over}{under} }
+}
+
+/// Ruled cells of some of the slots, by their places. `typed`: what is coated, each with what is typed in it.
+fn cells(
+    thing: &Thing,
+    slots: &[Slot],
+    places: Vec<usize>,
+    said: Said,
+    chosen: RwSignal<usize>,
+    typed: bool,
+) -> AnyView {
+    let of: Vec<Slot> = places.iter().filter_map(|at| slots.get(*at).copied()).collect();
+    let class = if typed || of.iter().any(|slot| slot.is_side()) { "sides" } else { "" };
+    let (thing, all) = (thing.clone(), slots.to_vec());
+    let choices = {
+        let of = of.clone();
+        Signal::derive(move || {
+            of.iter().map(|slot| choice(&thing, *slot, said, typed)).collect::<Vec<Choice>>()
+        })
+    };
+    let at = Signal::derive(move || {
+        let slot = all.get(chosen.get()).copied();
+        let is = |one: &Slot| {
+            Some(*one) == slot || (!typed && one.is_coating() && slot.is_some_and(Slot::is_coating))
+        };
+        of.iter().position(is).unwrap_or(usize::MAX)
+    });
+    let choose = move |at: usize| {
+        if let Some(place) = places.get(at) {
+            chosen.set(*place);
+        }
+    };
     view! {
         <Seg
-            name=words::how_said().to_owned()
+            name=if typed { words::how_coated() } else { words::how_said() }.to_owned()
             kind=SegKind::Modes
             class
             choices
-            chosen
-            on_choose=Callback::new(move |at| chosen.set(at))
+            chosen=at
+            on_choose=Callback::new(choose)
         />
     }
 }
 
-fn choice(thing: &Thing, slot: Slot, said: Said) -> Choice {
+fn choice(thing: &Thing, slot: Slot, said: Said, typed_in: bool) -> Choice {
     let word = thing.word.clone().unwrap_or_else(|| units::long(thing.unit, true));
     let label = match slot {
         Slot::Share => words::share_of(&word),
         Slot::Content => thing.content.map(|(_, unit)| units::short(unit).to_owned()).unwrap_or_default(),
         Slot::Amount => units::short(thing.unit).to_owned(),
+        Slot::Area if !typed_in => words::area_and_coats().to_owned(),
         _ => label(slot).to_owned(),
     };
     let typed = said.shown(slot);
     let note = match slot {
-        Slot::Pieces if typed.is_empty() => Some("1".to_owned()),
-        Slot::Length | Slot::Wide | Slot::Thick | Slot::Pieces => Some(typed),
+        Slot::Area if !typed_in => None,
+        Slot::Pieces | Slot::Coated | Slot::Coats if typed.is_empty() => Some("1".to_owned()),
+        Slot::Length | Slot::Wide | Slot::Thick | Slot::Pieces | Slot::Area | Slot::Coated | Slot::Coats => {
+            Some(typed)
+        }
         Slot::Share | Slot::Content | Slot::Count | Slot::Amount => None,
     };
     Choice { label, note }
@@ -133,6 +181,9 @@ fn well_label(thing: &Thing, slot: Slot) -> String {
             let word = thing.word.as_deref().map(|word| units::several(word, false));
             words::how_many(&word.unwrap_or_else(|| units::long(thing.unit, false)))
         }
+        Slot::Area => words::area_to_coat().to_owned(),
+        Slot::Coated => words::how_many_pieces().to_owned(),
+        Slot::Coats => words::how_many_coats().to_owned(),
         Slot::Share | Slot::Content | Slot::Amount => words::how_much().to_owned(),
     }
 }
@@ -142,7 +193,10 @@ fn well_unit(desk: Desk, thing: &Thing, said: Said, slot: Slot) -> Option<String
         Slot::Length | Slot::Wide | Slot::Thick => desk.read(|view| said.unit(view)),
         Slot::Content => thing.content?.1,
         Slot::Amount => thing.unit,
-        Slot::Count | Slot::Pieces | Slot::Share => return None,
+        // A cross between two sides, or a unit of its own, says by itself what it is.
+        Slot::Area if said.text(slot).contains(|c: char| c.is_alphabetic() || c == '×') => return None,
+        Slot::Area => desk.read(slots::area_units).0,
+        Slot::Count | Slot::Pieces | Slot::Share | Slot::Coated | Slot::Coats => return None,
     };
     Some(units::short(unit).to_owned())
 }
@@ -152,6 +206,7 @@ pub fn keys(desk: Desk, thing: Thing, said: Said, slot: Slot) -> AnyView {
     let linear = slot == Slot::Amount && thing.unit.dimension() == Dimension::Length;
     match slot {
         Slot::Share => tin(desk, thing, said),
+        Slot::Area => areas(desk, said),
         _ if slot.is_side() => {
             let rule = move || (desk.read(|view| said.unit(view)) == Unit::Inch).then(|| rule(said, slot));
             view! { {rule}{sides(desk, said, slot)} }
@@ -215,6 +270,43 @@ fn lengths(desk: Desk, said: Said, slot: Slot) -> AnyView {
         });
     };
     units_pad(measure_keys(&pad::pad_words(), pad::decimal(desk), words.map(units::short)), tap)
+}
+
+/// Digits, two units of area, and the cross between two sides.
+fn areas(desk: Desk, said: Said) -> AnyView {
+    let inches = desk.now_read(first_amount::in_inches);
+    // Both, whatever the shop measures in: tins are printed in either.
+    let units =
+        if inches { [Unit::SquareFoot, Unit::SquareMetre] } else { [Unit::SquareMetre, Unit::SquareFoot] };
+    let faces = units.map(units::short);
+    let tap = move |tap: PadTap| {
+        untrack(|| {
+            let text = said.text(Slot::Area);
+            let unit = |at: usize| faces.get(at).filter(|_| !text.is_empty() && !text.contains('×'));
+            let suffix = faces.iter().find_map(|face| text.strip_suffix(face));
+            match &tap {
+                PadTap::Write(sign) if sign == "/" => said.set(Slot::Area, slots::stroke(&text)),
+                PadTap::Unit(2) => said.set(Slot::Area, crossed(&text)),
+                PadTap::Unit(at) => {
+                    if let Some(face) = unit(*at) {
+                        said.set(Slot::Area, format!("{} {face}", suffix.unwrap_or(&text).trim_end()));
+                    }
+                }
+                // A unit goes as it came: whole.
+                PadTap::RubOut if suffix.is_some() => {
+                    said.set(Slot::Area, suffix.unwrap_or_default().trim_end().to_owned());
+                }
+                PadTap::Write(_) | PadTap::RubOut => write(said, Slot::Area, text, &tap),
+            }
+        });
+    };
+    let [one, other] = faces;
+    units_pad(measure_keys(&pad::pad_words(), pad::decimal(desk), [one, other, "×"]), tap)
+}
+
+/// With a cross after the first side, once.
+fn crossed(text: &str) -> String {
+    if text.is_empty() || text.contains('×') { text.to_owned() } else { format!("{} × ", text.trim_end()) }
 }
 
 fn units_pad(keys: Vec<PadKey>, tap: impl Fn(PadTap) + Send + Sync + 'static) -> AnyView {

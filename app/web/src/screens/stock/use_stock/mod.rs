@@ -16,22 +16,25 @@ use crate::{
     parts::{
         answer::{AnswerText, Outcome},
         key::{Key, KeyKind, KeyLink},
-        message::{Caution, Message},
+        message::Message,
         sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
     },
+    screens::cautions,
     shell::{
         Desk, Go, Place,
         desk::{After, Mark, Marked, View},
         frame::Places,
     },
-    words::{cautions, common, stock as words, units},
+    words::{common, stock as words, units},
 };
 use benchslate_core::{
     journal::{
         Change, Id, On,
-        kinds::{Bearer, Draw, Side, Source, Use},
+        cautions::{Caution, of_source},
+        kinds::{Bearer, Draw, Side, Source},
     },
     measure::Quantity,
+    timing::likely,
 };
 use slots::{Amount, Said, Slot, Wrong};
 
@@ -137,7 +140,7 @@ fn One(
                     {thing.with_value(|thing| slots.with_value(|slots| draw::ways(thing, slots, said, chosen)))}
                     {move || well(desk, thing, said, slot.get())}
                     {move || says(desk, thing, said, slot.get(), amount)}
-                    {thing.with_value(caution)}
+                    {minds(desk, thing)}
                 </Read>
             </Above>
             <Below>
@@ -171,10 +174,10 @@ fn likely(desk: Desk, thing: &Thing, opened_for: Option<Bearer>) -> Option<Beare
     }
     desk.read(|view| {
         let is_build =
-            |bearer: &Bearer| matches!(bearer, Bearer::Build(id) if view.shop.builds.contains_key(id));
+            |bearer: &Bearer| matches!(bearer, Bearer::Build(_)) && likely::offers_bearer(view.shop, *bearer);
         let worked = view.shop.stretches.iter().rev().map(|stretch| stretch.bearer).find(is_build);
-        let newest =
-            || view.shop.builds.iter().max_by_key(|(_, build)| build.order).map(|(id, _)| Bearer::Build(*id));
+        let open = || view.shop.builds.iter().filter(|(id, _)| view.shop.offers(**id));
+        let newest = || open().max_by_key(|(_, build)| build.order).map(|(id, _)| Bearer::Build(*id));
         worked.or_else(newest).or(Some(Bearer::Shop))
     })
 }
@@ -244,14 +247,17 @@ fn outcome(
     }
 }
 
-/// Once, where the work happens.
-fn caution(thing: &Thing) -> AnyView {
-    let text = match thing.purpose {
-        Use::Consumable if cautions::dries_by_oxidation(&thing.name) => cautions::oily_rags(),
-        Use::Consumable if cautions::is_resin_or_solvent(&thing.name) => cautions::data_sheet(),
-        Use::Consumable | Use::Timber | Use::Fitting => return nothing(),
-    };
-    view! { <Caution text=text.to_owned()/> }
+fn minds(desk: Desk, thing: StoredValue<Thing>) -> AnyView {
+    let of = move || desk.read(|view| thing.with_value(|thing| caution(view, thing)));
+    cautions::once(Signal::derive(of))
+}
+
+/// What goes with an item that is used; a lot's cautions came up when it came in and when it is sorted.
+fn caution(view: &View, thing: &Thing) -> Vec<Caution> {
+    match thing.source {
+        Source::Item(_) => of_source(view.shop, thing.source),
+        Source::Lot(_) => Vec::new(),
+    }
 }
 
 /// Where a draw goes: what bears it, and what it is for there.

@@ -90,6 +90,7 @@ pub fn bearers(desk: Desk) -> Vec<(Bearer, String)> {
             .shop
             .builds
             .iter()
+            .filter(|(id, _)| view.shop.offers(**id))
             .map(|(id, it)| (it.order, Bearer::Build(*id), it.title.clone()))
             .collect();
         builds.order_by(|a, b| b.cmp(a));
@@ -97,7 +98,7 @@ pub fn bearers(desk: Desk) -> Vec<(Bearer, String)> {
             .shop
             .lots
             .iter()
-            .filter(|(_, it)| it.item.is_none())
+            .filter(|(id, it)| it.item.is_none() && view.shop.offers(**id))
             .map(|(id, it)| (it.order, Bearer::Lot(*id), it.name.clone()))
             .collect();
         lots.order_by(|a, b| b.cmp(a));

@@ -15,7 +15,7 @@ use benchslate_core::{
     measure::{
         Dec, Dimension, Quantity, Unit,
         board::{Seasoning, Size},
-        coverage::Coats,
+        coverage::{self, Coats},
         marks::{self, Hint, Typed},
         number,
     },
@@ -38,6 +38,12 @@ pub enum Slot {
     Thick,
     /// How many alike.
     Pieces,
+    /// The area of one piece that is coated.
+    Area,
+    /// How many pieces are coated.
+    Coated,
+    /// How often.
+    Coats,
     /// In the unit of the stock, or any that turns into it.
     Amount,
 }
@@ -53,6 +59,9 @@ impl Slot {
             Slot::Wide => "use-wide",
             Slot::Thick => "use-thick",
             Slot::Pieces => "use-pieces",
+            Slot::Area => "use-area",
+            Slot::Coated => "use-coated",
+            Slot::Coats => "use-coats",
             Slot::Amount => "use-amount",
         }
     }
@@ -71,8 +80,13 @@ impl Slot {
         matches!(self, Slot::Length | Slot::Wide | Slot::Thick)
     }
 
+    /// By the area that is coated.
+    pub fn is_coating(self) -> bool {
+        matches!(self, Slot::Area | Slot::Coated | Slot::Coats)
+    }
+
     /// All of them.
-    pub const ALL: [Slot; 8] = [
+    pub const ALL: [Slot; 11] = [
         Slot::Share,
         Slot::Content,
         Slot::Count,
@@ -80,6 +94,9 @@ impl Slot {
         Slot::Wide,
         Slot::Thick,
         Slot::Pieces,
+        Slot::Area,
+        Slot::Coated,
+        Slot::Coats,
         Slot::Amount,
     ];
 }
@@ -87,6 +104,16 @@ impl Slot {
 /// The ways that fit a thing, the likeliest first.
 pub fn slots(thing: &Thing) -> Vec<Slot> {
     let timber = thing.purpose == Use::Timber;
+    let mut slots = plain_slots(thing, timber);
+    if thing.covers.is_some() {
+        // After the share of a tin, which is a tap; before what is typed anyway.
+        let at = usize::from(slots.first() == Some(&Slot::Share));
+        slots.splice(at..at, [Slot::Area, Slot::Coated, Slot::Coats]);
+    }
+    slots
+}
+
+fn plain_slots(thing: &Thing, timber: bool) -> Vec<Slot> {
     match thing.unit.dimension() {
         Dimension::Pack if units::is_pack(thing.unit) => match thing.content {
             Some(_) => vec![Slot::Share, Slot::Content, Slot::Count],
@@ -187,6 +214,7 @@ impl Said {
 
     /// After a use: widths and thicknesses stay for the next piece of the same timber.
     pub fn used(self) {
+        // What is coated stays too: the next coat is of the same.
         for slot in [Slot::Share, Slot::Content, Slot::Count, Slot::Length, Slot::Pieces, Slot::Amount] {
             self.put(slot.field(), String::new());
         }
@@ -260,6 +288,7 @@ pub fn amount(view: &View, thing: &Thing, said: Said, slot: Slot) -> Result<Amou
         Slot::Share => share(view, thing, said),
         Slot::Content | Slot::Count | Slot::Amount => plain(view, thing, said, slot),
         Slot::Length | Slot::Wide | Slot::Thick | Slot::Pieces => size(view, thing, said),
+        Slot::Area | Slot::Coated | Slot::Coats => coats(view, thing, said),
     }
 }
 
@@ -299,6 +328,50 @@ fn plain(view: &View, thing: &Thing, said: Said, slot: Slot) -> Result<Amount, W
         units::amount_short(view.tongue, quantity, unit, None)
     };
     kept(view, thing, slot, (quantity, unit), said, None)
+}
+
+/// The units that an area and its sides are typed in, where none stands beside them.
+pub fn area_units(view: &View) -> (Unit, Unit) {
+    if first_amount::in_inches(view) {
+        (Unit::SquareFoot, Unit::Inch)
+    } else {
+        (Unit::SquareMetre, Unit::Millimetre)
+    }
+}
+
+fn coats(view: &View, thing: &Thing, said: Said) -> Result<Amount, Wrong> {
+    let text = said.text(Slot::Area);
+    if text.trim().is_empty() {
+        return Err(wrong(Slot::Area, words::area_missing()));
+    }
+    let (unit, sides) = area_units(view);
+    let hint = Hint { unit: Some(unit), gallons: first_amount::gallons() };
+    let read = coverage::area_typed(&text, hint, sides);
+    let (area, unit) = read.map_err(|it| wrong(Slot::Area, &refusal::sentence(&it)))?;
+    let many = |slot: Slot| match said.text(slot) {
+        text if text.trim().is_empty() => Ok(1),
+        text => number::whole(&text).map_err(|it| wrong(slot, &refusal::sentence(&it))),
+    };
+    let coats = Coats { area, unit, pieces: many(Slot::Coated)?, coats: many(Slot::Coats)? };
+    let takes = thing.covers.and_then(|(covers, unit)| coats.takes(covers, unit));
+    let too_large = || wrong(Slot::Area, words::area_too_large());
+    let (takes, coated) = (takes.ok_or_else(too_large)?, coats.coated().ok_or_else(too_large)?);
+    if takes.is_zero() {
+        return Err(wrong(Slot::Area, words::area_missing()));
+    }
+    let amount = |quantity| units::amount_short(view.tongue, quantity, unit, None);
+    let covers = thing.covers.map(|(covers, of)| {
+        let each = units::each_one(thing.unit, thing.word.as_deref());
+        words::covers_each(&units::amount_short(view.tongue, covers, of, None), &each)
+    });
+    let working = words::coated(&amount(area), coats.pieces, coats.coats, &amount(coated));
+    Ok(Amount {
+        quantity: takes.into(),
+        unit: thing.unit,
+        in_stock: takes,
+        said: thing.amount_short(view.tongue, takes),
+        size: Some(words::coated_by(&working, &covers.unwrap_or_default())),
+    })
 }
 
 fn size(view: &View, thing: &Thing, said: Said) -> Result<Amount, Wrong> {

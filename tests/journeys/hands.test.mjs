@@ -1,0 +1,91 @@
+// The hand that holds the phone: right or left, the phone lying on its side, and twice the lettering.
+import assert from "node:assert/strict";
+import { startBuild, startStage } from "./lib/acts.mjs";
+import { fullShop, turnTo } from "./lib/full.mjs";
+import { journey } from "./lib/journey.mjs";
+
+const middle = async (key) => {
+  const box = await key.boundingBox();
+  return box.x + box.width / 2;
+};
+
+journey("held in the left hand, Stop and Undo stand on its side, and stay so", async ({ thumb, page }) => {
+  await startBuild(thumb, "Tray");
+  await startStage(thumb, "sand");
+  const [stop, pause] = [thumb.key("Stop"), thumb.key("Pause")];
+  assert.ok((await middle(stop)) > (await middle(pause)), "on the right at first");
+  await thumb.place("Shop");
+  await thumb.tap("left hand", "Hand that holds it");
+  await thumb.place("Bench");
+  await thumb.clock(/sand/);
+  assert.ok((await middle(stop)) < (await middle(pause)), "Stop on the left");
+  assert.ok((await middle(thumb.key("Undo"))) < 90, "Undo too");
+  await page.reload();
+  await thumb.clock(/sand/);
+  assert.ok((await middle(stop)) < (await middle(pause)), "also when the page is opened anew");
+  await thumb.tap("Stop");
+  await thumb.kept("sand");
+  await thumb.place("Shop");
+  await thumb.tap("right hand", "Hand that holds it");
+  assert.equal(await page.evaluate(() => document.documentElement.dataset.hand), undefined);
+});
+
+for (const hand of ["right", "left"]) {
+  journey(`on a phone lying on its side Stop stays in reach of the ${hand} hand`, { phone: { viewport: { width: 640, height: 360 } } }, async ({ thumb, page }) => {
+    await startBuild(thumb, "Tray");
+    if (hand === "left") {
+      await thumb.place("Shop");
+      await thumb.tap("left hand", "Hand that holds it");
+      await thumb.place("Bench");
+    }
+    await startStage(thumb, "sand");
+    const at = async () => thumb.key("Stop").boundingBox();
+    const before = await at();
+    assert.ok(before.y >= 0 && before.y + before.height <= 360, "in view");
+    assert.ok(hand === "left" ? before.x < 200 : before.x > 440, `on the ${hand}`);
+    await page.locator("main").evaluate((sheet) => sheet.scrollTo(0, sheet.scrollHeight));
+    assert.deepEqual(await at(), before, "and does not scroll away");
+    assert.ok(await onTop(page, thumb.key("Stop")), "nothing lies over it");
+    await thumb.tap("Stop");
+    await thumb.kept("sand");
+  });
+}
+
+journey("on a phone lying on its side every key of every sheet can be reached", { phone: { viewport: { width: 640, height: 360 } } }, async (walk) => {
+  assert.deepEqual(await outOfReach(walk, await fullShop(walk)), []);
+});
+
+journey("with twice the lettering every key of every sheet can be reached, and the places stay", async (walk) => {
+  const { page, context } = walk;
+  const places = await fullShop(walk);
+  const cdp = await context.newCDPSession(page);
+  await cdp.send("Page.enable");
+  await cdp.send("Page.setFontSizes", { fontSizes: { standard: 32, fixed: 26 } });
+  assert.deepEqual(await outOfReach(walk, places), []);
+});
+
+/** Whether a tap in the middle of it goes to it. */
+const onTop = (page, key) =>
+  key.evaluate((it) => {
+    const { x, y, width, height } = it.getBoundingClientRect();
+    return it.contains(document.elementFromPoint(x + width / 2, y + height / 2));
+  });
+
+/** Keys of the hand and places that can't be brought into view, or lie under something there. */
+async function outOfReach({ page }, places) {
+  const found = [];
+  for (const at of places) {
+    await turnTo(page, at);
+    const keys = page.locator(":is(.hand, .block, .mark) :is(button, a)");
+    for (let number = 0; number < (await keys.count()); number += 1) {
+      const key = keys.nth(number);
+      const reached = await key.evaluate((it) => {
+        it.scrollIntoView({ block: "center" });
+        const { x, y, width, height } = it.getBoundingClientRect();
+        return it.contains(document.elementFromPoint(x + width / 2, y + height / 2));
+      });
+      if (!reached) found.push(`${at}: ${(await key.innerText()).replaceAll("\n", " ")}`);
+    }
+  }
+  return found;
+}
