@@ -98,6 +98,11 @@ pub fn due(day: &str) -> String {
 }
 
 /// Its cost.
+pub fn cost_of_closed(figure: &str) -> String {
+    format!("true cost {figure}")
+}
+
+/// Under a build that is under way.
 pub fn so_far(figure: &str) -> String {
     format!("true cost so far {figure}")
 }

@@ -142,17 +142,23 @@ impl Books {
         self.cost_of(Bearer::Shop)
     }
 
+    /// The true cost of a build alone, as on its sheet: for a list of builds.
+    pub fn true_cost(&self, build: Id) -> Statement {
+        let rows = Rows::of(self, Bearer::Build(build));
+        self.with_what_lacks(&rows, kinds::true_cost(&rows, Rule::TrueCost, None))
+    }
+
+    fn with_what_lacks(&self, rows: &Rows, mut statement: Statement) -> Statement {
+        let flags = rows.bearing.later.iter().map(|entry| Flag::Later { entry: *entry });
+        statement.add_gaps(&self.not_kept(rows.bearing.labour.is_empty()));
+        statement.add_flags(&flags.collect::<Vec<Flag>>());
+        statement
+    }
+
     pub(super) fn cost_of(&self, bearer: Bearer) -> BuildCost {
         let rows = Rows::of(self, bearer);
-        let mut true_cost = kinds::true_cost(&rows, Rule::TrueCost, None);
-        let mut bridge = bridge::from_used_up(&rows, bearer);
-        let flags = rows.bearing.later.iter().map(|entry| Flag::Later { entry: *entry });
-        let flags: Vec<Flag> = flags.collect();
-        let not_kept = self.not_kept(rows.bearing.labour.is_empty());
-        for statement in [&mut true_cost, &mut bridge] {
-            statement.add_gaps(&not_kept);
-            statement.add_flags(&flags);
-        }
+        let true_cost = self.with_what_lacks(&rows, kinds::true_cost(&rows, Rule::TrueCost, None));
+        let bridge = self.with_what_lacks(&rows, bridge::from_used_up(&rows, bearer));
         let parts = rows.parts();
         let sides = sides(&rows);
         let own_hours = hours::own(&rows);

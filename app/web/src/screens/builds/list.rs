@@ -125,13 +125,16 @@ fn rows(books: &Books, view: &View) -> Vec<Row> {
 fn row(books: &Books, view: &View, running: &[Clock], on_list: OnList) -> Option<Row> {
     let OnList { id, number, .. } = on_list;
     let build = view.shop.builds.get(&id)?;
-    let cost = books.build_cost(id).true_cost;
+    let cost = books.true_cost(id);
     let kinds: Vec<(Hatch, f64)> =
         cost.parts.iter().filter_map(kind).filter(|(_, size)| *size > 0.0).collect();
     let figure = cost.money().filter(|_| !cost.parts.is_empty()).map(|money| view.tongue.money(money));
     // What no version keeps yet is missing everywhere alike: the list says only what this build lacks.
     let missing: Vec<&Gap> = cost.gaps.iter().filter(|gap| !matches!(gap, Gap::NotKept { .. })).collect();
+    let today = view.shop.zone.day(books.as_of);
+    let closed = view.shop.state_of(id, today) == State::Closed;
     let mut note = match (figure, missing.first()) {
+        (Some(figure), None) if closed => words::cost_of_closed(&figure),
         (Some(figure), None) => words::so_far(&figure),
         (Some(figure), Some(_)) => words::so_far_without(&figure, &cost_words::not_all(missing.len())),
         (None, Some(gap)) => words::cost_lacks(gaps::short(gap)),
