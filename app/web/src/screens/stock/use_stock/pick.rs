@@ -76,10 +76,13 @@ fn things(desk: Desk, text: &str) -> Vec<(Id, String, String)> {
         let found = thing::all(view.shop).into_iter().filter(|thing| thing::is_found(&thing.name, text));
         let row = |thing: thing::Thing| {
             let line = books.shelf_line(thing.source);
+            let gone = line.as_ref().and_then(|line| line.quantity).is_some_and(|left| left.is_zero());
             let note = line.map(|line| thing::left_says(view, &thing, &line)).unwrap_or_default();
-            (thing.id(), thing.name, note)
+            (gone, (thing.id(), thing.name, note))
         };
-        found.map(row).collect()
+        // What is all gone is still there to be found, below what isn't.
+        let (gone, there): (Vec<_>, Vec<_>) = found.map(row).partition(|(gone, _)| *gone);
+        there.into_iter().chain(gone).map(|(_, row)| row).collect()
     })
 }
 
