@@ -491,6 +491,8 @@ mod tests {
             stretch Ada turning from 22:00 to +02:00 for shop
             stretch Ana glue-up min 60 for bench as panel
             dry panel held 60 next 1440                 # minutes
+            photo of panel
+            note sides-want-sanding for bench
             strike first
             again first
             ",
@@ -498,9 +500,9 @@ mod tests {
         let shop = it.shop();
         assert_eq!((shop.people.len(), shop.builds.len(), shop.items.len(), shop.lots.len()), (2, 1, 1, 2));
         assert_eq!((shop.draws.len(), shop.stretches.len(), shop.expenses.len()), (3, 4, 2));
-        assert_eq!(shop.dryings.len(), 1);
+        assert_eq!((shop.dryings.len(), shop.photos.len(), shop.notes.len()), (1, 1, 1));
         assert_eq!(shop.people[&it.id("Ana")].rates.len(), 2);
-        assert_eq!(it.lines.len(), 24);
+        assert_eq!(it.lines.len(), 26);
         assert_eq!(shop.odd, []);
     }
 

@@ -425,7 +425,8 @@ fn whole(all: &mut Figures, sample: &Sample, books: &Books) {
     put(all, "shelf", "value", money(sum(shelf.iter().map(|line| line.value))));
     let part = |of: fn(&Parts) -> Money| sum(shelf.iter().map(|line| of(&line.parts)));
     put(all, "shelf", "money_and_paid", money(sum([part(Parts::money), part(Parts::paid_labour)])));
-    let named: [(&str, fn(&Parts) -> Money); 7] = [
+    type Part = fn(&Parts) -> Money;
+    let named: [(&str, Part); 7] = [
         ("money", Parts::money),
         ("paid", Parts::paid_labour),
         ("vehicle", Parts::vehicle),
