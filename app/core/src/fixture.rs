@@ -16,20 +16,20 @@
 )]
 
 mod running;
+mod words;
 
 use crate::{
     costing::{Books, Part, PartOf, Path, Sign, Statement, Value},
     journal::{
         Body, Change, Id, Journal, On, Pen, Shop,
-        kinds::{
-            self, Basis, Bearer, Origin, Role, SettingKey, ShelfState, Side, Source, Span, SuppliedBy, Use,
-        },
+        kinds::{self, Bearer, Origin, Role, ShelfState, Side, Source, Span, SuppliedBy, Use},
         stages::{STANDING, standing_id},
     },
-    measure::{Day, Dec, Instant, TimeOfDay, Unit, When, Zone},
+    measure::{Day, Instant, TimeOfDay, Unit, When, Zone},
 };
 use std::collections::BTreeMap;
 use std::fmt::Write;
+use words::{Words, basis, dec, purpose, setting, side, unit_of};
 
 /// A history that was read.
 #[derive(Clone, Debug)]
@@ -449,96 +449,6 @@ pub fn numbered(space: u8, number: u64) -> Id {
     Id::of(bytes)
 }
 
-/// The words of a line, taken one by one or by name.
-struct Words(Vec<String>);
-
-impl Words {
-    fn of(line: &str) -> Words {
-        Words(line.split_whitespace().map(str::to_owned).collect())
-    }
-
-    fn next(&mut self) -> String {
-        assert!(!self.0.is_empty(), "the line ends too soon");
-        self.0.remove(0)
-    }
-
-    fn named(&mut self, name: &str) -> Option<String> {
-        let at = self.0.iter().position(|word| word == name)?;
-        self.0.remove(at);
-        Some(self.0.remove(at))
-    }
-
-    fn dec(&mut self, name: &str) -> Option<Dec> {
-        self.named(name).map(|text| dec(&text))
-    }
-
-    fn first_number(&mut self) -> Option<Dec> {
-        let number = Dec::parse(self.0.first()?).ok()?;
-        self.0.remove(0);
-        Some(number)
-    }
-
-    fn flag(&mut self, name: &str) -> bool {
-        let at = self.0.iter().position(|word| word == name);
-        at.map(|at| self.0.remove(at)).is_some()
-    }
-
-    fn done(&self, line: &str) {
-        assert!(self.0.is_empty(), "{line}: what is {:?}?", self.0);
-    }
-}
-
-fn dec(text: &str) -> Dec {
-    Dec::parse(text).unwrap_or_else(|_| panic!("{text} is no number"))
-}
-
-fn setting(on: On, words: &mut Words) -> Body {
-    let key = match &words.next()[..] {
-        "km" => SettingKey::KmRate,
-        "kwh" => SettingKey::KwhPrice,
-        "power-in" => SettingKey::PowerIn,
-        "normal" => SettingKey::NormalHours,
-        "normal-film" => SettingKey::NormalFilmHours,
-        "both" => SettingKey::BothKey,
-        "slow-down" => SettingKey::SlowDown,
-        "currency" => SettingKey::Currency,
-        other => panic!("setting {other}"),
-    };
-    let value = words.next();
-    let from = words.named("from").map(|day| Day::parse(&day).unwrap());
-    kinds::Setting { on, key, value, from }.into()
-}
-
-fn side(text: &str) -> Side {
-    match text {
-        "piece" => Side::Piece,
-        "film" => Side::Film,
-        "both" => Side::Both,
-        _ => panic!("side {text}"),
-    }
-}
-
-fn purpose(text: &str) -> Use {
-    match text {
-        "timber" => Use::Timber,
-        "fitting" => Use::Fitting,
-        "consumable" => Use::Consumable,
-        _ => panic!("use {text}"),
-    }
-}
-
-fn basis(text: &str) -> Basis {
-    match text {
-        "nominal" => Basis::Nominal,
-        "actual" => Basis::Actual,
-        _ => panic!("measure {text}"),
-    }
-}
-
-fn unit_of(code: &str) -> Unit {
-    Unit::from_code(code).unwrap_or_else(|| panic!("unit {code}"))
-}
-
 fn line(text: &mut String, (sign, level): (&str, usize), name: &str, value: Option<Value>) {
     let indent = 2 * level;
     let _ = writeln!(text, "{sign:>indent$}{name} {}", said(value));
@@ -583,6 +493,8 @@ mod tests {
             stretch Ada turning from 22:00 to +02:00 for shop
             stretch Ana glue-up min 60 for bench as panel
             dry panel held 60 next 1440                 # minutes
+            photo of panel
+            note sides-want-sanding for bench
             strike first
             again first
             ",
@@ -590,9 +502,9 @@ mod tests {
         let shop = it.shop();
         assert_eq!((shop.people.len(), shop.builds.len(), shop.items.len(), shop.lots.len()), (2, 1, 1, 2));
         assert_eq!((shop.draws.len(), shop.stretches.len(), shop.expenses.len()), (3, 4, 2));
-        assert_eq!(shop.dryings.len(), 1);
+        assert_eq!((shop.dryings.len(), shop.photos.len(), shop.notes.len()), (1, 1, 1));
         assert_eq!(shop.people[&it.id("Ana")].rates.len(), 2);
-        assert_eq!(it.lines.len(), 24);
+        assert_eq!(it.lines.len(), 26);
         assert_eq!(shop.odd, []);
     }
 

@@ -1,8 +1,8 @@
 //! The sample shop, unshifted, against the figures that two other programs have worked out from the same shop.
 //!
-//! Source: invented shop; figures.json was written by two programs that share no line with this one, from the rules in
-//! DEVELOPERS.md. Every path of it is looked up here; the paths that no rule of ours leads to yet stand in
-//! [`STILL_TO_COME`], each with the rule it waits for.
+//! The shop is invented, and so are its figures: no authority stands behind them but that figures.json was written by two
+//! programs that share no line with this one or with each other, and agree. Every path of it is looked up here; the
+//! paths that no rule of ours leads to yet stand in [`STILL_TO_COME`], each with the rule it waits for.
 
 mod figures;
 
@@ -21,6 +21,8 @@ const STILL_TO_COME: [(&str, &str); 4] = [
 /// millionths together.
 const NEAR: f64 = 0.000_005;
 
+// Source: library — two programs written apart from this one and from each other, over invented data; figures.json
+// holds what both came to.
 #[test]
 fn every_figure_of_the_sample_shop_is_the_one_that_was_worked_out_beside_it() {
     let want = flat(&serde_json::from_str(include_str!("figures.json")).unwrap());
@@ -41,6 +43,8 @@ fn every_figure_of_the_sample_shop_is_the_one_that_was_worked_out_beside_it() {
     assert!(compared > 650, "only {compared} compared");
 }
 
+// Source: library — two programs written apart from this one and from each other, over invented data; figures.json
+// holds what both came to.
 #[test]
 fn every_rule_that_is_still_to_come_is_waited_for_by_some_figure() {
     let want = flat(&serde_json::from_str(include_str!("figures.json")).unwrap());

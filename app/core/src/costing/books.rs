@@ -37,6 +37,7 @@ pub(crate) struct Bearing {
     pub trips: Vec<usize>,
     pub expenses: Vec<usize>,
     pub draws: Vec<usize>,
+    pub incomes: Vec<usize>,
     /// Dated after the day of the books.
     pub later: Vec<Id>,
 }
@@ -64,6 +65,8 @@ pub struct Books {
     pub(crate) made: BTreeMap<Id, Items>,
     pub(crate) incomes: Vec<IncomeRow>,
     pub(crate) series: Vec<Series>,
+    /// Which of them a build shares in.
+    pub(crate) in_series: FxHashMap<Id, usize>,
 }
 
 /// What statements need of the shop beside the rows.
@@ -101,8 +104,13 @@ impl Books {
         let mut ledgers = Ledgers::of(shop, as_of, last);
         let stock = stock::stock(shop, &facts, &mut ledgers, last, frozen);
         let (made, incomes) = (batch::made(shop, last), income::rows(shop, last));
-        let mut books = Books { as_of, ledgers, stock, shop: facts, made, incomes, series: Vec::new() };
-        books.series = one_off::series(&books, shop, last);
+        ledgers.index_incomes(&incomes);
+        let (series, in_series) = (Vec::new(), FxHashMap::default());
+        let mut books = Books { as_of, ledgers, stock, shop: facts, made, incomes, series, in_series };
+        books.series = one_off::series(&books, shop);
+        for (at, series) in books.series.iter().enumerate() {
+            books.in_series.extend(series.shares.iter().map(|(build, ..)| (*build, at)));
+        }
         books
     }
 
@@ -237,6 +245,13 @@ impl Ledgers {
     pub(crate) fn index_draws(&mut self, rows: &[DrawRow]) {
         for (at, row) in rows.iter().enumerate() {
             self.bearing.entry(row.bearer).or_default().draws.push(at);
+        }
+    }
+
+    /// Shares of income by bearer.
+    fn index_incomes(&mut self, rows: &[IncomeRow]) {
+        for (at, row) in rows.iter().enumerate() {
+            self.bearing.entry(row.bearer).or_default().incomes.push(at);
         }
     }
 

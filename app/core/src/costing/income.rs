@@ -81,7 +81,8 @@ fn shares(income: &Income, last: Day) -> Vec<IncomeRow> {
 }
 
 pub(crate) fn earned(books: &Books, bearer: Bearer) -> Earned {
-    let rows: Vec<&IncomeRow> = books.incomes.iter().filter(|row| row.bearer == bearer).collect();
+    let of_bearer = books.ledgers.borne_by(bearer).incomes.iter();
+    let rows: Vec<&IncomeRow> = of_bearer.filter_map(|at| books.incomes.get(*at)).collect();
     let both = books.ledgers.keys.of_bearer(bearer).split;
     let film = rows.iter().fold(Money::ZERO, |sum, row| {
         let part = Split::of(row.side, both).part(Parts::of_money(row.net), OneSide::Film);

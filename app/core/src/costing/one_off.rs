@@ -11,7 +11,7 @@ use super::{
 };
 use crate::{
     journal::{Id, Shop},
-    measure::{Day, InOrder},
+    measure::InOrder,
 };
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -53,14 +53,13 @@ impl Series {
 }
 
 /// Every pool, by the first build of its run.
-pub(crate) fn series(books: &Books, shop: &Shop, last: Day) -> Vec<Series> {
+pub(crate) fn series(books: &Books, shop: &Shop) -> Vec<Series> {
     let mut runs: BTreeMap<Id, Vec<Id>> = BTreeMap::new();
     let mut builds: Vec<Id> = shop.builds.keys().copied().collect();
     builds.order_by_key(|id| shop.builds.get(id).map(|build| build.order));
     for build in builds {
         runs.entry(first_of_run(shop, build)).or_default().push(build);
     }
-    let made = super::batch::made(shop, last);
     let mut all = Vec::new();
     for (first, builds) in runs {
         let Some(run) = shop.builds.get(&first).and_then(|build| build.run_planned) else { continue };
@@ -73,7 +72,7 @@ pub(crate) fn series(books: &Books, shop: &Shop, last: Day) -> Vec<Series> {
         let counted: Vec<u32> = builds
             .iter()
             .map(|build| {
-                let good = made.get(build).map_or(0, |it| it.good).min(left);
+                let good = books.made.get(build).map_or(0, |it| it.good).min(left);
                 left = left.saturating_sub(good);
                 good
             })

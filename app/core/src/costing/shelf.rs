@@ -125,7 +125,7 @@ impl Books {
 
     /// What a draw or return took; none where that can't be said.
     pub fn draw_cost(&self, entry: Id) -> Option<Money> {
-        let row = self.stock.rows.iter().find(|row| row.entry() == entry)?;
+        let row = self.stock.row_of(entry)?;
         row.known.then(|| row.parts.total())
     }
 

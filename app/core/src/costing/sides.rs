@@ -112,10 +112,11 @@ impl Keys {
     pub(crate) fn of(shop: &Shop, direct: &FxHashMap<Id, Split>, last: Day) -> Keys {
         let chosen = shop.settings.on(SettingKey::BothKey, last).unwrap_or_default();
         let fixed = Dec::parse(chosen).ok().and_then(|share| Ratio::share(share.0));
+        let by_income = if chosen == "income" { by_income(&shop.incomes) } else { FxHashMap::default() };
         let keys = shop.builds.keys().map(|build| {
             let hours = || by_hours(direct.get(build));
             let key = match (chosen, fixed) {
-                ("income", _) => by_income(&shop.incomes, *build).unwrap_or_else(hours),
+                ("income", _) => by_income.get(build).copied().unwrap_or_else(hours),
                 (_, Some(film)) => Key {
                     by: KeyBy::Fixed,
                     split: Split { piece: film.rest().micros(), film: film.micros() },
@@ -144,21 +145,24 @@ fn by_hours(direct: Option<&Split>) -> Key {
     }
 }
 
-/// None where a side brings in nothing or less.
-fn by_income(incomes: &[Income], build: Id) -> Option<Key> {
-    let (mut piece, mut film) = (0_i128, 0_i128);
+/// Of builds where each side brings in something.
+fn by_income(incomes: &[Income]) -> FxHashMap<Id, Key> {
+    let mut expected: FxHashMap<Id, Split> = FxHashMap::default();
     for income in incomes {
         let weights: Vec<i128> = income.shares.iter().map(|(_, parts)| i128::from(*parts)).collect();
         let shares = fixed::allocate(income.expected.unwrap_or_default().micros(), &weights);
         for ((bearer, _), share) in income.shares.iter().zip(shares) {
-            match (income.side, *bearer == Bearer::Build(build)) {
-                (Side::Piece, true) => piece = piece.saturating_add(share),
-                (Side::Film, true) => film = film.saturating_add(share),
-                (Side::Both, true) | (_, false) => {}
+            let Bearer::Build(build) = *bearer else { continue };
+            let sum = expected.entry(build).or_insert(Split { piece: 0, film: 0 });
+            match income.side {
+                Side::Piece => sum.piece = sum.piece.saturating_add(share),
+                Side::Film => sum.film = sum.film.saturating_add(share),
+                Side::Both => {}
             }
         }
     }
-    (piece > 0 && film > 0).then_some(Key { by: KeyBy::Income, split: Split { piece, film } })
+    let both = expected.into_iter().filter(|(_, split)| split.piece > 0 && split.film > 0);
+    both.map(|(build, split)| (build, Key { by: KeyBy::Income, split })).collect()
 }
 
 /// By how much filming slows work down; nothing said: not at all.

@@ -41,11 +41,11 @@ impl Books {
     /// The draws of a bearer, in order.
     pub fn drawn_by(&self, bearer: Bearer) -> Vec<DrawnNet> {
         let bearing = self.ledgers.borne_by(bearer);
-        let rows = bearing.draws.iter().filter_map(|at| Some((*at, self.stock.rows.get(*at)?)));
-        let draws = rows.filter(|(_, row)| row.returns.is_none()).map(|(at, row)| {
-            let back = self.stock.rows.iter().filter(|back| back.returns == Some(at));
-            let parts = back.fold(row.parts, |sum, back| sum.plus(back.parts));
-            DrawnNet { entry: row.entry(), source: row.account, quantity: row.net(), parts }
+        let draws = self.stock.net(&bearing.draws).into_iter().map(|(row, parts)| DrawnNet {
+            entry: row.entry(),
+            source: row.account,
+            quantity: row.net(),
+            parts,
         });
         draws.collect()
     }

@@ -53,101 +53,84 @@ pub fn short(gap: &Gap) -> &'static str {
 
 /// A gap: what is missing, and where it is added.
 pub fn gap(gap: &Gap, shop: &Shop) -> Told {
-    let entry = |entry: &Id| Some(Place::Entry(*entry));
+    Told { says: lacking(gap, shop), how: how_to_add(gap), place: where_to_add(gap) }
+}
+
+/// What is missing.
+fn lacking(gap: &Gap, shop: &Shop) -> String {
     let lot = |lot: &Id| name(shop, Source::Lot(*lot));
-    let told = |says: String, how: &'static str, place: Option<Place>| Told { says, how, place };
     match gap {
-        Gap::NoRate { person } => told(
-            format!("No rate for {}", who(shop, *person)),
-            "Say what an hour costs, and from which day.",
-            Some(Place::Person(Some(*person))),
-        ),
-        Gap::NoPerson { entry: it } => {
-            told("Hours of somebody who is not there".into(), "Say whose they are.", entry(it))
+        Gap::NoRate { person } => format!("No rate for {}", who(shop, *person)),
+        Gap::NoPerson { .. } => "Hours of somebody who is not there".into(),
+        Gap::NoKmRate => "No rate a kilometre".into(),
+        Gap::NoPrice { lot: it } => format!("No price for {}", lot(it)),
+        Gap::NoQuantity { entry } => {
+            format!("No quantity that can be counted: {}", entry_name(shop, *entry))
         }
-        Gap::NoKmRate => {
-            told("No rate a kilometre".into(), "Say what a kilometre costs.", Some(Place::Choices))
-        }
-        Gap::NoPrice { lot: it } => {
-            told(format!("No price for {}", lot(it)), "Say what was paid; 0 is a price too.", entry(it))
-        }
-        Gap::NoQuantity { entry: it } => told(
-            format!("No quantity that can be counted: {}", entry_name(shop, *it)),
-            "Correct the entry.",
-            entry(it),
-        ),
-        Gap::NoAmount { entry: it } => told(
-            format!("No amount that can be counted: {}", entry_name(shop, *it)),
-            "Correct the entry.",
-            entry(it),
-        ),
-        Gap::NeverReceived { source } => told(
-            format!("{} was used before any came in", name(shop, *source)),
-            "Add the lot that it came with.",
-            Some(Place::NewLot),
-        ),
-        Gap::NoYield { lot: it } => told(
-            format!("No yield for {}", lot(it)),
-            "Sort some of it, or say how much is expected to be usable.",
-            Some(Place::Sort(*it)),
-        ),
-        Gap::NoNewPrice { lot: it } => told(
-            format!("No price new for {}", lot(it)),
-            "Note what the same thing costs new, and where.",
-            entry(it),
-        ),
-        Gap::NoOtherMeasure { lot: it } => told(
-            format!("{} is known in one measure only", lot(it)),
-            "New stock is sold in the other: add it.",
-            entry(it),
-        ),
-        Gap::NothingDrawn { lot: it } => told(
-            format!("Nothing drawn from {} yet", lot(it)),
-            "Saving is counted on what is used.",
-            Some(Place::Use(Some(*it))),
-        ),
-        Gap::NoHours { lot: it } => told(
-            format!("No own hours on {}", lot(it)),
-            "Hauling and reclaiming hours go here.",
-            Some(Place::Hours),
-        ),
-        Gap::NotKept { kind: CostKind::Overhead } => told(
-            not_kept(CostKind::Overhead).into(),
-            "Add what the shop costs every month.",
-            Some(Place::Shop),
-        ),
-        Gap::NotKept { kind } => {
-            told(not_kept(*kind).into(), "Add the tools that wear, and where they run.", Some(Place::Shop))
-        }
-        Gap::IncomeNotKept => {
-            told("What came in for it".into(), "Write down what was paid, or what is expected.", None)
-        }
-        Gap::NoNormalHours { film } => told(
-            if *film { "Film hours of a normal month" } else { "Hours of a normal month" }.into(),
-            "Say how many hours the monthly costs go over.",
-            Some(Place::Choices),
-        ),
-        Gap::NoToolPrice { tool: it } => told(
-            format!("No price for {}", tool_name(shop, *it)),
-            "Say what it cost; 0 is a price too.",
-            entry(it),
-        ),
-        Gap::NoToolLife { tool: it } => told(
-            format!("No life for {}", tool_name(shop, *it)),
-            "Say how many run hours it lasts.",
-            entry(it),
-        ),
-        Gap::NoKwhPrice => told("No price a kWh".into(), "Say what a kWh costs.", Some(Place::Choices)),
-        Gap::NothingMade { .. } => {
-            told("Nothing good made yet".into(), "Say how many are finished, and how many spoiled.", None)
-        }
-        Gap::NoOwnHours { .. } => {
-            told("No own hours".into(), "Hours of people who are not paid.", Some(Place::Hours))
-        }
-        Gap::OutOfRange { entry: it } => {
-            told(format!("Too large to work out: {}", entry_name(shop, *it)), "Correct the entry.", entry(it))
-        }
+        Gap::NoAmount { entry } => format!("No amount that can be counted: {}", entry_name(shop, *entry)),
+        Gap::NeverReceived { source } => format!("{} was used before any came in", name(shop, *source)),
+        Gap::NoYield { lot: it } => format!("No yield for {}", lot(it)),
+        Gap::NoNewPrice { lot: it } => format!("No price new for {}", lot(it)),
+        Gap::NoOtherMeasure { lot: it } => format!("{} is known in one measure only", lot(it)),
+        Gap::NothingDrawn { lot: it } => format!("Nothing drawn from {} yet", lot(it)),
+        Gap::NoHours { lot: it } => format!("No own hours on {}", lot(it)),
+        Gap::NotKept { kind } => not_kept(*kind).into(),
+        Gap::IncomeNotKept => "What came in for it".into(),
+        Gap::NoNormalHours { film: true } => "Film hours of a normal month".into(),
+        Gap::NoNormalHours { film: false } => "Hours of a normal month".into(),
+        Gap::NoToolPrice { tool } => format!("No price for {}", tool_name(shop, *tool)),
+        Gap::NoToolLife { tool } => format!("No life for {}", tool_name(shop, *tool)),
+        Gap::NoKwhPrice => "No price a kWh".into(),
+        Gap::NothingMade { .. } => "Nothing good made yet".into(),
+        Gap::NoOwnHours { .. } => "No own hours".into(),
+        Gap::OutOfRange { entry } => format!("Too large to work out: {}", entry_name(shop, *entry)),
     }
+}
+
+/// What puts it right.
+fn how_to_add(gap: &Gap) -> &'static str {
+    match gap {
+        Gap::NoRate { .. } => "Say what an hour costs, and from which day.",
+        Gap::NoPerson { .. } => "Say whose they are.",
+        Gap::NoKmRate => "Say what a kilometre costs.",
+        Gap::NoPrice { .. } => "Say what was paid; 0 is a price too.",
+        Gap::NoQuantity { .. } | Gap::NoAmount { .. } | Gap::OutOfRange { .. } => "Correct the entry.",
+        Gap::NeverReceived { .. } => "Add the lot that it came with.",
+        Gap::NoYield { .. } => "Sort some of it, or say how much is expected to be usable.",
+        Gap::NoNewPrice { .. } => "Note what the same thing costs new, and where.",
+        Gap::NoOtherMeasure { .. } => "New stock is sold in the other: add it.",
+        Gap::NothingDrawn { .. } => "Saving is counted on what is used.",
+        Gap::NoHours { .. } => "Hauling and reclaiming hours go here.",
+        Gap::NotKept { kind: CostKind::Overhead } => "Add what the shop costs every month.",
+        Gap::NotKept { .. } => "Add the tools that wear, and where they run.",
+        Gap::IncomeNotKept => "Write down what was paid, or what is expected.",
+        Gap::NoNormalHours { .. } => "Say how many hours the monthly costs go over.",
+        Gap::NoToolPrice { .. } => "Say what it cost; 0 is a price too.",
+        Gap::NoToolLife { .. } => "Say how many run hours it lasts.",
+        Gap::NoKwhPrice => "Say what a kWh costs.",
+        Gap::NothingMade { .. } => "Say how many are finished, and how many spoiled.",
+        Gap::NoOwnHours { .. } => "Hours of people who are not paid.",
+    }
+}
+
+/// Where; none where more than one place would do.
+fn where_to_add(gap: &Gap) -> Option<Place> {
+    Some(match gap {
+        Gap::NoRate { person } => Place::Person(Some(*person)),
+        Gap::NoPerson { entry }
+        | Gap::NoQuantity { entry }
+        | Gap::NoAmount { entry }
+        | Gap::OutOfRange { entry } => Place::Entry(*entry),
+        Gap::NoPrice { lot } | Gap::NoNewPrice { lot } | Gap::NoOtherMeasure { lot } => Place::Entry(*lot),
+        Gap::NoToolPrice { tool } | Gap::NoToolLife { tool } => Place::Entry(*tool),
+        Gap::NoKmRate | Gap::NoNormalHours { .. } | Gap::NoKwhPrice => Place::Choices,
+        Gap::NeverReceived { .. } => Place::NewLot,
+        Gap::NoYield { lot } => Place::Sort(*lot),
+        Gap::NothingDrawn { lot } => Place::Use(Some(*lot)),
+        Gap::NoHours { .. } | Gap::NoOwnHours { .. } => Place::Hours,
+        Gap::NotKept { .. } => Place::Shop,
+        Gap::IncomeNotKept | Gap::NothingMade { .. } => return None,
+    })
 }
 
 /// A flag: what is odd, and how it is counted.

@@ -133,7 +133,8 @@ fn rule_of(group: Group, lines: &[&CostLine], side: Option<OneSide>) -> Option<R
         Group::Tool(tool) => Some(Rule::Tool { tool, hours: hours.in_hours() }),
         Group::Stock(source) => {
             let quantities = lines.iter().map(|line| line.drawn.and_then(|drawn| drawn.0));
-            let quantity = quantities.fold(Some(Quantity::ZERO), |sum, it| Some(sum?.plus(it?)));
+            let mut quantities = quantities;
+            let quantity = quantities.try_fold(Quantity::ZERO, |sum, it| Some(sum.plus(it?)));
             let unit = lines.first().and_then(|line| line.drawn).map_or(Unit::Each, |(_, unit)| unit);
             Some(Rule::Drawn { source, quantity, unit })
         }
@@ -211,6 +212,6 @@ pub(crate) fn one_off_lines(books: &Books, build: Id) -> Vec<CostLine> {
 impl Books {
     /// The pool of one-off work that a build shares in; none: it bears its own.
     pub(crate) fn series_of(&self, build: Id) -> Option<&Series> {
-        self.series.iter().find(|series| series.shares.iter().any(|share| share.0 == build))
+        self.series.get(*self.in_series.get(&build)?)
     }
 }

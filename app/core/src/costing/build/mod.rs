@@ -231,11 +231,11 @@ impl Books {
 
     /// Lots that are drawn by name and were got for this bearer, in the order of their ids.
     fn got_for(&self, bearer: Bearer) -> impl Iterator<Item = &super::stock::LotAccount> {
-        let build = match bearer {
-            Bearer::Build(build) => Some(build),
+        let lots = match bearer {
+            Bearer::Build(build) => self.stock.got_for.get(&build),
             Bearer::Lot(_) | Bearer::Shop => None,
         };
-        self.stock.lots.values().filter(move |lot| build.is_some() && lot.facts.for_build == build)
+        lots.into_iter().flatten().filter_map(|lot| self.stock.lots.get(lot))
     }
 
     fn is_got_for(&self, bearer: Bearer, source: Source) -> bool {

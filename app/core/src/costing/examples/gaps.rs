@@ -55,6 +55,17 @@ fn an_item_bought_without_a_price_lacks_it_until_the_shelf_is_empty() {
 }
 
 #[test]
+fn what_an_item_s_shelf_lacks_is_said_once_however_often_some_of_it_comes_back() {
+    let mut it = fixture("build bench\n item disc consumable each\n lot a bought 500 of disc unit each");
+    for turn in 2..26 {
+        it.add(&format!("draw 3 disc for bench as d{turn} on 2026-02-{turn:02}"));
+        it.add(&format!("return 1 of d{turn}"));
+    }
+    let line = it.books().shelf_line(it.source("disc")).expect("it came");
+    assert_eq!(line.gaps, [Gap::NoPrice { lot: it.id("a") }]);
+}
+
+#[test]
 fn kilometres_without_a_rate_are_a_gap_and_tolls_still_count() {
     let history = "build bench\n trip 40 fee 3 for bench";
     check(

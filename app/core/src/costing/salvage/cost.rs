@@ -34,7 +34,7 @@ pub(super) fn cost(books: &Books, lot: &LotAccount) -> Statement {
 
 /// A draw or return of a lot by itself.
 pub(super) fn draw(books: &Books, entry: Id) -> Option<Statement> {
-    let row = books.stock.rows.iter().find(|row| row.entry() == entry)?;
+    let row = books.stock.row_of(entry)?;
     let Source::Lot(lot) = row.account else { return None };
     let lot = books.stock.lots.get(&lot)?;
     if row.frozen {

@@ -38,6 +38,17 @@ pub(crate) struct Stock {
     pub left_out: FxHashSet<Id>,
     /// Rows by account, in order.
     pub by_source: FxHashMap<Source, Vec<usize>>,
+    /// Row of each draw and return.
+    pub by_entry: FxHashMap<Id, usize>,
+    /// Lots that are drawn by name, by the build that they were got for, in the order of their ids.
+    pub got_for: FxHashMap<Id, Vec<Id>>,
+}
+
+impl Stock {
+    /// The row of a draw or return.
+    pub(crate) fn row_of(&self, entry: Id) -> Option<&DrawRow> {
+        self.rows.get(*self.by_entry.get(&entry)?)
+    }
 }
 
 /// Costs all stock up to `last`.
@@ -52,7 +63,13 @@ pub(crate) fn stock(shop: &Shop, facts: &Facts, ledgers: &mut Ledgers, last: Day
             Source::Item(item) => all.item(item),
         }
     }
-    all.stock
+    let mut stock = all.stock;
+    for (lot, account) in &stock.lots {
+        if let Some(build) = account.facts.for_build {
+            stock.got_for.entry(build).or_default().push(*lot);
+        }
+    }
+    stock
 }
 
 /// What the accounts are made from.
@@ -92,6 +109,7 @@ impl<'a> All<'a> {
         };
         for (at, row) in all.stock.rows.iter().enumerate() {
             all.stock.by_source.entry(row.account).or_default().push(at);
+            all.stock.by_entry.entry(row.entry()).or_insert(at);
         }
         for lot in all.lots() {
             if let Some(item) = lot.item {

@@ -81,7 +81,7 @@ impl Average {
     pub(crate) fn receive(&mut self, quantity: Quantity, cost: Parts, gaps: &[Gap]) {
         if quantity.is_zero() {
             self.unplaced = self.unplaced.plus(cost);
-            self.gaps.extend_from_slice(gaps);
+            add_once(&mut self.gaps, gaps);
             return;
         }
         self.last = Some((cost, quantity));
@@ -91,7 +91,7 @@ impl Average {
         }
         self.shelf = self.shelf.plus(left);
         self.cost = self.cost.plus(cost);
-        self.gaps.extend_from_slice(gaps);
+        add_once(&mut self.gaps, gaps);
         self.last = Some((self.cost, self.shelf));
         self.full = self.shelf;
     }
@@ -176,7 +176,7 @@ impl Average {
         if !left.is_zero() {
             self.shelf = self.shelf.plus(left);
             self.cost = self.cost.plus(rest);
-            self.gaps.extend(gaps);
+            add_once(&mut self.gaps, &gaps);
             self.last = Some((self.cost, self.shelf));
             self.full = self.full.max(self.shelf);
         }
@@ -245,12 +245,21 @@ impl Average {
             taken.settled = taken.settled.plus(share);
             taken.settled_quantity = taken.settled_quantity.plus(settles);
             taken.known = true;
-            taken.gaps.extend_from_slice(gaps);
+            add_once(&mut taken.gaps, gaps);
             if still.is_zero() {
                 taken.provisional = None;
                 self.waiting.pop_front();
             }
         }
         (quantity, cost)
+    }
+}
+
+/// Each once: what comes back brings the gaps that it was taken with.
+fn add_once(all: &mut Vec<Gap>, gaps: &[Gap]) {
+    for gap in gaps {
+        if !all.contains(gap) {
+            all.push(*gap);
+        }
     }
 }

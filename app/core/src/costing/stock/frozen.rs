@@ -4,12 +4,13 @@
 //! difference of the shop. What comes back after closing comes back at nothing. Source: our own rule, DEVELOPERS.md
 //! § Figures. Not here: what is on an entry of closing (`journal::kinds::build_state`).
 
-use super::Stock;
+use super::{DrawRow, Stock};
 use crate::{
     costing::{Books, Parts},
     journal::{
         Id, Shop,
         kinds::{self, Bearer, State},
+        shop::BuildState,
     },
     measure::{Day, Dec, Quantity},
 };
@@ -51,10 +52,11 @@ impl Frozen {
     /// Of all builds that are closed at the end of a day.
     pub(crate) fn of(shop: &Shop, last: Day) -> Frozen {
         let mut by_draw = FxHashMap::default();
+        // The last word on each build, as `Shop::last_state` says it, in one walk.
+        let said = shop.states.iter().filter(|it| it.order.day <= last);
+        let states: FxHashMap<Id, &BuildState> = said.map(|it| (it.build, it)).collect();
         for build in shop.builds.keys() {
-            let Some(state) = shop.last_state(*build, last).filter(|it| it.state == State::Closed) else {
-                continue;
-            };
+            let Some(state) = states.get(build).filter(|it| it.state == State::Closed) else { continue };
             for it in &state.frozen {
                 let frozen = AsClosed {
                     quantity: it.quantity.quantity().unwrap_or_default(),
@@ -76,10 +78,11 @@ impl Books {
     /// What is written on the entry that closes a build: what each of its draws cost.
     pub fn freeze(&self, build: Id) -> Vec<kinds::Frozen> {
         let bearing = self.ledgers.borne_by(Bearer::Build(build));
-        let rows = bearing.draws.iter().filter_map(|at| Some((*at, self.stock.rows.get(*at)?)));
-        let draws = rows.filter(|(_, row)| row.returns.is_none() && row.known && row.quantity.is_some());
-        let frozen = draws.filter_map(|(at, row)| {
-            let (fetched, reclaimed) = self.stock.net_pools(at);
+        let draws = self.stock.net(&bearing.draws).into_iter();
+        let draws = draws.filter(|(row, _)| row.known && row.quantity.is_some());
+        let frozen = draws.filter_map(|(row, net)| {
+            // By pool; all of an item's is fetched.
+            let (fetched, reclaimed) = (net.minus(row.reclaimed), row.reclaimed);
             // All of it came back: nothing stays that could change.
             if row.net().is_zero() && fetched.is_zero() && reclaimed.is_zero() {
                 return None;
@@ -96,11 +99,17 @@ impl Books {
 }
 
 impl Stock {
-    /// What stays of a draw's cost, returns taken off, by pool; all of an item's is fetched.
-    fn net_pools(&self, at: usize) -> (Parts, Parts) {
-        let Some(row) = self.rows.get(at) else { return (Parts::ZERO, Parts::ZERO) };
-        let back = self.rows.iter().filter(|back| back.returns == Some(at));
-        let net = back.fold(row.parts, |sum, back| sum.plus(back.parts));
-        (net.minus(row.reclaimed), row.reclaimed)
+    /// The draws among these rows of one bearer, each with what stays of its cost: returns stand with their draw.
+    pub(crate) fn net(&self, rows: &[usize]) -> Vec<(&DrawRow, Parts)> {
+        let of = |at: &usize| Some((*at, self.rows.get(*at)?));
+        let mut back: FxHashMap<usize, Parts> = FxHashMap::default();
+        for (_, row) in rows.iter().filter_map(of) {
+            if let Some(draw) = row.returns {
+                let sum = back.entry(draw).or_default();
+                *sum = sum.plus(row.parts);
+            }
+        }
+        let draws = rows.iter().filter_map(of).filter(|(_, row)| row.returns.is_none());
+        draws.map(|(at, row)| (row, row.parts.plus(back.get(&at).copied().unwrap_or_default()))).collect()
     }
 }

@@ -18,6 +18,7 @@ use crate::{
     timing::worked::{Owned, Worked},
 };
 pub(crate) use runs::Run;
+use rustc_hash::FxHashMap;
 
 /// What one run of one tool cost.
 #[derive(Clone, Debug)]
@@ -194,6 +195,7 @@ fn book(
     last: Day,
 ) -> ToolBook {
     let mut carried: Vec<(Bearer, i128, Money)> = Vec::new();
+    let mut places: FxHashMap<Bearer, usize> = FxHashMap::default();
     let mut gaps: Vec<Gap> = account.gap(id, tool).into_iter().collect();
     let power = power(shop, tool, last);
     if power.is_none() {
@@ -203,9 +205,12 @@ fn book(
     for row in rows {
         let run = row.run.scaled().0;
         ran = ran.saturating_add(run);
-        match carried.iter_mut().find(|it| it.0 == row.bearer) {
+        match places.get(&row.bearer).and_then(|at| carried.get_mut(*at)) {
             Some(sum) => (sum.1, sum.2) = (sum.1.saturating_add(run), sum.2.plus(row.cost())),
-            None => carried.push((row.bearer, run, row.cost())),
+            None => {
+                places.insert(row.bearer, carried.len());
+                carried.push((row.bearer, run, row.cost()));
+            }
         }
     }
     let hours = wear::Scaled(ran).in_hours();

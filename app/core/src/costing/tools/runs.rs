@@ -49,17 +49,23 @@ pub(super) struct OfTool {
     from: Instant,
 }
 
+/// From, to, stretch.
+type Piece = (Instant, Instant, usize);
+
+/// A stretch, its start, and what it adds to the time of those before it.
+type Added = (usize, Instant, Seconds);
+
 /// Time at a stage, by stretch; and the intervals with the camera rolling.
 pub(super) struct AtStage {
-    /// Stretches of a bearer at a stage, in the order of their start, with the time that each adds.
-    stages: BTreeMap<(Id, Bearer), Vec<(usize, Instant, Seconds)>>,
-    /// Of each bearer: from, to, stretch.
-    pieces: BTreeMap<Bearer, Vec<(Instant, Instant, usize)>>,
-    rolling: BTreeMap<Bearer, Vec<(Instant, Instant, usize)>>,
+    /// By stage and bearer, stretches in the order of their start.
+    stages: BTreeMap<Id, BTreeMap<Bearer, Vec<Added>>>,
+    /// Of each bearer.
+    pieces: BTreeMap<Bearer, Vec<Piece>>,
+    rolling: BTreeMap<Bearer, Vec<Piece>>,
 }
 
 pub(super) fn by_stage(shop: &Shop, worked: &[Worked], owned: &[Owned], last: Day) -> AtStage {
-    let mut intervals: BTreeMap<(Id, Bearer), Vec<(Instant, Instant, usize)>> = BTreeMap::new();
+    let mut intervals: BTreeMap<(Id, Bearer), Vec<Piece>> = BTreeMap::new();
     let mut all = AtStage { stages: BTreeMap::new(), pieces: BTreeMap::new(), rolling: BTreeMap::new() };
     for piece in owned {
         let (Some(row), Some(stretch)) = (worked.get(piece.stretch), shop.stretches.get(piece.stretch))
@@ -79,24 +85,25 @@ pub(super) fn by_stage(shop: &Shop, worked: &[Worked], owned: &[Owned], last: Da
             }
         }
     }
-    for (key, pieces) in intervals {
-        all.stages.insert(key, union(shop, pieces));
+    for ((stage, bearer), pieces) in intervals {
+        all.stages.entry(stage).or_default().insert(bearer, union(shop, pieces));
     }
     for (at, stretch) in shop.stretches.iter().enumerate() {
         let (Time::Amount(seconds), Some(row)) = (stretch.time, worked.get(at)) else { continue };
         if row.day <= last && !seconds.is_zero() {
             let start = shop.zone.start_of(row.day);
-            all.stages.entry((row.stage, row.bearer)).or_default().push((at, start, seconds));
+            let of_stage = all.stages.entry(row.stage).or_default();
+            of_stage.entry(row.bearer).or_default().push((at, start, seconds));
         }
     }
     all
 }
 
 /// What each stretch adds to the union, in the order of their starts.
-fn union(shop: &Shop, mut pieces: Vec<(Instant, Instant, usize)>) -> Vec<(usize, Instant, Seconds)> {
+fn union(shop: &Shop, mut pieces: Vec<Piece>) -> Vec<Added> {
     pieces.order_by_key(|(from, _, at)| (*from, shop.stretches.get(*at).map(|it| it.entry())));
     let mut covered: Option<Instant> = None;
-    let mut added: Vec<(usize, Instant, Seconds)> = Vec::new();
+    let mut added: Vec<Added> = Vec::new();
     let mut place: FxHashMap<usize, usize> = FxHashMap::default();
     for (from, to, at) in pieces {
         let begins = covered.map_or(from, |covered| covered.max(from));
@@ -130,7 +137,7 @@ pub(super) fn of_tool(
     let known: FxHashSet<(Day, Id, Bearer)> =
         read_off.iter().map(|it| (it.order.day, it.stage, it.bearer)).collect();
     let mut runs: Vec<OfTool> = Vec::new();
-    let mut add = |(at, from, seconds): (usize, Instant, Seconds), duty: Ratio| {
+    let mut add = |(at, from, seconds): Added, duty: Ratio| {
         let Some(row) = worked.get(at) else { return };
         if tool.gone.is_some_and(|gone| row.day >= gone) || known.contains(&(row.day, row.stage, row.bearer))
         {
@@ -149,9 +156,9 @@ pub(super) fn of_tool(
     if tool.rolls {
         camera(shop, tool, worked, at_stage, &mut add);
     } else {
-        for ((stage, _), stretches) in &at_stage.stages {
+        for (stage, bearers) in &at_stage.stages {
             if let Some(duty) = tool.duty_at(*stage) {
-                stretches.iter().for_each(|it| add(*it, duty));
+                bearers.values().flatten().for_each(|it| add(*it, duty));
             }
         }
     }
@@ -177,9 +184,9 @@ fn camera(
     tool: &Tool,
     worked: &[Worked],
     at_stage: &AtStage,
-    add: &mut dyn FnMut((usize, Instant, Seconds), Ratio),
+    add: &mut dyn FnMut(Added, Ratio),
 ) {
-    let mut pieces: BTreeMap<Bearer, Vec<(Instant, Instant, usize)>> = at_stage.rolling.clone();
+    let mut pieces: BTreeMap<Bearer, Vec<Piece>> = at_stage.rolling.clone();
     let runs = |at: usize| worked.get(at).and_then(|row| tool.duty_at(row.stage));
     for (bearer, all) in &at_stage.pieces {
         let filmed = all.iter().filter(|(_, _, at)| runs(*at).is_some()).copied();
@@ -190,10 +197,11 @@ fn camera(
             add(it, runs(it.0).unwrap_or(Ratio::ONE));
         }
     }
-    for ((stage, _), stretches) in &at_stage.stages {
+    for (stage, bearers) in &at_stage.stages {
         let Some(duty) = tool.duty_at(*stage) else { continue };
+        let stretches = bearers.values().flatten();
         let amounts =
-            stretches.iter().filter(|(at, ..)| shop.stretches.get(*at).is_some_and(|it| it.from().is_none()));
+            stretches.filter(|(at, ..)| shop.stretches.get(*at).is_some_and(|it| it.from().is_none()));
         amounts.for_each(|it| add(*it, duty));
     }
 }

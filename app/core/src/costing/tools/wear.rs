@@ -7,9 +7,13 @@
 use super::{BladeBook, wears};
 use crate::{
     costing::Gap,
-    journal::{Id, Shop, shop::Tool},
-    measure::{Day, Money, Quantity, fixed},
+    journal::{
+        Id, Shop,
+        shop::{Blade, Tool},
+    },
+    measure::{Day, InOrder, Money, Quantity, fixed},
 };
+use rustc_hash::FxHashMap;
 
 /// Run time exactly: seconds × millionths of duty.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -118,26 +122,38 @@ impl<'a> Account<'a> {
 
 /// Blades, each with what is left in it.
 pub(super) struct Blades<'a> {
-    all: Vec<(&'a crate::journal::shop::Blade, Money)>,
+    all: Vec<(&'a Blade, Money)>,
+    /// Places of each tool's, in the order in which they were fitted.
+    by_tool: FxHashMap<Id, Vec<usize>>,
     last: Day,
 }
 
 impl<'a> Blades<'a> {
     pub(super) fn of(shop: &'a Shop, last: Day) -> Blades<'a> {
-        let fitted = shop.blades.iter().filter(|blade| blade.order.day <= last);
-        Blades { all: fitted.map(|blade| (blade, blade.cost)).collect(), last }
+        let fitted: Vec<&Blade> = shop.blades.iter().filter(|blade| blade.order.day <= last).collect();
+        let mut by_tool: FxHashMap<Id, Vec<usize>> = FxHashMap::default();
+        for (at, blade) in fitted.iter().enumerate() {
+            by_tool.entry(blade.tool).or_default().push(at);
+        }
+        for places in by_tool.values_mut() {
+            places.order_by_key(|at| fitted.get(*at).map(|blade| blade.order));
+        }
+        Blades { all: fitted.into_iter().map(|blade| (blade, blade.cost)).collect(), by_tool, last }
     }
 
-    /// The blade on a tool on a day: the one fitted last that isn't off.
-    fn on(&mut self, tool: Id, day: Day) -> Option<&mut (&'a crate::journal::shop::Blade, Money)> {
-        let fitted = self.all.iter_mut().rev();
-        let mut of_tool = fitted.filter(|(blade, _)| blade.tool == tool && blade.order.day <= day);
-        of_tool.find(|(blade, _)| blade.off.is_none_or(|off| day < off))
+    /// The place of the blade on a tool on a day: the one fitted last that isn't off.
+    fn on(&self, tool: Id, day: Day) -> Option<usize> {
+        let fitted = self.by_tool.get(&tool)?;
+        let is = |at: &usize, so: &dyn Fn(&Blade) -> bool| self.all.get(*at).is_some_and(|it| so(it.0));
+        let until = fitted.partition_point(|at| is(at, &|blade| blade.order.day <= day));
+        let mut newest_first = fitted.get(..until)?.iter().rev();
+        newest_first.find(|at| is(at, &|blade| blade.off.is_none_or(|off| day < off))).copied()
     }
 
     /// What a run takes of the blade.
     pub(super) fn run(&mut self, tool: Id, day: Day, run: Scaled) -> Money {
-        let Some((blade, left)) = self.on(tool, day) else { return Money::ZERO };
+        let at = self.on(tool, day);
+        let Some((blade, left)) = at.and_then(|at| self.all.get_mut(at)) else { return Money::ZERO };
         let Some(life) = blade.life else { return Money::ZERO };
         let takes = run.of(blade.cost, life).min(*left);
         *left = left.minus(takes);
@@ -146,8 +162,7 @@ impl<'a> Blades<'a> {
 
     /// A run hour of the blade that is on a tool; none: none is.
     pub(super) fn rate(&self, tool: Id, day: Day) -> Option<Money> {
-        let of_tool = self.all.iter().rev().filter(|(blade, _)| blade.tool == tool && blade.order.day <= day);
-        let (blade, _) = of_tool.into_iter().find(|(blade, _)| blade.off.is_none_or(|off| day < off))?;
+        let (blade, _) = self.all.get(self.on(tool, day)?)?;
         fixed::mul_div(blade.cost.micros(), fixed::SCALE, blade.life?.micros()).map(Money::from_micros)
     }
 

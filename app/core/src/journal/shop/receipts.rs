@@ -12,6 +12,7 @@ use crate::{
     },
     measure::{InOrder, Money, fixed},
 };
+use rustc_hash::FxHashMap;
 
 /// Money that a line bears of what stands once on its receipt.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -151,6 +152,10 @@ impl Shop {
                 receipt.lines.push((entry, value.unwrap_or_default()));
             }
         }
+        let mut places: FxHashMap<Id, usize> = FxHashMap::default();
+        for (at, expense) in self.expenses.iter().enumerate().filter(|it| it.1.receipt.is_some()) {
+            places.entry(expense.order.entry).or_insert(at);
+        }
         for (id, receipt) in &mut self.receipts {
             receipt.lines.order_by_key(|(entry, _)| *entry);
             let shares = receipt.shares(minor);
@@ -161,7 +166,7 @@ impl Shop {
                 if let Some(lot) = self.lots.get_mut(entry) {
                     lot.shared = share;
                 }
-                if let Some(expense) = self.expenses.iter_mut().find(|it| it.order.entry == *entry) {
+                if let Some(expense) = places.get(entry).and_then(|at| self.expenses.get_mut(*at)) {
                     expense.shared = share;
                 }
             }

@@ -15,6 +15,9 @@ use benchslate_core::{
     measure::{Money, Quantity, Ratio, Seconds, Shown, Unit, minutes},
 };
 
+/// What says an amount.
+type InWords = fn(&str) -> String;
+
 /// As wide as a plus.
 const MINUS: char = '\u{2212}';
 
@@ -268,14 +271,11 @@ impl<'a> Say<'a> {
             }
             Working::Price { paid, fees, tax, discount } => {
                 parts.extend(paid.map(|paid| words::paid(&money(paid))));
-                let more = [
-                    (fees, words::fees as fn(&str) -> String),
-                    (tax, words::tax),
-                    (discount, words::discount),
-                ];
-                for (amount, say) in more {
-                    parts.extend((!amount.is_zero()).then(|| say(&money(*amount))));
-                }
+                parts.extend(self.some(&[
+                    (*fees, words::fees),
+                    (*tax, words::tax),
+                    (*discount, words::discount),
+                ]));
             }
             Working::Amount => {}
             Working::Overhead { month, film, .. } => {
@@ -289,22 +289,16 @@ impl<'a> Say<'a> {
                 if let Some(duty) = self.per_cent(*duty) {
                     parts.push(words::ran(&tongue.hours(*seconds), &duty));
                 }
-                let more = [
-                    (wear, words::wear as fn(&str) -> String),
-                    (blade, words::blade),
-                    (beside, words::upkeep_and_power),
-                ];
-                for (amount, say) in more {
-                    parts.extend((!amount.is_zero()).then(|| say(&money(*amount))));
-                }
+                parts.extend(self.some(&[
+                    (*wear, words::wear),
+                    (*blade, words::blade),
+                    (*beside, words::upkeep_and_power),
+                ]));
             }
             Working::OneOff { of, good, run } => parts.push(words::for_so_many(&money(*of), *good, *run)),
             Working::Received { amount, tax, fee, share: (part, whole) } => {
                 parts.push(money(*amount));
-                let more = [(tax, words::tax as fn(&str) -> String), (fee, words::fee_off)];
-                for (amount, say) in more {
-                    parts.extend((!amount.is_zero()).then(|| say(&money(*amount))));
-                }
+                parts.extend(self.some(&[(*tax, words::tax), (*fee, words::fee_off)]));
                 parts.extend((part != whole).then(|| words::share(*part, *whole)));
             }
             Working::Share { of, part, whole } => {
@@ -320,6 +314,12 @@ impl<'a> Say<'a> {
             }
         }
         words::working(&parts)
+    }
+
+    /// Those of the amounts that are something, each in its words.
+    fn some(self, amounts: &[(Money, InWords)]) -> Vec<String> {
+        let some = amounts.iter().filter(|(amount, _)| !amount.is_zero());
+        some.map(|(amount, say)| say(&self.money(*amount))).collect()
     }
 
     /// From when to when, and how long the camera ran.

@@ -10,45 +10,11 @@
     reason = "a measurement of invented data, not part of the program"
 )]
 
-use benchslate_core::{
-    costing::Books,
-    exchange::jsonl,
-    fixture::{Fixture, fixture},
-    journal::Shop,
-};
-use std::time::{Duration, Instant};
+mod shop;
 
-/// A shop of so many entries: every build draws, works, spends and salvages alike.
-fn shop(entries: usize) -> Fixture {
-    let mut it = fixture(
-        "setting km 0.55
-        person Ana 26
-        person Ada 20 paid
-        item disc consumable each low 10
-        item screw fitting each",
-    );
-    let mut build = 0;
-    while it.lines.len() < entries {
-        build += 1;
-        let (month, day) = (1 + build / 28 % 12, 1 + build % 28);
-        it.add(&format!("build b{build} on 2026-{month:02}-{day:02}"));
-        it.add(&format!("lot t{build} salvaged 120 paid 36 yield 0.8 for b{build} new 7 waste 0.1"));
-        it.add(&format!("trip 40 fee 2 for t{build}:1,b{build}:1"));
-        it.add(&format!("sort t{build} good 80 culled 20"));
-        it.add(&format!("expense van {}.37 for b{build}", build % 90));
-        for turn in 0..10 {
-            let (from, to) = (7 + turn, 8 + turn);
-            it.add(&format!("lot d{build}-{turn} bought 20 of disc unit each paid {}", 11 + turn));
-            it.add(&format!("draw 13 disc for b{build} as x{build}-{turn}"));
-            it.add(&format!("return 1 of x{build}-{turn}"));
-            it.add(&format!("draw 3.5 t{build} for b{build}"));
-            it.add(&format!("stretch Ana reclaim from {from:02}:00 to {to:02}:10 for t{build}"));
-            it.add(&format!("stretch Ada sand from {from:02}:05 to {to:02}:00 for b{build}"));
-            it.add(&format!("stretch Ana mill min 75 for b{build}"));
-        }
-    }
-    it
-}
+use benchslate_core::{costing::Books, exchange::jsonl, journal::Shop};
+use shop::shop;
+use std::time::{Duration, Instant};
 
 fn least(times: usize, mut work: impl FnMut()) -> Duration {
     let run = |work: &mut dyn FnMut()| {
@@ -80,15 +46,17 @@ fn main() {
         let mut grown = shop(size);
         let mut now = grown.shop();
         let one_more = least(7, || {
-            grown.add("stretch Ana sand min 15 for b1");
-            let entry = grown.journal.entries().last().expect("the one just written");
-            now = now.after(&grown.journal, &[entry]);
+            grown.add("stretch Ana sand min 15 for b1 as one-more");
+            now = now.after(&grown.journal, &[grown.id("one-more")]);
             drop(Books::close(&now, grown.end()).build_cost(a_build));
         });
+        let all_sheets = least(1, || folded.builds.keys().for_each(|id| drop(books.build_cost(*id))));
+        let closing = least(3, || drop(books.freeze(a_build)));
         println!("one more entry there, and the sheet of its build anew: {one_more:?}");
         println!(
             "{entries} entries: fold {fold:?}, cost {close:?}, one build's sheet {sheet:?}, shelf {shelf:?}"
         );
+        println!("all {} sheets {all_sheets:?}; closing one build {closing:?}", folded.builds.len());
         both.push((fold + close).as_secs_f64() / entries as f64);
     }
     if let [few, many] = both[..] {
