@@ -150,6 +150,9 @@ mod tests {
         );
         let usual = it.books().usual_month(&it.shop()).unwrap();
         assert_eq!(usual.months, 2);
-        assert_eq!((usual.hours.shown_trimmed(), usual.film_hours.shown_trimmed()), ("7.5".into(), "2.5".into()));
+        assert_eq!(
+            (usual.hours.shown_trimmed(), usual.film_hours.shown_trimmed()),
+            ("7.5".into(), "2.5".into())
+        );
     }
 }

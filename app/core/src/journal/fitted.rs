@@ -10,11 +10,9 @@ use crate::measure::Day;
 pub fn take_off(journal: &super::Journal, shop: &Shop, tool: Id, day: Day, but: Option<Id>) -> Vec<Change> {
     let on = shop.blades.iter().filter(|it| it.tool == tool && it.order.day <= day);
     let on = on.filter(|it| it.off.is_none() && Some(it.order.entry) != but);
-    let changes = on.filter_map(|it| match journal.body(it.order.entry) {
-        Some(Body::Blade(body)) => {
-            Some(Change::write(it.order.entry, kinds::Blade { off: Some(day), ..body.clone() }))
-        }
-        _ => None,
+    let changes = on.filter_map(|it| {
+        let Body::Blade(body) = journal.body(it.order.entry)? else { return None };
+        Some(Change::write(it.order.entry, kinds::Blade { off: Some(day), ..body.clone() }))
     });
     changes.collect()
 }

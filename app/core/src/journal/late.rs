@@ -25,14 +25,15 @@ pub fn on_closed(journal: &Journal, shop: &Shop, changes: &[Change], today: Day)
 /// The same changes, borne by the shop where they were for this build.
 pub fn borne_by_shop(changes: &mut [Change], build: Id) {
     for body in changes.iter_mut().filter_map(|change| change.body.as_mut()) {
-        let of = match body {
-            Body::Stretch(it) => &mut it.bearer,
-            Body::Draw(it) => &mut it.bearer,
-            Body::Expense(it) => &mut it.bearer,
-            _ => continue,
-        };
-        if *of == Bearer::Build(build) {
-            *of = Bearer::Shop;
+        if bearer(body) != Some(Bearer::Build(build)) {
+            continue;
+        }
+        if let Body::Stretch(it) = body {
+            it.bearer = Bearer::Shop;
+        } else if let Body::Draw(it) = body {
+            it.bearer = Bearer::Shop;
+        } else if let Body::Expense(it) = body {
+            it.bearer = Bearer::Shop;
         }
     }
 }
@@ -71,19 +72,21 @@ fn is_closed(shop: &Shop, build: Id, today: Day) -> bool {
 }
 
 fn bearer(body: &Body) -> Option<Bearer> {
-    match body {
-        Body::Stretch(it) => Some(it.bearer),
-        Body::Draw(it) => it.returns.is_none().then_some(it.bearer),
-        Body::Expense(it) => Some(it.bearer),
-        _ => None,
+    if let Body::Stretch(it) = body {
+        return Some(it.bearer);
     }
+    if let Body::Expense(it) = body {
+        return Some(it.bearer);
+    }
+    let Body::Draw(it) = body else { return None };
+    it.returns.is_none().then_some(it.bearer)
 }
 
 /// It reopens the build, or takes its closing back.
 fn ends_closing(journal: &Journal, change: &Change, build: Id) -> bool {
-    let was = |body: &Body, closed: bool| match body {
-        Body::BuildState(it) => it.build == build && (it.state == State::Closed) == closed,
-        _ => false,
+    let was = |body: &Body, closed: bool| {
+        let Body::BuildState(it) = body else { return false };
+        it.build == build && (it.state == State::Closed) == closed
     };
     match &change.body {
         Some(body) => was(body, false),

@@ -126,7 +126,8 @@ mod tests {
 
     #[test]
     fn tax_in_an_amount_is_typed_as_a_share_or_as_money() {
-        let read = |text: &str, amount: &str| tax_in_typed(text, Some(dec(amount)), 2).unwrap().unwrap().plain();
+        let read =
+            |text: &str, amount: &str| tax_in_typed(text, Some(dec(amount)), 2).unwrap().unwrap().plain();
         assert_eq!(read("13 %", "565.00"), "65");
         assert_eq!(read("65", "565.00"), "65");
         assert_eq!(read("20 %", "100"), "16.67");
