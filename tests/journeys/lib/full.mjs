@@ -37,8 +37,42 @@ export async function fullShop({ page, thumb, go }) {
   await thumb.choose("Where it goes", "no home yet");
   await thumb.tap("Keep note");
   await thumb.kept("note");
+  await runningShop({ thumb, go });
   await page.clock.fastForward("01:10:00");
   return sheets(await lines(page));
+}
+
+/** A tool with a blade, a monthly cost, and money that came in. */
+async function runningShop({ thumb, go }) {
+  await go("add.tool");
+  const tool = { Name: "Thickness planer", Price: "780", "Sells for at the end": "180", "Lasts, hours": "1500", "Hours before": "120" };
+  for (const [label, text] of Object.entries(tool)) await thumb.type(label, text);
+  await thumb.tap("mill");
+  await thumb.type("Share of mill", "60");
+  await thumb.tap("Keep");
+  await thumb.kept("Thickness planer");
+  await thumb.tap("New blade");
+  await thumb.type("What", "Knives");
+  await thumb.type("Price", "54.24");
+  await thumb.type("Lasts, hours", "60");
+  await thumb.tap("Keep");
+  await thumb.kept("Knives");
+  await go("months");
+  await thumb.tap("Add a cost");
+  await thumb.type("What", "Rent");
+  await thumb.type("A month", "180");
+  await thumb.tap("Keep");
+  await thumb.kept("Rent");
+  await go("bench");
+  await thumb.place("Builds");
+  await thumb.tap(new RegExp(BUILD), "Builds, latest first");
+  const build = await thumb.page.evaluate(() => new URL(location.href).searchParams.get("at").split(".")[1]);
+  await go(`money.${build}`);
+  await thumb.tap(/^Money in/);
+  await thumb.type("Expected", "780");
+  await thumb.type("Received", "300");
+  await thumb.tap("Keep");
+  await thumb.kept("sale");
 }
 
 function sheets(text) {
@@ -58,6 +92,9 @@ function sheets(text) {
     "hours", "note", "no-home-yet", "expense",
     "stock", "new-lot", `same.${of("item")}`, `lot.${of("lot")}`, `lot.${of("item")}`, `journal.${of("lot")}`, `sort.${of("lot")}`, "use", `use.${of("lot")}`, `return.${of("draw")}`,
     "plan", "shop", "journal.shop", "person", `person.${of("person")}`, "choices", "put-away", "cautions", `cautions.${of("lot")}`, "bring-in",
+    "tools", `tool.${of("tool")}`, `tool-life.${of("tool")}`, "months", `money.${build}`,
+    "add.tool", `add.blade.${of("tool")}`, `add.tool_hours.${of("tool")}`, "add.monthly_cost", `add.income.${build}`, `add.made.${build}`,
+    `add.hand_over.${build}`, `entry.${of("tool")}`, `entry.${of("income")}`,
   ];
 }
 

@@ -10,8 +10,10 @@ pub mod act;
 pub mod cautions;
 pub mod entries;
 pub mod find;
+pub mod fitted;
 pub mod id;
 pub mod kinds;
+pub mod late;
 pub mod line;
 pub mod listing;
 #[cfg(test)]

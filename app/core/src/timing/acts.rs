@@ -132,6 +132,14 @@ impl Hand<'_> {
         })
     }
 
+    /// Making a jig, a template, the design; or the pieces themselves again.
+    pub fn one_off(&mut self, entry: Id, is: bool) -> Vec<Change> {
+        self.each(entry, |stretch| {
+            stretch.one_off = is;
+            Some(())
+        })
+    }
+
     /// Begun that much earlier. A stretch that this one took over from ends as much earlier.
     pub fn earlier(&mut self, entry: Id, by: Seconds) -> Vec<Change> {
         let Some(from) = self.stored(entry).and_then(|stretch| stretch.from) else { return Vec::new() };

@@ -38,6 +38,8 @@ pub struct Logged {
     pub bearer: Bearer,
     /// What it is for.
     pub side: Side,
+    /// Making jigs, templates, the design.
+    pub one_off: bool,
     /// Words.
     pub note: Option<String>,
 }
@@ -48,7 +50,7 @@ impl Logged {
     /// `before`: the entry that this corrects. Its camera and breaks stay where they lie inside; one that
     /// ended days after it began still does.
     pub fn stretch(&self, zone: &Zone, before: Option<&Stretch>) -> Option<Stretch> {
-        let Logged { day, said, person, stage, bearer, side, note } = self.clone();
+        let Logged { day, said, person, stage, bearer, side, one_off, note } = self.clone();
         let side = if matches!(bearer, Bearer::Lot(_)) { Side::Piece } else { side };
         let (from, to, minutes) = match said {
             Said::Length(length) => (None, None, Some(whole_minutes(length))),
@@ -84,7 +86,7 @@ impl Logged {
             rolling: before.map(|before| inside(&before.rolling)).unwrap_or_default(),
             together: before.filter(|before| before.person == person).and_then(|before| before.together),
             still_running: before.and_then(|before| before.still_running),
-            one_off: before.is_some_and(|before| before.one_off),
+            one_off,
             note,
         })
     }
@@ -168,6 +170,7 @@ mod tests {
             stage: SAND,
             bearer: Bearer::Build(TRAYS),
             side: Side::Piece,
+            one_off: false,
             note: None,
         }
     }

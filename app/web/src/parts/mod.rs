@@ -32,4 +32,5 @@ pub mod tally; // strokes in fives
 pub mod tick_row;
 pub mod time_bar; // a row with a box
 pub mod tin; // a tin with its quarters
-pub mod title_block; // the five places, a build's sheets
+pub mod title_block;
+pub mod wear; // the five places, a build's sheets

@@ -31,6 +31,8 @@ pub enum Look {
     DayYear,
     /// `Fri`.
     Weekday,
+    /// `November 2026`.
+    Month,
     /// `08:05` or `8:05 a.m.`.
     Time,
 }
@@ -96,6 +98,7 @@ fn options_of(look: Look) -> &'static [(&'static str, &'static str)] {
         Look::Day => &[("weekday", "short"), ("day", "numeric"), ("month", "short")],
         Look::DayYear => &[("weekday", "short"), ("day", "numeric"), ("month", "short"), ("year", "numeric")],
         Look::Weekday => &[("weekday", "short")],
+        Look::Month => &[("month", "long"), ("year", "numeric")],
         Look::Time => &[("minute", "2-digit")],
     }
 }

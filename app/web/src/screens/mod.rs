@@ -10,6 +10,9 @@ pub mod first_amount;
 pub mod form_keys;
 pub mod hours;
 pub mod journal;
+pub mod late;
+pub mod money;
+pub mod months;
 pub mod notes;
 pub mod photos;
 pub mod receipts;
@@ -17,6 +20,7 @@ pub mod sample;
 pub mod shop;
 pub mod stock;
 pub mod time;
+pub mod tools;
 pub mod trouble;
 
 use crate::dom::prelude::*;
@@ -89,5 +93,11 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Cautions(of) => view! { <cautions::CautionsSheet of/> },
         Place::PutAway => view! { <away::AwaySheet/> },
         Place::BringIn => view! { <shop::BringInSheet/> },
+        Place::Add(kind, of) => view! { <journal::AddSheet kind of/> },
+        Place::Money(id) => view! { <money::MoneySheet of=id/> },
+        Place::Tools => view! { <tools::ToolsSheet/> },
+        Place::Tool(id) => view! { <tools::ToolSheet tool=id/> },
+        Place::ToolLife(id) => view! { <tools::LifeSheet tool=id/> },
+        Place::Months => view! { <months::MonthsSheet/> },
     }
 }

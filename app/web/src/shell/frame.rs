@@ -4,7 +4,7 @@ use super::{Desk, Go, Place, Tab};
 use crate::dom::prelude::*;
 use crate::{
     parts::title_block::{Cell, OwnSheets, RunningCell, TitleBlock},
-    screens::trouble::TroubleLine,
+    screens::{late::LateAsk, trouble::TroubleLine},
     words::common,
 };
 use benchslate_core::{journal::Id, measure::Instant, timing::bench::Bench};
@@ -29,6 +29,7 @@ pub fn Places(
     });
     let sheets = Signal::derive(move || of_build.get().map(|(id, tab)| own_sheets(desk, id, tab)));
     view! {
+        <LateAsk/>
         <TroubleLine/>
         <TitleBlock
             name=common::places_name().to_owned()

@@ -2,7 +2,7 @@
 //!
 //! Pure: a place becomes text and back, and text that is no place is the bench.
 
-use benchslate_core::journal::Id;
+use benchslate_core::journal::{Id, Kind};
 
 /// A build's own sheets.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -96,8 +96,22 @@ pub enum Place {
     BringIn,
     /// The sample shop: into it, and out again.
     Sample,
+    /// A new entry of a kind, about a tool, build or lot where one is named.
+    Add(Kind, Option<Id>),
+    /// What came in for a build, what was made and what left.
+    Money(Id),
+    /// All tools.
+    Tools,
+    /// A tool: wear, its rate, what it has carried.
+    Tool(Id),
+    /// How long a tool will still last, thought anew.
+    ToolLife(Id),
+    /// What the shop costs every month, and what hours bear of it.
+    Months,
 }
 
+/// Before the kind of a new entry.
+const ADD: &str = "add.";
 /// The one journal that is of no entry.
 const SHOP_JOURNAL: &str = "journal.shop";
 
@@ -146,6 +160,13 @@ impl Place {
             Place::PutAway => "put-away".into(),
             Place::BringIn => "bring-in".into(),
             Place::Sample => "sample".into(),
+            Place::Add(kind, None) => format!("{ADD}{}", kind.code()),
+            Place::Add(kind, Some(of)) => format!("{ADD}{}.{of}", kind.code()),
+            Place::Money(id) => format!("money.{id}"),
+            Place::Tools => "tools".into(),
+            Place::Tool(id) => format!("tool.{id}"),
+            Place::ToolLife(id) => format!("tool-life.{id}"),
+            Place::Months => "months".into(),
         }
     }
 
@@ -162,6 +183,12 @@ impl Place {
     fn read(at: &str) -> Option<Place> {
         if at == SHOP_JOURNAL {
             return Some(Place::ShopJournal);
+        }
+        if let Some(new) = at.strip_prefix(ADD) {
+            return match new.split_once('.') {
+                Some((kind, of)) => Some(Place::Add(Kind::from_code(kind)?, Some(Id::parse(of)?))),
+                None => Some(Place::Add(Kind::from_code(new)?, None)),
+            };
         }
         let mut words = at.splitn(3, '.');
         let (name, id, rest) = (words.next()?, words.next(), words.next());
@@ -192,6 +219,8 @@ impl Place {
             "put-away" => Place::PutAway,
             "bring-in" => Place::BringIn,
             "sample" => Place::Sample,
+            "tools" => Place::Tools,
+            "months" => Place::Months,
             _ => return None,
         })
     }
@@ -215,6 +244,9 @@ impl Place {
             ("return", None) => Place::Return(id),
             ("person", None) => Place::Person(Some(id)),
             ("cautions", None) => Place::Cautions(Some(id)),
+            ("money", None) => Place::Money(id),
+            ("tool", None) => Place::Tool(id),
+            ("tool-life", None) => Place::ToolLife(id),
             _ => return None,
         })
     }
@@ -288,6 +320,13 @@ mod tests {
             Place::PutAway,
             Place::BringIn,
             Place::Sample,
+            Place::Add(Kind::Tool, None),
+            Place::Add(Kind::Blade, Some(id)),
+            Place::Money(id),
+            Place::Tools,
+            Place::Tool(id),
+            Place::ToolLife(id),
+            Place::Months,
         ];
         for place in places {
             assert_eq!(Place::of(&place.at()), place);
@@ -307,6 +346,9 @@ mod tests {
             "journal",
             "journal.x",
             "journal.shop.x",
+            "add",
+            "add.attic",
+            "add.blade.7",
         ] {
             assert_eq!(Place::of(at), Place::Bench, "{at}");
         }

@@ -76,3 +76,48 @@ pub fn shared_with_more() -> &'static str {
 pub fn names_gone() -> &'static str {
     "names something struck out since"
 }
+
+/// No share, or no hours, by the field.
+pub fn more_than_none() -> &'static str {
+    "More than 0. Kept as typed."
+}
+
+/// Neither expected nor received, by the field.
+pub fn no_amount_yet() -> &'static str {
+    "No amount yet: what is expected, or what arrived."
+}
+
+/// By the field of spoiled ones.
+pub fn too_many_spoiled(most: usize) -> String {
+    format!("{most} spoiled ones at most in one entry; write the rest in another. Kept as typed.")
+}
+
+/// A key of a tool's entry.
+pub fn the_tool() -> &'static str {
+    "The tool"
+}
+
+/// Under it.
+pub fn worth_there() -> &'static str {
+    "worth, rate"
+}
+
+/// A key of a monthly cost.
+pub fn the_months() -> &'static str {
+    "Months"
+}
+
+/// Under it.
+pub fn borne_there() -> &'static str {
+    "what hours bear"
+}
+
+/// A key of a build's entry.
+pub fn the_money() -> &'static str {
+    "Money"
+}
+
+/// Under it.
+pub fn in_and_closing() -> &'static str {
+    "pieces, closing"
+}

@@ -174,3 +174,18 @@ pub fn no_stretch_why() -> &'static str {
 pub fn mark_times(from: &str, to: Option<&str>) -> String {
     to.map_or_else(|| format!("begun {from}"), |to| format!("{from} to {to}"))
 }
+
+/// A switch: the hours or the money went into something that is made once.
+pub fn one_off() -> &'static str {
+    "One-off: jig, template, design"
+}
+
+/// Under it.
+pub fn one_off_note() -> &'static str {
+    "borne by all that will be made with it"
+}
+
+/// A mark.
+pub fn marked_one_off(is: bool) -> &'static str {
+    if is { "one-off work" } else { "for the pieces" }
+}

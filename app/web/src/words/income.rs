@@ -43,3 +43,33 @@ pub fn state(state: State) -> &'static str {
         State::Reopened => "reopened",
     }
 }
+
+/// Over the payments in the form.
+pub const fn received() -> &'static str {
+    "Arrived"
+}
+
+/// Adds a payment.
+pub const fn one_more() -> &'static str {
+    "One more payment"
+}
+
+/// In the field of tax while it is empty.
+pub const fn tax_in_hint() -> &'static str {
+    "13 % or 65"
+}
+
+/// The choice of what became of them, read aloud.
+pub fn what_became() -> &'static str {
+    "What became of them"
+}
+
+/// In the field of spoiled ones while it is empty.
+pub fn none_spoiled() -> &'static str {
+    "none"
+}
+
+/// In the field of the work in a spoiled one while it is empty.
+pub const fn all_of_the_work() -> &'static str {
+    "all of it"
+}

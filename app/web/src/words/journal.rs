@@ -1,10 +1,13 @@
 //! The journal: its lines, its days, an entry with its history.
 
 pub use super::correcting::{
-    end_before_start, name_missing, names_gone, no_parts, nobody_bears_it, not_chosen, one_at_least,
-    one_part_at_least, over_the_whole, parts_for, parts_of_this_lot, shared_in_parts, shared_with_more,
-    too_long, words_missing,
+    borne_there, end_before_start, in_and_closing, more_than_none, name_missing, names_gone, no_amount_yet,
+    no_parts, nobody_bears_it, not_chosen, one_at_least, one_part_at_least, over_the_whole, parts_for,
+    parts_of_this_lot, shared_in_parts, shared_with_more, the_money, the_months, the_tool, too_long,
+    too_many_spoiled, words_missing, worth_there,
 };
+
+pub use super::labels::{Label, label};
 
 pub use super::versions::{
     changed, counts_now, history, newer_text, newer_title, other_device, this_device, this_one, two_text,
@@ -301,101 +304,6 @@ pub fn supplied_by(by: SuppliedBy) -> &'static str {
 /// A receipt whose lines are more than its total.
 pub fn lines_beyond_total() -> &'static str {
     "lines come to more than was paid"
-}
-
-/// Declares the labels, each with its words beside it.
-macro_rules! labels {
-    ($($name:ident: $words:literal,)*) => {
-        /// A label of a fact or a field.
-        #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-        pub enum Label {
-            $($name,)*
-        }
-
-        /// A label of a fact or a field, in words.
-        pub fn label(label: Label) -> &'static str {
-            match label {
-                $(Label::$name => $words,)*
-            }
-        }
-    };
-}
-
-labels! {
-    Amount: "Amount",
-    Back: "Tax can be got back",
-    Before: "Hours before",
-    Begun: "Begun",
-    Bill: "Tools in it, kWh",
-    Breaks: "Breaks",
-    By: "Supplied by",
-    Camera: "Camera",
-    Covers: "One coat covers",
-    Culled: "Culled",
-    Day: "Day",
-    Delivery: "Delivery, new",
-    Discount: "Discount",
-    Dry: "Next after",
-    Due: "Due",
-    Ended: "Ended",
-    Expected: "Expected",
-    Fee: "Fee",
-    FoodSafe: "Stated for food",
-    For: "For",
-    ForBuild: "Got for",
-    Freight: "Freight",
-    From: "From",
-    Gone: "Gone",
-    Good: "Good",
-    Held: "Held for",
-    Km: "Kilometres",
-    Left: "Left",
-    Length: "How long",
-    Life: "Lasts, hours",
-    Load: "Load",
-    Low: "Low under",
-    Mark: "Treatment mark",
-    Name: "Name",
-    NewPrice: "Price new",
-    Note: "Note",
-    Of: "Of",
-    OfValue: "Worth",
-    Off: "Taken off",
-    OneOff: "One-off",
-    Oxidises: "Dries by oxidation",
-    Paid: "Paid",
-    Pieces: "Pieces",
-    Power: "Power, kW",
-    Price: "Price",
-    Quantity: "How much",
-    Rates: "Rates",
-    Received: "Received",
-    Repeat: "The same again as",
-    Resale: "Sells for at the end",
-    Role: "Counts as",
-    Rough: "As it came",
-    Run: "To be made in all",
-    Runs: "Runs at",
-    SameAs: "Same as",
-    Scrap: "Scrap fetched",
-    Seen: "Seen at",
-    Settled: "Settled",
-    SideOf: "Side",
-    Spoilage: "Usually spoils",
-    Spoiled: "Spoiled",
-    Stage: "Stage",
-    Tax: "Tax",
-    Text: "Words",
-    Total: "Paid in all",
-    Until: "Until",
-    Upkeep: "Upkeep, an hour",
-    Value: "Choice",
-    Waste: "Waste, new",
-    What: "What",
-    Whence: "From where",
-    Who: "Who",
-    Word: "Called",
-    Yield: "Expected yield",
 }
 
 /// Which choice a setting is.

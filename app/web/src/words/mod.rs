@@ -2,7 +2,9 @@
 //!
 //! Never: a figure worked out here, a sentence built elsewhere. Kept by: review, and `core` has no text.
 
+pub mod add;
 pub mod away;
+pub mod bearing;
 pub mod bench;
 pub mod builds;
 pub mod cautions;
@@ -10,6 +12,7 @@ pub mod common;
 pub mod correcting;
 pub mod cost;
 pub mod drying;
+pub mod earned;
 pub mod exchange;
 pub mod expense;
 pub mod failure;
@@ -17,8 +20,11 @@ pub mod gaps;
 pub mod hours;
 pub mod income;
 pub mod journal;
+pub mod labels;
+pub mod late;
 pub mod lots;
 pub mod money;
+pub mod months;
 pub mod notes;
 pub mod photos;
 pub mod receipts;
@@ -30,6 +36,7 @@ pub mod shop;
 pub mod stock;
 pub mod time;
 mod tongue;
+pub mod tools;
 pub mod units;
 pub mod update;
 pub mod versions;

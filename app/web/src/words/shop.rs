@@ -213,7 +213,7 @@ pub fn clashed(count: u64) -> String {
 
 /// What stands past the lower edge.
 pub fn below() -> &'static str {
-    "look, what is kept here"
+    "power, both sides, look, what is kept here"
 }
 
 /// The keys, read aloud.
@@ -440,7 +440,7 @@ pub fn rates_below() -> &'static str {
 
 /// What stands past the lower edge of the choices.
 pub fn choices_below() -> &'static str {
-    "week, name, vehicle, tax, zone"
+    "week, name, rates, power, both sides"
 }
 
 /// What a mark calls a choice.
@@ -456,4 +456,11 @@ pub fn nobody() -> &'static str {
 /// Under it.
 pub fn nobody_why() -> &'static str {
     "Struck out, or never on this device. The shop lists who works here."
+}
+
+/// Hours of a month, in a mark.
+pub fn hours(figure: &str) -> String {
+    let mut text = String::from(figure);
+    text.push_str(" h");
+    text
 }

@@ -78,6 +78,11 @@ impl Tongue {
         intl::day(days(day), &self.language, Look::DayYear)
     }
 
+    /// `November 2026`.
+    pub fn month(&self, day: Day) -> String {
+        intl::day(days(day), &self.language, Look::Month)
+    }
+
     /// The day of a moment: `Fri 20 Nov`.
     pub fn day_of(&self, at: Instant) -> String {
         intl::instant(at.0.saturating_mul(1000), &self.zone, &self.language, Look::Day)

@@ -23,7 +23,7 @@ pub use odd::{Field, Odd};
 pub use receipts::{Receipt, Shared};
 pub use same::Merged;
 pub use stock::{Draw, Emptied, Item, Lot, NewStock, Sort};
-pub use tax::{tax_in, tax_on, tax_typed, with_tax};
+pub use tax::{tax_in, tax_in_typed, tax_on, tax_typed, with_tax};
 pub use tools::{Blade, MonthlyCost, Tool, ToolHours};
 pub use work::{Drying, Interval, Stretch, Time};
 

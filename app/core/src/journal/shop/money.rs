@@ -83,6 +83,19 @@ impl Income {
     }
 }
 
+impl Income {
+    /// What arrived so far, less tax in it and fees.
+    pub fn net(&self) -> Money {
+        self.received.iter().fold(Money::ZERO, |sum, it| sum.plus(it.net()))
+    }
+
+    /// Still expected: settled, none; else expected less what arrived, and never below zero.
+    pub fn open(&self) -> Option<Money> {
+        let open = self.expected.filter(|_| !self.settled)?.minus(self.net());
+        (!open.is_negative() && !open.is_zero()).then_some(open)
+    }
+}
+
 /// Tax and fee of what is paid back are below zero too.
 fn signed(stored: Option<crate::measure::Dec>, tell: &mut dyn FnMut(Odd)) -> Money {
     let read = stored.map_or(Some(Money::ZERO), money);

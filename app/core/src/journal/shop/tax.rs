@@ -25,6 +25,24 @@ pub fn tax_typed(text: &str, amount: Option<Dec>, minor: u8) -> Result<Option<De
     Ok(amount.and_then(|amount| tax_on(amount, share, minor)))
 }
 
+/// Tax that is in an amount already, typed as a share of what it is on or as money: `13 %` in 565.00 is 65.00.
+/// None: as [`tax_typed`].
+///
+/// # Errors
+/// As [`tax_typed`].
+pub fn tax_in_typed(text: &str, amount: Option<Dec>, minor: u8) -> Result<Option<Dec>, Refusal> {
+    if !text.trim_end().ends_with('%') {
+        return number::amount(text).map(|tax| Some(Dec(tax)));
+    }
+    let share = Dec(number::percent(text)?);
+    Ok(amount.and_then(|amount| tax_in(amount, share, minor)))
+}
+
+/// Millionths in the smallest coin.
+fn step(minor: u8) -> Option<i128> {
+    fixed::power_of_ten(fixed::SCALE_DIGITS.saturating_sub(u32::from(minor.min(6))))
+}
+
 /// An amount with the tax on it. None: beyond the limits.
 pub fn with_tax(amount: Dec, tax: Option<Dec>) -> Option<Money> {
     let tax = tax.map_or(Some(Money::ZERO), Dec::money)?;
@@ -34,8 +52,7 @@ pub fn with_tax(amount: Dec, tax: Option<Dec>) -> Option<Money> {
 /// Tax on an amount by its share (`0.13`), rounded half-even to the currency's `minor` digits as on a receipt.
 /// None: beyond the limits.
 pub fn tax_on(amount: Dec, share: Dec, minor: u8) -> Option<Dec> {
-    let digits = fixed::SCALE_DIGITS.saturating_sub(u32::from(minor.min(6)));
-    let step = fixed::power_of_ten(digits)?;
+    let step = step(minor)?;
     let (amount, share) = (amount.money()?, share.money()?);
     let units = fixed::mul_div(amount.micros(), share.micros(), fixed::SCALE.checked_mul(step)?)?;
     Some(Dec::from(Money::from_micros(units.checked_mul(step)?)))
@@ -50,8 +67,7 @@ pub fn tax_on(amount: Dec, share: Dec, minor: u8) -> Option<Dec> {
 /// assert_eq!(tax_in(paid, share, 2).unwrap().to_string(), "3.66");
 /// ```
 pub fn tax_in(amount: Dec, share: Dec, minor: u8) -> Option<Dec> {
-    let digits = fixed::SCALE_DIGITS.saturating_sub(u32::from(minor.min(6)));
-    let step = fixed::power_of_ten(digits)?;
+    let step = step(minor)?;
     let (amount, share) = (amount.money()?, share.money()?);
     let whole = fixed::SCALE.checked_add(share.micros())?.checked_mul(step)?;
     let units = fixed::mul_div(amount.micros(), share.micros(), whole)?;
@@ -106,6 +122,17 @@ mod tests {
         typed("9,43", "72.57", "9.43", "82.00");
         typed("14.975 %", "100", "14.98", "114.98");
         typed("0 %", "40", "0", "40.00");
+    }
+
+    #[test]
+    fn tax_in_an_amount_is_typed_as_a_share_or_as_money() {
+        let read =
+            |text: &str, amount: &str| tax_in_typed(text, Some(dec(amount)), 2).unwrap().unwrap().plain();
+        assert_eq!(read("13 %", "565.00"), "65");
+        assert_eq!(read("65", "565.00"), "65");
+        assert_eq!(read("20 %", "100"), "16.67");
+        assert_eq!(read("13 %", "-565"), "-65");
+        assert_eq!(tax_in_typed("13 %", None, 2).ok(), Some(None));
     }
 
     #[test]

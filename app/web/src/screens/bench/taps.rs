@@ -5,7 +5,7 @@ use crate::{
         Desk,
         desk::{After, Mark, Marked},
     },
-    words::{bench as words, common},
+    words::{bench as words, common, hours},
 };
 use benchslate_core::{
     journal::{
@@ -135,6 +135,18 @@ pub fn part(desk: Desk, clock: &BenchClock) {
 pub fn side(desk: Desk, clock: &BenchClock, side: Side) {
     let (entry, stage) = (clock.entry, clock.stage.name.clone());
     desk.act(move |hand| hand.side(entry, side), move |_| mark(&stage, words::mark_side(common::side(side))));
+}
+
+/// The running stretch is one-off work, or it isn't.
+pub fn one_off(desk: Desk, entry: Id, is: bool) {
+    desk.act(
+        move |hand| hand.one_off(entry, is),
+        move |after| {
+            let of = after.shop.stretches.iter().find(|it| it.entry() == entry).map(|it| it.stage);
+            let stage = of.and_then(|id| after.shop.stages.get(&id)).map(|it| it.name.clone());
+            mark(&stage.unwrap_or_default(), hours::marked_one_off(is).to_owned())
+        },
+    );
 }
 
 /// The same work, for something else from now on; or, while no clock runs, what the next one is for.

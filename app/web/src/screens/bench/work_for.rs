@@ -7,9 +7,11 @@ use crate::{
         key::{KeyKind, KeyLink},
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
         sum_row::{Group, Leads, SumRow, SumText},
+        tick_row::TickRow,
     },
+    screens::hours::one_off,
     shell::{Desk, Go, Place, frame::Places},
-    words::{bench as words, common},
+    words::{bench as words, common, hours},
 };
 use benchslate_core::measure::InOrder;
 use benchslate_core::{
@@ -36,6 +38,7 @@ pub fn WorkForSheet() -> impl IntoView {
             <Head title=words::work_for().to_owned() note=note/>
             <Above>
                 <Read name=words::work_for().to_owned()>
+                    {one_off(desk, bench)}
                     {move || list(words::open_builds(), builds(desk), bench)}
                     {move || list(words::lots(), lots(desk), bench)}
                     {move || list("", vec![Row { bearer: Bearer::Shop, title: common::the_shop().to_owned() }], bench)}
@@ -58,6 +61,37 @@ pub fn WorkForSheet() -> impl IntoView {
             </Below>
         </Sheet>
     }
+}
+
+/// The running stretch as one-off work, where what it is for is a run.
+fn one_off(desk: Desk, bench: Memo<Option<Bench>>) -> AnyView {
+    let clock = Memo::new(move |_| {
+        let bench = bench.read();
+        let bench = bench.as_ref()?;
+        one_off::can_be(desk, bench.bearer).then(|| bench.clocks.last().map(|clock| clock.entry)).flatten()
+    });
+    let is = Memo::new(move |_| {
+        let entry = clock.get();
+        desk.read(|view| view.shop.stretches.iter().any(|it| Some(it.entry()) == entry && it.one_off))
+    });
+    let tap = Callback::new(move |()| {
+        if let Some(entry) = clock.get_untracked() {
+            taps::one_off(desk, entry, !is.get_untracked());
+        }
+    });
+    (move || {
+        clock.get().map(|_| {
+            view! {
+                <TickRow
+                    label=hours::one_off().to_owned()
+                    note=hours::one_off_note().to_owned()
+                    ticked=Signal::derive(move || is.get())
+                    on_tap=tap
+                />
+            }
+        })
+    })
+    .draw()
 }
 
 fn builds(desk: Desk) -> Vec<Row> {

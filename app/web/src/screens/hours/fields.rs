@@ -1,6 +1,6 @@
 //! The fields of a stretch, as they are typed afterwards or put right.
 
-use super::choices;
+use super::{choices, one_off};
 use crate::dom::prelude::*;
 use crate::{
     parts::{
@@ -49,6 +49,10 @@ pub fn draw(desk: Desk, form: Form, defaults: Signal<Defaults>, afterwards: bool
             {text(form, "note", words::note(), "", "whole")}
         </Cells>
         {move || side(desk, form, defaults)}
+        {one_off::tick(desk, form, Signal::derive(move || {
+            let bearer = form.get("bearer");
+            choices::bearer(&if bearer.is_empty() { defaults.read().bearer.clone() } else { bearer })
+        }))}
     }
 }
 
@@ -90,6 +94,7 @@ pub fn read(desk: Desk, form: Form, defaults: &Defaults, afterwards: bool) -> Op
         stage,
         bearer,
         side: side.unwrap_or(Side::Piece),
+        one_off: one_off::ticked(form),
         note: (!note.is_empty()).then_some(note),
     })
 }
@@ -115,6 +120,7 @@ pub fn fill(view: &View, it: &Stretch) -> Vec<(&'static str, String)> {
         ("person", it.person.to_string()),
         ("bearer", choices::code(it.bearer)),
         ("side", side_code(it.side).to_owned()),
+        (one_off::FIELD, one_off::code(it.one_off).to_owned()),
         ("note", it.note.clone().unwrap_or_default()),
     ]
 }

@@ -2,6 +2,7 @@
 
 pub mod choices;
 pub mod fields;
+pub mod one_off;
 
 use crate::dom::prelude::*;
 use crate::{

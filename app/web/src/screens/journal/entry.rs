@@ -295,8 +295,10 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
         Kind::Stretch => Some((dries::times(), dries::after_it(), Place::Drying(entry))).filter(
             |_| matches!(body, Body::Stretch(it) if it.to.is_some() && drying::may_dry(view.shop, it.stage)),
         ),
+        Kind::Build => Some((words::the_money(), words::in_and_closing(), Place::Money(entry))),
+        Kind::Tool => Some((words::the_tool(), words::worth_there(), Place::Tool(entry))),
+        Kind::MonthlyCost => Some((words::the_months(), words::borne_there(), Place::Months)),
         Kind::Stage
-        | Kind::Build
         | Kind::Item
         | Kind::Trip
         | Kind::Sort
@@ -304,10 +306,8 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
         | Kind::Expense
         | Kind::Note
         | Kind::ByProduct
-        | Kind::Tool
         | Kind::ToolHours
         | Kind::Blade
-        | Kind::MonthlyCost
         | Kind::Income
         | Kind::Made
         | Kind::HandOver
@@ -383,8 +383,9 @@ fn pick(desk: Desk, entry: Id, revision: Id) {
     );
 }
 
-fn marked(view: &View, entry: Id, done: &str) -> Marked {
-    let second = Some(done.to_owned());
+/// An entry in the words of its line; `done`: what was done with it, where that isn't plain.
+pub fn marked(view: &View, entry: Id, done: &str) -> Marked {
+    let second = (!done.is_empty()).then(|| done.to_owned());
     Marked::from(Mark { kind: line::kind(view, entry), what: short(line::what(view, entry)), second })
 }
 

@@ -1,7 +1,8 @@
 //! The journal of a build, a lot or the shop, and each of its entries.
 
+mod add;
 pub(in crate::screens) mod correct;
-mod entry;
+pub mod entry;
 pub mod facts;
 mod history;
 pub mod line;
@@ -9,5 +10,6 @@ pub mod running_facts;
 mod setting;
 mod sheet;
 
+pub use add::AddSheet;
 pub use entry::EntrySheet;
 pub use sheet::JournalSheet;

@@ -21,14 +21,14 @@ use crate::{
         frame::Places,
         mark::LastMarkHere,
     },
-    words::{cost, journal as words},
+    words::{cost, earned, journal as words},
 };
 use benchslate_core::{
     costing::Amounts,
     journal::{
         Change, Id,
         find::Wanted,
-        kinds::{Bearer, SettingKey},
+        kinds::{Bearer, SettingKey, State},
         listing::{self, Listed},
     },
     measure::Day,
@@ -80,9 +80,9 @@ pub fn JournalSheet(of: Bearer) -> impl IntoView {
                 // The title leads to what it is about: its name, its due day, whether it is put away.
                 Some(entry) => {
                     let tap = Callback::new(move |()| go.to(&Place::Entry(entry)));
-                    view! { <Head title=head note=words::newest_first().to_owned() tight=true on_tap=tap/> }
+                    view! { <Head title=head note=Signal::derive(move || Some(stands_now(desk, of))) tight=true on_tap=tap/> }
                 }
-                None => view! { <Head title=head note=words::newest_first().to_owned() tight=true/> },
+                None => view! { <Head title=head note=Signal::derive(move || Some(stands_now(desk, of))) tight=true/> },
             }}
             <Above>
                 <Troubles/>
@@ -134,6 +134,17 @@ fn entry_of(of: Bearer) -> Option<Id> {
         Bearer::Build(id) | Bearer::Lot(id) => Some(id),
         Bearer::Shop => None,
     }
+}
+
+/// Beside the title: closed since a day, else how the lines stand.
+fn stands_now(desk: Desk, of: Bearer) -> String {
+    let now = desk.minute();
+    let closed = desk.read(|view| {
+        let Bearer::Build(build) = of else { return None };
+        let day = view.shop.closed_on(build, view.shop.zone.day(now))?;
+        Some(earned::stands(State::Closed, Some(&view.tongue.day(day))))
+    });
+    closed.unwrap_or_else(|| words::newest_first().to_owned())
 }
 
 fn nothing(of: Bearer) -> &'static str {

@@ -1,6 +1,9 @@
 //! Set once for the whole shop. A tap on one of a few is kept at once; what is typed is kept by the key.
 
-use super::set::{self, cell, km_rate, tax, week_start};
+use super::{
+    bearing,
+    set::{self, cell, km_rate, tax, week_start},
+};
 use crate::dom::prelude::*;
 use crate::{
     parts::{
@@ -58,6 +61,7 @@ pub fn ChoicesSheet() -> impl IntoView {
                     <Group title=words::week_begins().to_owned()/>
                     {weeks(desk)}
                     {typed(desk, form)}
+                    {bearing::groups(desk, form)}
                     <p class="note">{words::days_are_cut()}</p>
                 </Read>
             </Above>
@@ -164,7 +168,7 @@ fn weeks(desk: Desk) -> AnyView {
     one_of(words::week_begins(), choices, chosen, Callback::new(choose))
 }
 
-fn one_of(
+pub fn one_of(
     name: &'static str,
     choices: Vec<Choice>,
     chosen: Signal<usize>,
@@ -220,7 +224,7 @@ fn keep(desk: Desk, form: Form) {
         form.wrong("name", words::nothing_typed().to_owned());
     }
     let Some(settings) = settings.filter(|settings| !settings.is_empty()) else { return set::to_the_wrong() };
-    let rates = settings.iter().any(|it| it.0 == SettingKey::KmRate);
+    let rates = settings.iter().any(|it| matches!(it.0, SettingKey::KmRate | SettingKey::KwhPrice));
     let first = settings.first().map(|it| words::set_to(label(it.0), &it.3)).unwrap_or_default();
     let said = words::set_and_more(&first, settings.len().saturating_sub(1));
     desk.act_then(
@@ -240,7 +244,7 @@ fn keep(desk: Desk, form: Form) {
 }
 
 /// Which, from when, its value as it is stored, and as it is said.
-type Chosen = (SettingKey, Option<Day>, String, String);
+pub type Chosen = (SettingKey, Option<Day>, String, String);
 
 /// None: something is wrong, and said by its field.
 fn read(desk: Desk, form: Form) -> Option<Vec<Chosen>> {
@@ -272,15 +276,21 @@ fn read(desk: Desk, form: Form) -> Option<Vec<Chosen>> {
     } else if !zone.is_empty() {
         settings.push((SettingKey::Zone, None, zone.clone(), zone));
     }
+    settings.extend(desk.now_read(|view| bearing::read(view, form, from, today)));
     (!form.is_wrong()).then_some(settings)
 }
 
 /// Keeps one choice at once.
-fn choose(desk: Desk, key: SettingKey, what: &'static str, value: String, said: String) {
+pub fn choose(desk: Desk, key: SettingKey, what: &'static str, value: String, said: String) {
     desk.act(
         move |hand| vec![write(hand, key, None, value.clone())],
         move |_| marked(words::set_to(what, &said)),
     );
+}
+
+/// Keeps one choice from a day on, at once.
+pub fn write_from(desk: Desk, key: SettingKey, from: Option<Day>, value: &'static str, said: String) {
+    desk.act(move |hand| vec![write(hand, key, from, value.to_owned())], move |_| marked(said.clone()));
 }
 
 /// The entry of this key and first day, or a new one.

@@ -2,19 +2,21 @@
 //! way to what was done for the shop as a whole.
 
 mod backup;
+mod bearing;
 mod bring_in;
 mod choices;
 mod kept;
 mod look;
 mod people;
 mod person;
+mod running;
 mod set;
 
 pub use backup::save as save_backup;
 pub use bring_in::BringInSheet;
 pub use choices::ChoicesSheet;
 pub use person::PersonSheet;
-pub use set::week_start;
+pub use set::{to_the_wrong, week_start};
 
 use crate::dom::prelude::*;
 use crate::{
@@ -52,6 +54,7 @@ pub fn ShopSheet() -> impl IntoView {
                 <Read name=title below=words::below().to_owned()>
                     {crate::screens::sample::row()}
                     <people::People/>
+                    <running::Running/>
                     <set::SetOnce/>
                     <look::Look/>
                     <kept::KeptHere/>

@@ -9,8 +9,10 @@ use crate::{
     platform::idle,
     screens::{first_amount, stock::form::Form},
     shell::{Desk, Place, desk::View},
-    words::shop as words,
+    words::{bearing, shop as words},
 };
+
+use super::bearing as bearing_choices;
 use benchslate_core::{
     journal::kinds::SettingKey,
     measure::{Day, Dec},
@@ -45,6 +47,8 @@ fn rows(view: &View, today: Day) -> Vec<SumText> {
     vec![
         row(words::vehicle(), km_rate(view, today)),
         row(words::tax(), tax(view).map(|figure| words::percent(&figure))),
+        row(bearing::power_a_kwh(), bearing_choices::kwh(view)),
+        row(bearing::both_sides(), Some(bearing_choices::both_key(view))),
         SumText { working: goes_by, ..row(words::counted_in(), Some(String::new())) },
         SumText { working: Some(view.shop.zone.name.clone()), ..row(words::zone(), Some(String::new())) },
     ]

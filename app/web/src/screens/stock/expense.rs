@@ -15,7 +15,7 @@ use crate::{
         sum_row::{Group, Leads, SumRow, SumText},
         tick_row::TickRow,
     },
-    screens::{About, first_amount},
+    screens::{About, first_amount, hours::one_off},
     shell::{Desk, Go, Place, desk::Mark, frame::Places},
     words::{common, expense as words, lots, money, receipts},
 };
@@ -114,6 +114,7 @@ fn fields(
             let leads = Leads::Tap(Callback::new(move |()| chooses.set(true)));
             view! { <RowLink label=words::borne_by(&title.get()) end=words::change().to_owned() leads/> }
         }}
+        {one_off::tick(desk, form, borne.into())}
         <p class="note">{words::what_goes_here()}</p>
         {form.of.is_none().then(|| beside(borne))}
     }
@@ -194,6 +195,7 @@ fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
     let Some(amount) = amount.filter(|_| !form.is_wrong()) else { return };
     let side =
         form.now(SIDE).parse::<usize>().ok().and_then(|at| SIDES.get(at).copied()).unwrap_or(Side::Piece);
+    let one_off = one_off::ticked(form);
     let (entry, tax_back) = (desk.fresh(), tax.is_some() && form.now(BACK) == "1");
     let said = what.clone();
     desk.act_then(
@@ -210,7 +212,7 @@ fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
                 bearer,
                 side,
                 receipt: form.of,
-                one_off: false,
+                one_off,
             };
             changes.push(Change::write(entry, expense));
             changes

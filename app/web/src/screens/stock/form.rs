@@ -17,6 +17,8 @@ pub struct Form {
     key: &'static str,
     text: RwSignal<String>,
     typed: Memo<Texts>,
+    /// What stands in fields until they are typed in.
+    offered: RwSignal<Texts>,
     wrong: RwSignal<Texts>,
     /// The receipt that it is a line of.
     pub of: Option<Id>,
@@ -33,12 +35,23 @@ impl Form {
         let text = RwSignal::new(String::new());
         draft::keep(desk, key, text);
         let typed = Memo::new(move |_| serde_json::from_str(&text.read()).unwrap_or_default());
-        Form { key, text, typed, wrong: RwSignal::new(Texts::new()), of }
+        let [offered, wrong] = [(); 2].map(|()| RwSignal::new(Texts::new()));
+        Form { key, text, typed, offered, wrong, of }
+    }
+
+    /// Fields that hold something until they are typed in, or emptied. No draft is made of it.
+    pub fn offer(self, offered: Vec<(String, String)>) {
+        self.offered.set(offered.into_iter().filter(|(_, text)| !text.is_empty()).collect());
     }
 
     /// What stands in a field; followed.
     pub fn get(self, field: &str) -> String {
-        self.typed.with(|typed| typed.get(field).cloned().unwrap_or_default())
+        if let Some(typed) = self.typed.with(|typed| typed.get(field).cloned()) {
+            return typed;
+        }
+        let offered = self.offered.with(|offered| offered.get(field).cloned());
+        let stands = |_: &String| !self.typed.with(|typed| typed.contains_key(&emptied(field)));
+        offered.filter(stands).unwrap_or_default()
     }
 
     /// What stands in a field that offers something until it is typed in, or emptied; followed.
@@ -76,6 +89,9 @@ impl Form {
     pub fn set(self, field: &str, text: impl Into<String>) {
         let mut typed = self.typed.get_untracked();
         let text = text.into();
+        if self.offered.with_untracked(|offered| offered.contains_key(field)) {
+            typed.insert(emptied(field), "1".to_owned());
+        }
         if text.is_empty() {
             typed.remove(field);
         } else {

@@ -12,7 +12,7 @@ use crate::store::{AppendError, Failure, NewPhoto, NewRow};
 use benchslate_core::{
     costing::Books,
     journal::{
-        Change, Id, Journal, Pen, Shop, act,
+        Change, Id, Journal, Pen, Shop, act, late,
         pen::{Line, changes_nothing},
     },
     measure::Instant,
@@ -43,6 +43,17 @@ pub(super) struct Act {
     undone: bool,
     /// Nobody else has it: what could not be kept is held for another try. A form holds its own.
     alone: bool,
+    /// What was answered where it puts something on a closed build.
+    late: Option<Late>,
+}
+
+/// Something is put on a build that is closed: what is to be done.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Late {
+    /// The build is open again.
+    Reopen,
+    /// The shop bears it.
+    ShopBears,
 }
 
 /// The state that an act has led to; not yet shown to anyone.
@@ -106,7 +117,16 @@ impl Desk {
         then: impl Fn(Result<(), Failure>) + 'static,
     ) {
         let (decide, say, then) = (Box::new(decide), Box::new(say), Box::new(then));
-        self.put(Job::Act(Act { decide, say, then, photos, at: moment(), undone: false, alone: true }));
+        self.put(Job::Act(Act {
+            decide,
+            say,
+            then,
+            photos,
+            at: moment(),
+            undone: false,
+            alone: true,
+            late: None,
+        }));
     }
 
     /// As [`Desk::act`]; `then` runs once the act is kept, or is not.
@@ -118,7 +138,16 @@ impl Desk {
     ) {
         let (decide, say, then) = (Box::new(decide), Box::new(say), Box::new(then));
         let photos = Vec::new();
-        self.put(Job::Act(Act { decide, say, then, photos, at: moment(), undone: false, alone: false }));
+        self.put(Job::Act(Act {
+            decide,
+            say,
+            then,
+            photos,
+            at: moment(),
+            undone: false,
+            alone: false,
+            late: None,
+        }));
     }
 
     /// Tries the act once more that could not be kept: decided again, as of the moment of its tap.
@@ -142,8 +171,18 @@ impl Desk {
             at: moment(),
             undone: !last.undone,
             alone: true,
+            late: None,
         };
         self.put(Job::Act(act));
+    }
+
+    /// Answers what was asked about a closed build. None: it is left; a form keeps what was typed.
+    pub fn answer(self, late: Option<Late>) {
+        self.closed.set(None);
+        let asked = self.inside.try_update_value(|inside| inside.asked.take()).flatten();
+        if let (Some(act), Some(_)) = (asked, late) {
+            self.put(Job::Act(Act { late, ..act }));
+        }
     }
 
     pub(super) async fn does(self, job: Job) {
@@ -175,6 +214,11 @@ impl Desk {
     }
 
     async fn does_one(self, act: Act) -> Result<(), Failure> {
+        if let Some(build) = self.inside.with_value(|inside| inside.late_on(&act)) {
+            self.inside.update_value(|inside| inside.asked = Some(act));
+            self.closed.set(Some(build));
+            return Ok(());
+        }
         let done = self.kept_or_not(&act).await;
         (act.then)(done);
         if done.is_err() && act.alone {
@@ -257,12 +301,38 @@ impl Tried {
     }
 }
 
+/// A build that is closed is opened again first, or the shop bears what was for it.
+fn answered(hand: &mut Hand, changes: &mut Vec<Change>, answer: Option<Late>) {
+    let Some(answer) = answer else { return };
+    let today = hand.shop.zone.day(hand.now);
+    while let Some(build) = late::on_closed(hand.journal, hand.shop, changes, today) {
+        if answer == Late::ShopBears {
+            late::borne_by_shop(changes, build);
+            continue;
+        }
+        let Some(opens) = late::reopen(hand.shop, build, hand.now, (hand.fresh)()) else { return };
+        changes.insert(0, opens);
+    }
+}
+
 impl Inside {
+    /// The closed build that an act would put something on, where that was not answered yet.
+    fn late_on(&self, act: &Act) -> Option<Id> {
+        if act.late.is_some() || act.undone || self.shop.states.is_empty() {
+            return None;
+        }
+        let mut fresh = || Id::of(crate::store::fresh_id());
+        let mut hand = Hand { journal: &self.journal, shop: &self.shop, now: act.at, fresh: &mut fresh };
+        let changes = (act.decide)(&mut hand);
+        late::on_closed(&self.journal, &self.shop, &changes, self.shop.zone.day(act.at))
+    }
+
     /// Decides, writes the lines into the journal, folds. None: nothing would change.
     fn tries(&mut self, act: &Act) -> Option<Tried> {
         let mut fresh = || Id::of(crate::store::fresh_id());
         let mut hand = Hand { journal: &self.journal, shop: &self.shop, now: act.at, fresh: &mut fresh };
         let mut changes = (act.decide)(&mut hand);
+        answered(&mut hand, &mut changes, act.late);
         changes.retain(|change| !changes_nothing(&self.journal, change));
         if changes.is_empty() {
             return None;

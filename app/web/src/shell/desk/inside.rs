@@ -47,6 +47,8 @@ pub(super) struct Inside {
     pub queue: VecDeque<Job>,
     /// An act that could not be kept, for another try.
     pub held: Option<Act>,
+    /// An act that would put something on a closed build, until that is answered.
+    pub asked: Option<Act>,
     /// The mark that stood before it.
     pub last_kept: Option<LastMark>,
     books: RefCell<Option<(Instant, Books)>>,
@@ -65,6 +67,7 @@ impl Inside {
             busy: false,
             queue: VecDeque::new(),
             held: None,
+            asked: None,
             last_kept: None,
             books: RefCell::new(None),
         }

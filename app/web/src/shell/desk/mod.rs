@@ -10,7 +10,7 @@ mod inside;
 mod opening;
 mod record;
 
-pub use act::{After, Marked};
+pub use act::{After, Late, Marked};
 pub use inside::View;
 pub use opening::Phase;
 pub use record::{LastMark, Mark, Safety};
@@ -47,6 +47,8 @@ pub struct Desk {
     pub last: RwSignal<Option<LastMark>>,
     /// Storage has said that something is wrong.
     pub trouble: RwSignal<Option<Failure>>,
+    /// A closed build that an act would put something on: asked about, over the title block.
+    pub closed: RwSignal<Option<Id>>,
     /// What was chosen to work for while no clock runs.
     pub wish: RwSignal<Option<Bearer>>,
     /// The bench as it was kept, until the journal is read.
@@ -66,6 +68,7 @@ impl Desk {
             phase: RwSignal::new(Phase::Opening),
             last: RwSignal::new(None),
             trouble: RwSignal::new(None),
+            closed: RwSignal::new(None),
             wish: RwSignal::new(None),
             painted: RwSignal::new(None),
         };

@@ -2,12 +2,18 @@
 
 pub use stock::covers;
 
+mod blank;
+mod chosen;
+mod income;
+mod items;
 mod paid;
+mod rows;
 mod stock;
 mod things;
+mod tools;
 pub(in crate::screens) mod trip;
 
-use super::super::hours::{choices, fields};
+use super::super::hours::{choices, fields, one_off};
 use crate::dom::prelude::*;
 use crate::{
     parts::{
@@ -32,8 +38,10 @@ use benchslate_core::{
         Body, Id, On,
         kinds::{Bearer, Side, Stretch},
     },
-    measure::{Dec, Unit, day, marks, number},
+    measure::{Dec, Unit, day, duration, marks, number},
 };
+pub use blank::blank;
+use chosen::Choices;
 use fields::Defaults;
 
 /// A field of a form that puts right: where it is kept, its label, how it is typed.
@@ -63,6 +71,10 @@ enum How {
     /// The treatment mark of old packaging.
     Mark,
     Tick,
+    /// How long something runs or lasts, in hours.
+    Hours,
+    /// One of these.
+    OneOf(Choices),
 }
 
 /// The fields of an entry with what it says. None: it is put right elsewhere, or not at all.
@@ -81,20 +93,17 @@ pub fn fill(view: &View, body: &Body) -> Option<Vec<(String, String)>> {
         Body::Build(it) => things::fill_build(it),
         Body::Person(it) => things::fill_person(it),
         Body::Stage(it) => things::fill_stage(it),
-        Body::Shelf(_) => Vec::new(),
+        Body::Tool(it) => return Some(with_day(view, body, tools::fill_tool(it))),
+        Body::ToolHours(it) => tools::fill_tool_hours(it),
+        Body::Blade(it) => tools::fill_blade(it),
+        Body::MonthlyCost(it) => tools::fill_monthly(it),
+        Body::Income(it) => return Some(with_day(view, body, income::fill_income(it))),
+        Body::Made(it) => return Some(with_day(view, body, items::fill_made(it))),
+        Body::HandOver(it) => items::fill_handed(it),
         Body::Receipt(it) => paid::fill_receipt(it),
         Body::ByProduct(it) => paid::fill_by_product(it),
-        Body::Setting(_)
-        | Body::Tool(_)
-        | Body::ToolHours(_)
-        | Body::Blade(_)
-        | Body::MonthlyCost(_)
-        | Body::Income(_)
-        | Body::Made(_)
-        | Body::HandOver(_)
-        | Body::BuildState(_)
-        | Body::Retired(_)
-        | Body::Same(_) => return None,
+        Body::Shelf(_) | Body::BuildState(_) => Vec::new(),
+        Body::Setting(_) | Body::Retired(_) | Body::Same(_) => return None,
     };
     Some(with_day(view, body, owned(filled)))
 }
@@ -126,15 +135,30 @@ pub fn draw(desk: Desk, form: Form, body: &Body) -> AnyView {
     let drawn = move |specs: Vec<Spec>| {
         specs.into_iter().map(move |spec| field(desk, form, spec)).collect::<Vec<AnyView>>()
     };
-    let shares = matches!(body, Body::Trip(_)).then(|| trip::draw(desk, form));
     view! {
+        {matches!(body, Body::HandOver(_)).then(|| items::how(form))}
         {drawn(long)}
         <Cells>{drawn(cells)}</Cells>
         {taxed.map(|of| tax::note(desk, form.signal("tax"), form.signal(of)))}
         {in_money.then(|| first_amount::offer(desk))}
-        {shares}
+        {under(desk, form, body)}
         {drawn(ticks)}
         {side.then(|| fields::sides(form))}
+    }
+}
+
+/// What stands under the cells of a kind: rows of several alike, shares, stages.
+fn under(desk: Desk, form: Form, body: &Body) -> AnyView {
+    match body {
+        Body::Trip(_) => trip::draw(desk, form),
+        Body::Income(_) => view! { {rows::draw(desk, form, income::RECEIVED)}{trip::draw(desk, form)} },
+        Body::Tool(_) => view! { {tools::runs_at(desk, form)}{rows::draw(desk, form, tools::LEFT)} },
+        Body::Expense(_) => {
+            let borne = Signal::derive(move || choices::bearer(&form.get("bearer")));
+            one_off::tick(desk, form, borne)
+        }
+        Body::Made(it) => items::spoiled(desk, form, it.build),
+        _ => ().draw(),
     }
 }
 
@@ -160,21 +184,17 @@ fn specs(body: &Body) -> (Vec<Spec>, bool) {
         Body::Build(_) => (things::BUILD.to_vec(), false),
         Body::Person(_) => (things::PERSON.to_vec(), false),
         Body::Stage(_) => (things::STAGE.to_vec(), true),
-        Body::Shelf(_) => (vec![(DAY, Label::Day, How::Day)], false),
+        Body::Shelf(_) | Body::BuildState(_) => (items::STATE.to_vec(), false),
         Body::Receipt(_) => (paid::RECEIPT.to_vec(), false),
         Body::ByProduct(_) => (paid::BY_PRODUCT.to_vec(), false),
-        Body::Stretch(_)
-        | Body::Setting(_)
-        | Body::Tool(_)
-        | Body::ToolHours(_)
-        | Body::Blade(_)
-        | Body::MonthlyCost(_)
-        | Body::Income(_)
-        | Body::Made(_)
-        | Body::HandOver(_)
-        | Body::BuildState(_)
-        | Body::Retired(_)
-        | Body::Same(_) => (Vec::new(), false),
+        Body::Tool(_) => (tools::TOOL.to_vec(), false),
+        Body::ToolHours(_) => (tools::TOOL_HOURS.to_vec(), false),
+        Body::Blade(_) => (tools::BLADE.to_vec(), false),
+        Body::MonthlyCost(_) => (tools::MONTHLY.to_vec(), false),
+        Body::Income(_) => (income::INCOME.to_vec(), true),
+        Body::Made(_) => (items::MADE.to_vec(), false),
+        Body::HandOver(_) => (items::HANDED.to_vec(), false),
+        Body::Stretch(_) | Body::Setting(_) | Body::Retired(_) | Body::Same(_) => (Vec::new(), false),
     }
 }
 
@@ -184,20 +204,19 @@ pub fn read(desk: Desk, form: Form, entry: Id, before: &Body) -> Option<Body> {
     let body = desk.now_read(|view| {
         let typed = Typed { form, view, today: view.shop.zone.day(desk.at_tap()) };
         Some(match before {
+            Body::Stretch(_) | Body::Setting(_) | Body::Retired(_) | Body::Same(_) => return None,
             Body::Receipt(it) => paid::receipt(&typed, it).into(),
             Body::ByProduct(it) => paid::by_product(&typed, it).into(),
-            Body::Stretch(_)
-            | Body::Setting(_)
-            | Body::Tool(_)
-            | Body::ToolHours(_)
-            | Body::Blade(_)
-            | Body::MonthlyCost(_)
-            | Body::Income(_)
-            | Body::Made(_)
-            | Body::HandOver(_)
-            | Body::BuildState(_)
-            | Body::Retired(_)
-            | Body::Same(_) => return None,
+            Body::Tool(it) => tools::tool(&typed, it).into(),
+            Body::ToolHours(it) => tools::tool_hours(&typed, it).into(),
+            Body::Blade(it) => tools::blade(&typed, it).into(),
+            Body::MonthlyCost(it) => tools::monthly(&typed, it).into(),
+            Body::Income(it) => income::income(&typed, it).into(),
+            Body::Made(it) => items::made(&typed, it).into(),
+            Body::HandOver(it) => items::handed(&typed, it).into(),
+            Body::BuildState(it) => {
+                benchslate_core::journal::kinds::BuildState { on: typed.on(it.on), ..it.clone() }.into()
+            }
             Body::Draw(it) => stock::draw(&typed, it).into(),
             Body::Lot(it) => stock::lot(&typed, it).into(),
             Body::Item(it) => stock::item(&typed, it).into(),
@@ -343,6 +362,38 @@ impl Typed<'_> {
         Id::parse(&self.form.now(field))
     }
 
+    /// As [`Typed::id`], where one must be chosen.
+    fn chosen(&self, field: &str) -> Option<Id> {
+        let id = self.id(field);
+        if id.is_none() {
+            self.form.wrong(field, words::not_chosen().to_owned());
+        }
+        id
+    }
+
+    /// A day, where one is typed.
+    fn day(&self, field: &str) -> Option<benchslate_core::measure::Day> {
+        self.form.read(field, |text| day::typed_near(text, self.today))
+    }
+
+    /// Hours, where some are typed: more than none.
+    fn hours(&self, field: &str) -> Option<Dec> {
+        let hours = self.form.read(field, duration::hours)?;
+        if hours.is_zero() {
+            self.form.wrong(field, words::more_than_none().to_owned());
+        }
+        Some(Dec::from(hours.in_hours()))
+    }
+
+    fn must_hours(&self, field: &str) -> Dec {
+        match self.hours(field) {
+            Some(hours) => hours,
+            None => fields::must(self.form, field, duration::hours)
+                .map(|hours| Dec::from(hours.in_hours()))
+                .unwrap_or_default(),
+        }
+    }
+
     fn wrong(&self, field: &str, refusal: &benchslate_core::measure::Refusal) {
         self.form.wrong(field, refusal::sentence(refusal));
     }
@@ -353,6 +404,15 @@ const TICKED: &str = "1";
 
 fn tick(ticked: bool) -> String {
     if ticked { TICKED.to_owned() } else { String::new() }
+}
+
+/// What must be there.
+fn given(stored: Dec) -> String {
+    stored.plain()
+}
+
+fn day_code(day: Option<benchslate_core::measure::Day>) -> String {
+    day.map(|day| day.to_string()).unwrap_or_default()
 }
 
 fn dec(stored: Option<Dec>) -> String {
@@ -373,6 +433,8 @@ fn field(desk: Desk, form: Form, (name, label, how): Spec) -> AnyView {
         How::Day => fields::typed(form, name, text, "", "", Typing::Date),
         How::Words | How::Quantity | How::Length => fields::text(form, name, text, "", ""),
         How::Number => fields::typed(form, name, text, "", "", Typing::Decimal),
+        How::Hours => Cell::words(name, text).of("h").draw(form),
+        How::OneOf(one) => choice(one.of()),
         How::Money => Cell::number(name, text).unit(first_amount::beside(desk)).draw(form),
         How::Part => usable::cell(desk, form, name, text),
         How::Tax => Cell::words(name, text).hint(lots::tax_hint()).draw(form),

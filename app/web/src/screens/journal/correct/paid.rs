@@ -2,7 +2,7 @@
 
 use super::{DAY, How, Spec, Typed, dec, tick};
 use crate::{
-    screens::hours::{choices, fields::side_code},
+    screens::hours::{choices, fields::side_code, one_off},
     words::{journal::Label, lots},
 };
 use benchslate_core::{
@@ -30,6 +30,7 @@ pub fn fill_expense(it: &Expense) -> Vec<(&'static str, String)> {
         ("tax-back", tick(it.tax_back)),
         ("bearer", choices::code(it.bearer)),
         ("side", side_code(it.side).to_owned()),
+        (one_off::FIELD, one_off::code(it.one_off).to_owned()),
     ]
 }
 
@@ -43,6 +44,7 @@ pub fn expense(typed: &Typed, before: &Expense) -> Expense {
         tax_back: typed.ticked("tax-back"),
         bearer: typed.bearer("bearer").unwrap_or(before.bearer),
         side: typed.side(),
+        one_off: typed.ticked(one_off::FIELD),
         ..before.clone()
     }
 }

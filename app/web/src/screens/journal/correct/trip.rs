@@ -28,7 +28,7 @@ pub(super) const TRIP: [Spec; 3] =
     [("km", Label::Km, How::Number), ("fee", Label::Fee, How::Money), (DAY, Label::Day, How::Day)];
 
 /// The bearers that a form asks about, in their order: codes, a space between them.
-const SHARED: &str = "shared";
+pub const SHARED: &str = "shared";
 /// The choice of one more.
 const MORE: &str = "shared-more";
 /// Parts of a lot that is typed in the same form.
@@ -58,7 +58,7 @@ pub(super) fn trip(typed: &Typed, before: &Trip) -> Trip {
 }
 
 /// The parts as typed. An empty field bears none; somebody must.
-fn shares(form: Form) -> Vec<Share> {
+pub fn shares(form: Form) -> Vec<Share> {
     let mut shares = Vec::new();
     let mut anyone = false;
     for (at, bearer) in bearers(&form.now(SHARED)).into_iter().enumerate() {
@@ -172,6 +172,6 @@ fn bearers(codes: &str) -> Vec<Bearer> {
     codes.split(' ').filter_map(choices::bearer).collect()
 }
 
-fn field(at: usize) -> String {
+pub fn field(at: usize) -> String {
     format!("parts-{at}")
 }

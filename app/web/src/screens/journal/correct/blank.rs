@@ -1,0 +1,110 @@
+//! A new entry before anything is typed: what it is about, and what is likely.
+
+use crate::shell::desk::View;
+use benchslate_core::{
+    journal::{
+        Body, Id, Kind, On,
+        kinds::{
+            Bearer, Blade, HandOver, HandedOver, Income, IncomeKind, Made, MonthlyCost, Received, Share,
+            Side, Tool, ToolFrom, ToolHours,
+        },
+    },
+    measure::{Day, Dec, InOrder, Instant},
+};
+
+/// None: entries of this kind are begun elsewhere.
+pub fn blank(view: &View, kind: Kind, of: Option<Id>, bearer: Option<Bearer>, now: Instant) -> Option<Body> {
+    let on = On::At(view.shop.zone.when(now));
+    let today = view.shop.zone.day(now);
+    let none = Dec::default();
+    let build = of.or_else(|| latest_build(view)).unwrap_or_else(nobody);
+    let tool = of.or_else(|| view.shop.tools.keys().next().copied()).unwrap_or_else(nobody);
+    Some(match kind {
+        Kind::Tool => new_tool(on).into(),
+        Kind::Blade => Blade { on, tool, what: String::new(), cost: none, life: none, off: None }.into(),
+        Kind::ToolHours => {
+            let runs_at = view.shop.tools.get(&tool).and_then(|tool| tool.duty.first()).map(|duty| duty.0);
+            let stage = runs_at.or_else(|| view.shop.stages.keys().next().copied()).unwrap_or_else(nobody);
+            ToolHours { on, tool, bearer: bearer.unwrap_or(Bearer::Shop), stage, hours: none }.into()
+        }
+        Kind::MonthlyCost => MonthlyCost {
+            on,
+            what: String::new(),
+            a_month: none,
+            side: Side::Both,
+            from: Some(today.first_of_month()),
+            to: None,
+            tools_kwh: None,
+        }
+        .into(),
+        Kind::Income => new_income(on, of, today).into(),
+        Kind::Made => Made { on, build, good: 0, spoiled: Vec::new(), scrap: None }.into(),
+        Kind::HandOver => HandOver { on, build, count: 0, how: HandedOver::Sold, income: None }.into(),
+        Kind::Setting
+        | Kind::Person
+        | Kind::Stage
+        | Kind::Build
+        | Kind::Stretch
+        | Kind::Item
+        | Kind::Lot
+        | Kind::Trip
+        | Kind::Sort
+        | Kind::Draw
+        | Kind::Shelf
+        | Kind::Expense
+        | Kind::Note
+        | Kind::Receipt
+        | Kind::ByProduct
+        | Kind::Drying
+        | Kind::Photo
+        | Kind::Retired
+        | Kind::Same
+        | Kind::BuildState => return None,
+    })
+}
+
+fn new_tool(on: On) -> Tool {
+    Tool {
+        on,
+        name: String::new(),
+        price: None,
+        resale: None,
+        life: None,
+        upkeep: None,
+        kw: None,
+        load: None,
+        before: None,
+        duty: Vec::new(),
+        rolls: false,
+        from: ToolFrom::Bought,
+        left: Vec::new(),
+        gone: None,
+    }
+}
+
+/// One payment stands open: most of what comes in is written down when it does.
+fn new_income(on: On, of: Option<Id>, today: Day) -> Income {
+    let got = Received { on: today, amount: Dec::default(), tax: None, fee: None };
+    Income {
+        on,
+        kind: IncomeKind::Sale,
+        side: Side::Piece,
+        what: None,
+        shares: of.map(|build| Share { bearer: Bearer::Build(build), parts: 1 }).into_iter().collect(),
+        expected: None,
+        due: None,
+        received: vec![got],
+        settled: false,
+    }
+}
+
+fn latest_build(view: &View) -> Option<Id> {
+    let mut all: Vec<_> = view.shop.builds.iter().map(|(id, build)| (build.order, *id)).collect();
+    all.order();
+    all.last().map(|it| it.1)
+}
+
+/// Nothing to name yet: the form says so by its field.
+fn nobody() -> Id {
+    Id::of([0; 16])
+}

@@ -1,0 +1,119 @@
+//! One of many in a form that puts right: what is chosen from, and the code that the form keeps for each.
+
+use crate::{
+    parts::pick::Choosable,
+    screens::{hours::choices, journal::line},
+    shell::desk::View,
+    words::{common, income, tools},
+};
+use benchslate_core::journal::kinds::{HandedOver, IncomeKind, ToolFrom};
+
+/// What is chosen from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Choices {
+    Tool,
+    Stage,
+    IncomeKind,
+    ToolFrom,
+    /// A build; there must be one.
+    OneBuild,
+    /// Money that came in or will, or none.
+    Income,
+}
+
+impl Choices {
+    /// What there is to choose.
+    pub fn of(self) -> fn(&View, &str) -> Vec<Choosable> {
+        match self {
+            Choices::Tool => tools_here,
+            Choices::Stage => choices::stages,
+            Choices::IncomeKind => income_kinds,
+            Choices::ToolFrom => tool_froms,
+            Choices::OneBuild => |view, keep| {
+                let mut builds = choices::builds(view, keep);
+                builds.retain(|(code, _)| !code.is_empty());
+                builds
+            },
+            Choices::Income => incomes,
+        }
+    }
+}
+
+const INCOME_KINDS: [IncomeKind; 7] = [
+    IncomeKind::Sale,
+    IncomeKind::Commission,
+    IncomeKind::Sponsor,
+    IncomeKind::AdShare,
+    IncomeKind::Affiliate,
+    IncomeKind::Plans,
+    IncomeKind::Other,
+];
+const TOOL_FROMS: [ToolFrom; 3] = [ToolFrom::Bought, ToolFrom::Supplied, ToolFrom::Lent];
+const HANDED: [HandedOver; 3] = [HandedOver::Sold, HandedOver::Given, HandedOver::Kept];
+/// The codes of what became of items.
+pub const HANDED_CODES: [&str; 3] = ["sold", "given", "kept"];
+
+/// The place of it in its list, as a form keeps it.
+fn code<T: PartialEq>(all: &[T], it: &T) -> String {
+    all.iter().position(|other| other == it).unwrap_or(0).to_string()
+}
+
+fn at<T: Copy>(all: &[T], code: &str) -> Option<T> {
+    all.get(code.parse::<usize>().ok()?).copied()
+}
+
+fn numbered(words: impl Iterator<Item = &'static str>) -> Vec<Choosable> {
+    words.enumerate().map(|(at, word)| (at.to_string(), word.to_owned())).collect()
+}
+
+fn income_kinds(_: &View, _: &str) -> Vec<Choosable> {
+    numbered(INCOME_KINDS.iter().map(|kind| income::kind(*kind)))
+}
+
+fn tool_froms(_: &View, _: &str) -> Vec<Choosable> {
+    numbered(TOOL_FROMS.iter().map(|from| tools::come_by(*from)))
+}
+
+fn tools_here(view: &View, keep: &str) -> Vec<Choosable> {
+    let here = view.shop.tools.iter().map(|(id, tool)| (id.to_string(), tool));
+    let here = here.filter(|(code, tool)| tool.gone.is_none() || code == keep);
+    here.map(|(code, tool)| (code, tool.name.clone())).collect()
+}
+
+fn incomes(view: &View, _: &str) -> Vec<Choosable> {
+    let mut all = vec![(String::new(), common::none().to_owned())];
+    let latest = view.shop.incomes.iter().rev().map(|it| it.order.entry);
+    all.extend(latest.map(|entry| (entry.to_string(), line::what(view, entry))));
+    all
+}
+
+pub fn income_kind_code(kind: IncomeKind) -> String {
+    code(&INCOME_KINDS, &kind)
+}
+
+pub fn income_kind(code: &str) -> Option<IncomeKind> {
+    at(&INCOME_KINDS, code)
+}
+
+pub fn tool_from_code(from: ToolFrom) -> String {
+    code(&TOOL_FROMS, &from)
+}
+
+pub fn tool_from(code: &str) -> Option<ToolFrom> {
+    at(&TOOL_FROMS, code)
+}
+
+pub fn handed_code(how: HandedOver) -> &'static str {
+    HANDED.iter().position(|it| *it == how).and_then(|at| HANDED_CODES.get(at)).copied().unwrap_or_default()
+}
+
+/// What became of them; sold, until something else is chosen.
+pub fn handed(code: &str) -> HandedOver {
+    let at = HANDED_CODES.iter().position(|it| *it == code).unwrap_or(0);
+    HANDED.get(at).copied().unwrap_or(HandedOver::Sold)
+}
+
+/// Their words, in the order of the codes.
+pub fn handed_words() -> [&'static str; 3] {
+    HANDED.map(income::handed_how)
+}

@@ -1,0 +1,76 @@
+//! What a tap on the money of a build writes.
+
+use crate::{
+    screens::journal::{entry, facts},
+    shell::{
+        Desk,
+        desk::{After, Mark, Marked},
+    },
+    words::earned as words,
+};
+use benchslate_core::{
+    costing::Books,
+    journal::{
+        Body, Change, Id, On,
+        kinds::{Bearer, BuildState, Income, Received, State},
+        late,
+    },
+    measure::Dec,
+};
+
+/// What is still expected of a line arrived today, whole.
+pub fn receive(desk: Desk, income: Id) {
+    desk.act(
+        move |hand| {
+            let open = hand.shop.incomes.iter().find(|it| it.order.entry == income).and_then(|it| it.open());
+            let (Some(open), Some(Body::Income(it))) = (open, hand.journal.body(income)) else {
+                return Vec::new();
+            };
+            let on = hand.shop.zone.day(hand.now);
+            let mut received = it.received.clone();
+            received.push(Received { on, amount: Dec::from(open), tax: None, fee: None });
+            vec![Change::write(income, Income { received, ..it.clone() })]
+        },
+        move |after| entry::marked(&after.view(), income, words::marked_received()),
+    );
+}
+
+/// Closed, with what its draws cost now.
+pub fn close(desk: Desk, build: Id) {
+    desk.act(
+        move |hand| {
+            let frozen = Books::close(hand.shop, hand.now).freeze(build);
+            let on = On::At(hand.shop.zone.when(hand.now));
+            vec![Change::write((hand.fresh)(), BuildState { on, build, state: State::Closed, frozen })]
+        },
+        move |after| {
+            let cost = after.books().build_cost(build).true_cost.money();
+            let at = cost.map(|cost| after.tongue.money(cost)).unwrap_or_default();
+            marked(after, build, words::marked_closed(&at))
+        },
+    );
+}
+
+/// Open again.
+pub fn reopen(desk: Desk, build: Id) {
+    desk.act(
+        move |hand| late::reopen(hand.shop, build, hand.now, (hand.fresh)()).into_iter().collect(),
+        move |after| marked(after, build, words::marked_reopened().to_owned()),
+    );
+}
+
+/// Laid aside, or under way again.
+pub fn stands(desk: Desk, build: Id, state: State) {
+    desk.act(
+        move |hand| {
+            let on = On::At(hand.shop.zone.when(hand.now));
+            vec![Change::write((hand.fresh)(), BuildState { on, build, state, frozen: Vec::new() })]
+        },
+        move |after| marked(after, build, words::marked_stands(state == State::Paused).to_owned()),
+    );
+}
+
+fn marked(after: &After, build: Id, what: String) -> Marked {
+    let second = Some(facts::bearer(&after.view(), Bearer::Build(build)));
+    Mark { kind: words::build().to_owned(), what, second }.into()
+}

@@ -1,0 +1,205 @@
+//! The money of a build: what came in, what is still to come, what was made and what left, and where it stands.
+
+mod acts;
+mod look;
+mod pieces;
+
+use crate::dom::prelude::*;
+use crate::{
+    parts::{
+        answer::{Answer, AnswerText, Leading, SideAnswer},
+        key::{Key, KeyKind, KeyLink},
+        message::Message,
+        sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
+        sum_row::{Group, Leads, SumRow, SumText, SumTotal},
+    },
+    screens::months,
+    shell::{Desk, Place, desk::Phase, frame::Places, mark::LastMarkHere},
+    words::{cost, earned as words},
+};
+use benchslate_core::journal::{Id, Kind, kinds::State};
+use look::{Look, Open};
+
+/// What the hand is about.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+enum Doing {
+    /// Nothing in particular.
+    #[default]
+    Nothing,
+    /// A line that is still expected was tapped.
+    Receiving(Id),
+    /// Close was tapped: what it freezes is said.
+    Closing,
+}
+
+/// The sheet.
+#[component]
+pub fn MoneySheet(of: Id) -> impl IntoView {
+    let desk = Desk::here();
+    let look = Memo::new(move |_| desk.books(|books, view| look::look(books, view, of)));
+    let doing = RwSignal::new(Doing::default());
+    let ready = move || desk.phase.get() == Phase::Ready;
+    let title = Signal::derive(move || match look.read().as_ref() {
+        Some(look) => words::money_of(&look.title),
+        None if ready() => cost::no_build().to_owned(),
+        None => String::new(),
+    });
+    let note = Signal::derive(move || look.read().as_ref().map(|look| look.stands.clone()));
+    let closing = move || {
+        (doing.get() == Doing::Closing).then(|| look.get()).flatten().map(|look| {
+            let lines = Signal::stored(vec![
+                words::closing_freezes(&look.freezes),
+                words::closing_after().to_owned(),
+            ]);
+            view! { <Message title=words::closing().to_owned() lines/> }
+        })
+    };
+    let keys = move || look.get().map(|look| hand(desk, of, doing, &look));
+    view! {
+        <Sheet>
+            <Head title=title note=note tight=true/>
+            <Above>
+                {closing}
+                <Read name=title below=words::below().to_owned()>
+                    {move || look.get().map(|look| drawn(look, doing))}
+                </Read>
+            </Above>
+            <Below>
+                <LastMarkHere/>
+                <Hand name=words::keys().to_owned()>{keys}</Hand>
+                <Places cell=1 of_build=Signal::stored(Some((of, None)))/>
+            </Below>
+        </Sheet>
+    }
+}
+
+fn drawn(look: Look, doing: RwSignal<Doing>) -> AnyView {
+    let Look { closed, net, lines, tax, hour, open, open_sum, pieces, .. } = look;
+    let closed = closed.map(|(label, figure, note)| {
+        view! { <Answer text=AnswerText { label, figure, note, lacks: false }/> }
+    });
+    let none = lines.is_empty() && open.is_empty();
+    let lead = none.then(|| view! { <p class="lead">{words::nothing_yet()}</p> });
+    let came = (!lines.is_empty()).then(|| {
+        view! {
+            <Group title=words::came_in().to_owned()/>
+            {months::summed(lines)}
+            <SumTotal label=words::net().to_owned() figure=net/>
+            {months::drawn(tax)}
+        }
+    });
+    let expected = (!open.is_empty()).then(|| {
+        view! {
+            <Group title=words::still_expected().to_owned()/>
+            {open.into_iter().map(|it| still(it, doing)).collect::<Vec<_>>()}
+            {open_sum.map(|sum| view! { <SumTotal label=words::in_all().to_owned() figure=sum/> })}
+        }
+    });
+    let leading = hour.map(|(hour, item)| {
+        view! {
+            <Leading name=words::leading().to_owned()>
+                {side(words::an_hour_earned(), hour)}
+                {side(words::a_good_item(), item)}
+            </Leading>
+        }
+    });
+    view! { {closed}{leading}{lead}{expected}{came}{pieces::drawn(pieces)} }
+}
+
+/// A figure, a note, whether it lacks something, and where it opens.
+type Figure = (String, Option<String>, bool, Option<String>);
+
+fn side(label: &str, (figure, note, lacks, href): Figure) -> AnyView {
+    let text = AnswerText { label: label.to_owned(), figure, note, lacks };
+    view! { <SideAnswer text leads=href.map_or(Leads::Nowhere, Leads::To)/> }
+}
+
+/// A line that is still expected: a tap makes ready to receive it.
+fn still(it: Open, doing: RwSignal<Doing>) -> AnyView {
+    let entry = it.entry;
+    let tap = Callback::new(move |()| {
+        let same = doing.get_untracked() == Doing::Receiving(entry);
+        doing.set(if same { Doing::Nothing } else { Doing::Receiving(entry) });
+    });
+    let text = SumText { label: it.label, working: it.working, figure: it.rest, ..SumText::default() };
+    view! { <SumRow text leads=Leads::Tap(tap) signed=false/> }
+}
+
+fn hand(desk: Desk, build: Id, doing: RwSignal<Doing>, look: &Look) -> AnyView {
+    let quit = move || Callback::new(move |()| doing.set(Doing::Nothing));
+    match doing.get() {
+        Doing::Receiving(entry) if look.open.iter().any(|it| it.entry == entry) => {
+            let rest =
+                look.open.iter().find(|it| it.entry == entry).map(|it| it.whole.clone()).unwrap_or_default();
+            let receive = Callback::new(move |()| {
+                acts::receive(desk, entry);
+                doing.set(Doing::Nothing);
+            });
+            view! {
+                <Keys class="tall">
+                    <Key label=words::not_now().to_owned() on_tap=quit()/>
+                    <KeyLink
+                        label=words::other_amount().to_owned()
+                        note=words::tax_and_fee().to_owned()
+                        href=Place::Entry(entry).href()
+                    />
+                    <Key
+                        class="half-more"
+                        label=words::received_now(&rest)
+                        note=words::today().to_owned()
+                        kind=KeyKind::Filled
+                        on_tap=receive
+                    />
+                </Keys>
+            }
+        }
+        Doing::Closing => {
+            let close = Callback::new(move |()| {
+                acts::close(desk, build);
+                doing.set(Doing::Nothing);
+            });
+            view! {
+                <Keys class="tall">
+                    <Key label=words::not_now().to_owned() on_tap=quit()/>
+                    <Key class="wide" label=words::close_it().to_owned() kind=KeyKind::Filled on_tap=close/>
+                </Keys>
+            }
+        }
+        Doing::Nothing | Doing::Receiving(_) => usual(desk, build, doing, look.state),
+    }
+}
+
+fn usual(desk: Desk, build: Id, doing: RwSignal<Doing>, state: State) -> AnyView {
+    let add = move |kind: Kind| Place::Add(kind, Some(build)).href();
+    let say = move |state: State| Callback::new(move |()| acts::stands(desk, build, state));
+    let close = Callback::new(move |()| doing.set(Doing::Closing));
+    let standing = match state {
+        State::Closed => view! {
+            <Key label=words::reopen().to_owned() on_tap=Callback::new(move |()| acts::reopen(desk, build))/>
+        },
+        State::Paused => view! {
+            <Key label=words::go_on().to_owned() on_tap=say(State::Begun)/>
+            <Key label=words::close().to_owned() on_tap=close/>
+        },
+        State::Begun | State::Reopened => view! {
+            <Key label=words::pause().to_owned() on_tap=say(State::Paused)/>
+            <Key label=words::close().to_owned() on_tap=close/>
+        },
+    };
+    view! {
+        <Keys class="mid">
+            <KeyLink label=words::made().to_owned() note=words::good_spoiled().to_owned() href=add(Kind::Made)/>
+            <KeyLink label=words::left_us().to_owned() note=words::sold_given().to_owned() href=add(Kind::HandOver)/>
+            {standing}
+        </Keys>
+        <Keys class="tall">
+            <KeyLink
+                class="wide"
+                label=words::money_in().to_owned()
+                note=words::expected_or_arrived().to_owned()
+                kind=KeyKind::Filled
+                href=add(Kind::Income)
+            />
+        </Keys>
+    }
+}

@@ -1,0 +1,104 @@
+//! What was made and what left, with the profit on what was sold; spoilage and one-off work where there is a run.
+
+use super::look::money;
+use crate::dom::prelude::*;
+use crate::{
+    parts::sum_row::Group,
+    screens::months::{self, Row},
+    shell::{Place, desk::View},
+    words::{earned as words, income as income_words},
+};
+use benchslate_core::{
+    costing::{BuildCost, OneOff},
+    journal::{Body, Id},
+    measure::Money,
+};
+
+/// Two groups of rows; empty ones are not drawn.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Pieces {
+    pub made: Vec<Row>,
+    pub money: Vec<Row>,
+    pub one_off: Vec<Row>,
+}
+
+/// What is known of the pieces of a build.
+pub fn look(view: &View, build: Id, cost: &BuildCost) -> Pieces {
+    let items = &cost.items;
+    let mut made: Vec<Row> = items.entries.iter().filter_map(|entry| entry_row(view, *entry)).collect();
+    if items.worked() > 0 || !made.is_empty() {
+        made.push(plain(words::still_here(), String::new(), items.left().to_string()));
+    }
+    let run = view.shop.is_run(build);
+    Pieces {
+        made,
+        money: if items.worked() > 0 { in_money(view, cost, run) } else { Vec::new() },
+        one_off: cost.one_off.filter(|_| run).map(|it| one_off(view, it)).unwrap_or_default(),
+    }
+}
+
+fn plain(label: &str, working: String, figure: String) -> Row {
+    Row { label: label.to_owned(), working, figure, ..Row::default() }
+}
+
+fn entry_row(view: &View, entry: Id) -> Option<Row> {
+    let body = view.journal.body(entry)?;
+    let day = view.tongue.day(body.on().day(&view.shop.zone));
+    let (label, working) = if let Body::Made(it) = body {
+        (income_words::made(it.good, it.spoiled.len()), words::made_on(&day))
+    } else if let Body::HandOver(it) = body {
+        (income_words::handed(it.count, it.how), words::left_on(&day))
+    } else {
+        return None;
+    };
+    Some(Row { label, working, href: Some(Place::Entry(entry).href()), ..Row::default() })
+}
+
+/// Profit on those sold; what was given, kept, is left, and what spoilage lost, each where there is any.
+fn in_money(view: &View, cost: &BuildCost, run: bool) -> Vec<Row> {
+    let (items, profit) = (&cost.items, cost.profit());
+    let mut rows = Vec::new();
+    if items.sold > 0 {
+        let net = money(view, Some(cost.earned.net_piece));
+        rows.push(plain(
+            words::profit_on_sold(),
+            words::net_less_cost(&net, items.sold),
+            money(view, profit.on_sold),
+        ));
+    }
+    let at_cost = [
+        (words::given_at_cost(), items.given, profit.given),
+        (words::kept_at_cost(), items.kept, profit.kept),
+        (words::left_at_cost(), items.left(), profit.left),
+    ];
+    let some = at_cost.into_iter().filter(|it| it.1 > 0);
+    rows.extend(some.map(|(label, count, at)| plain(label, words::so_many(count), money(view, at))));
+    let loss = cost.batch.loss;
+    if run && !loss.is_zero() {
+        rows.push(plain(
+            words::lost_to_spoilage(),
+            words::beyond_usual().to_owned(),
+            money(view, Some(loss)),
+        ));
+    }
+    rows
+}
+
+fn one_off(view: &View, it: OneOff) -> Vec<Row> {
+    let figure = |it: Money| money(view, Some(it));
+    vec![
+        plain(words::one_off_pool(), words::over_run(it.run, &figure(it.each)), figure(it.pool.total())),
+        plain(words::borne_here(), String::new(), figure(it.share.total())),
+        plain(words::still_to_be_borne(), String::new(), figure(it.rest.total())),
+    ]
+}
+
+/// The groups, drawn.
+pub fn drawn(pieces: Pieces) -> AnyView {
+    let Pieces { made, money, one_off } = pieces;
+    view! { {group(words::pieces(), made)}{group(words::what_became(), money)}{group(words::one_off(), one_off)} }
+}
+
+fn group(title: &'static str, rows: Vec<Row>) -> Option<AnyView> {
+    (!rows.is_empty()).then(|| view! { <Group title=title.to_owned()/>{months::drawn(rows)} })
+}

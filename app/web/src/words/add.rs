@@ -1,0 +1,67 @@
+//! New entries of kinds that have no form of their own.
+
+use benchslate_core::journal::Kind;
+
+/// The head.
+pub fn title(kind: Kind) -> &'static str {
+    match kind {
+        Kind::Tool => "New tool",
+        Kind::Blade => "New blade",
+        Kind::ToolHours => "Run hours",
+        Kind::MonthlyCost => "Every month",
+        Kind::Income => "Money in",
+        Kind::Made => "Made",
+        Kind::HandOver => "Handed over",
+        _ => "Nothing to add here",
+    }
+}
+
+/// What stands past the lower edge.
+pub fn below(kind: Kind) -> &'static str {
+    match kind {
+        Kind::Tool => "power, where it runs",
+        Kind::Income => "what arrived, who earned it, side",
+        _ => "more fields",
+    }
+}
+
+/// Under the fields.
+pub fn note(kind: Kind) -> Option<&'static str> {
+    Some(match kind {
+        Kind::Tool => "A name is enough. Resale is what it fetches at the end; life is counted in run hours.",
+        Kind::ToolHours => {
+            "Takes the place of what its share of the stage would come to, for that day, stage and bearer."
+        }
+        Kind::MonthlyCost => {
+            "Months that it touches count whole. Borne by hours worked on builds and lots, office apart."
+        }
+        Kind::Income => {
+            "Expected is before tax and fees. A deposit counts as received. Paid back: type it below zero."
+        }
+        Kind::Made => "Adds to what was finished before.",
+        Kind::HandOver => "Profit is shown on those sold; given and left ones at cost.",
+        _ => return None,
+    })
+}
+
+/// Under a new blade, where none is on.
+pub fn blades_wear() -> &'static str {
+    "It wears by the tool\u{2019}s run hours and stops at its price."
+}
+
+/// Under a new blade: what is on comes off.
+pub fn comes_off(what: &str) -> String {
+    format!(
+        "{what} comes off that day; runs of the day go to the new one. What is left in it is a loss of the shop."
+    )
+}
+
+/// The keys, read aloud.
+pub fn keys() -> &'static str {
+    "Form keys"
+}
+
+/// The filled key.
+pub fn keep() -> &'static str {
+    "Keep"
+}

@@ -1,0 +1,332 @@
+//! The money of a build: what came in, what is still to come, what became of the pieces, closing.
+
+use benchslate_core::journal::kinds::State;
+
+/// The head.
+pub fn money_of(title: &str) -> String {
+    format!("Money, {title}")
+}
+
+/// What stands past the lower edge.
+pub fn below() -> &'static str {
+    "what arrived, the pieces"
+}
+
+/// The keys, read aloud.
+pub fn keys() -> &'static str {
+    "Money keys"
+}
+
+/// Nothing is written down.
+pub fn nothing_yet() -> &'static str {
+    "Nothing came in yet, and nothing is expected. A deposit, a sale, a sponsor\u{2019}s fee goes here."
+}
+
+/// The two figures at the head, read aloud.
+pub fn leading() -> &'static str {
+    "An hour and a piece"
+}
+
+/// A figure.
+pub fn an_hour_earned() -> &'static str {
+    "An hour earned"
+}
+
+/// A figure.
+pub fn a_good_item() -> &'static str {
+    "One good piece"
+}
+
+/// Over what arrived.
+pub fn came_in() -> &'static str {
+    "Came in"
+}
+
+/// Its sum.
+pub fn net() -> &'static str {
+    "Net"
+}
+
+/// How a line comes to its net: `565.00 − tax 65.00 − fee 16.95`, and whose part.
+pub fn received(amount: &str, tax: Option<&str>, fee: Option<&str>, share: Option<(u64, u64)>) -> String {
+    let mut text = amount.to_owned();
+    if let Some(tax) = tax {
+        text.push_str(&format!(" \u{2212} tax {tax}"));
+    }
+    if let Some(fee) = fee {
+        text.push_str(&format!(" \u{2212} fee {fee}"));
+    }
+    if let Some((parts, whole)) = share {
+        text.push_str(&format!("; {parts} of {whole} parts"));
+    }
+    text
+}
+
+/// A row under the net.
+pub fn tax_in_it() -> &'static str {
+    "Tax that came with it"
+}
+
+/// Under it.
+pub fn owed() -> &'static str {
+    "owed, no income"
+}
+
+/// Over lines that are still expected.
+pub fn still_expected() -> &'static str {
+    "Still expected"
+}
+
+/// Their sum.
+pub fn in_all() -> &'static str {
+    "In all"
+}
+
+/// By when.
+pub fn due(day: &str) -> String {
+    format!("by {day}")
+}
+
+/// What is in already.
+pub fn in_so_far(net: &str, expected: &str) -> String {
+    format!("{net} of {expected} in")
+}
+
+/// A key.
+pub fn not_now() -> &'static str {
+    "Not now"
+}
+
+/// A key.
+pub fn other_amount() -> &'static str {
+    "Other"
+}
+
+/// Under it.
+pub fn tax_and_fee() -> &'static str {
+    "tax, fee, part"
+}
+
+/// The filled key.
+pub fn received_now(rest: &str) -> String {
+    format!("Received {rest}")
+}
+
+/// Under it.
+pub fn today() -> &'static str {
+    "today"
+}
+
+/// A mark.
+pub fn marked_received() -> &'static str {
+    "received"
+}
+
+/// Over what was made and what left.
+pub fn pieces() -> &'static str {
+    "Pieces"
+}
+
+/// Under what was made.
+pub fn made_on(day: &str) -> String {
+    format!("made {day}")
+}
+
+/// Under what left.
+pub fn left_on(day: &str) -> String {
+    format!("left {day}")
+}
+
+/// How many are left.
+pub fn still_here() -> &'static str {
+    "Still here"
+}
+
+/// Over profit and cost.
+pub fn what_became() -> &'static str {
+    "What became of them"
+}
+
+/// A row.
+pub fn profit_on_sold() -> &'static str {
+    "Profit on sold"
+}
+
+/// Its working.
+pub fn net_less_cost(net: &str, count: u32) -> String {
+    format!("{net} net \u{2212} cost of {count}")
+}
+
+/// A row.
+pub fn given_at_cost() -> &'static str {
+    "Given, at cost"
+}
+
+/// A row.
+pub fn kept_at_cost() -> &'static str {
+    "Kept, at cost"
+}
+
+/// A row.
+pub fn left_at_cost() -> &'static str {
+    "Left, at cost"
+}
+
+/// How many.
+pub fn so_many(count: u32) -> String {
+    format!("{count} of them")
+}
+
+/// A row.
+pub fn lost_to_spoilage() -> &'static str {
+    "Lost to spoilage"
+}
+
+/// Under it.
+pub fn beyond_usual() -> &'static str {
+    "beyond what usually spoils"
+}
+
+/// Over one-off work.
+pub fn one_off() -> &'static str {
+    "Jigs, templates, design"
+}
+
+/// A row.
+pub fn one_off_pool() -> &'static str {
+    "In all"
+}
+
+/// Its working.
+pub fn over_run(run: u32, each: &str) -> String {
+    format!("over {run}, {each} each")
+}
+
+/// A row.
+pub fn borne_here() -> &'static str {
+    "Borne here"
+}
+
+/// A row.
+pub fn still_to_be_borne() -> &'static str {
+    "Still to be borne"
+}
+
+/// Where a build stands, beside its title.
+pub fn stands(state: State, closed: Option<&str>) -> String {
+    match (state, closed) {
+        (State::Closed, Some(day)) => format!("closed {day}"),
+        (State::Closed, None) => "closed".to_owned(),
+        (State::Paused, _) => "paused".to_owned(),
+        (State::Begun | State::Reopened, _) => "under way".to_owned(),
+    }
+}
+
+/// What it cost when it was closed.
+pub fn closed_at() -> &'static str {
+    "Closed at"
+}
+
+/// What it would be today.
+pub fn by_todays_knowledge(figure: &str) -> String {
+    format!("by today\u{2019}s knowledge {figure}")
+}
+
+/// Over what closing does.
+pub fn closing() -> &'static str {
+    "Close this build?"
+}
+
+/// What it freezes: so many draws, at what they cost.
+pub fn draws(count: usize, figure: &str) -> String {
+    match count {
+        0 => "it drew no stock".to_owned(),
+        1 => format!("its one draw stays at {figure}"),
+        _ => format!("its {count} draws stay at {figure}"),
+    }
+}
+
+/// What it freezes.
+pub fn closing_freezes(draws: &str) -> String {
+    format!("What it drew from stock is frozen: {draws}. What a lot costs later is borne by the rest of it.")
+}
+
+/// What comes after.
+pub fn closing_after() -> &'static str {
+    "Hours, stock or money put on it later are asked about: reopen it, or the shop bears them."
+}
+
+/// A key.
+pub fn close() -> &'static str {
+    "Close"
+}
+
+/// The filled key.
+pub fn close_it() -> &'static str {
+    "Close it"
+}
+
+/// A key.
+pub fn reopen() -> &'static str {
+    "Reopen"
+}
+
+/// A key.
+pub fn pause() -> &'static str {
+    "Pause"
+}
+
+/// A key.
+pub fn go_on() -> &'static str {
+    "Go on"
+}
+
+/// A key.
+pub fn made() -> &'static str {
+    "Made"
+}
+
+/// Under it.
+pub fn good_spoiled() -> &'static str {
+    "good ones"
+}
+
+/// A key.
+pub fn left_us() -> &'static str {
+    "Left"
+}
+
+/// Under it.
+pub fn sold_given() -> &'static str {
+    "sold, given"
+}
+
+/// The filled key.
+pub fn money_in() -> &'static str {
+    "Money in"
+}
+
+/// Under it.
+pub fn expected_or_arrived() -> &'static str {
+    "expected, or arrived"
+}
+
+/// What a mark calls it.
+pub fn build() -> &'static str {
+    "build"
+}
+
+/// A mark.
+pub fn marked_closed(figure: &str) -> String {
+    format!("closed at {figure}")
+}
+
+/// A mark.
+pub fn marked_reopened() -> &'static str {
+    "open again"
+}
+
+/// A mark.
+pub fn marked_stands(paused: bool) -> &'static str {
+    if paused { "paused" } else { "goes on" }
+}

@@ -1,0 +1,31 @@
+//! What is put on a build that is closed.
+
+/// The question, read aloud.
+pub fn name() -> &'static str {
+    "Closed build"
+}
+
+/// What was found.
+pub fn closed(title: &str, day: &str) -> String {
+    format!("{title} was closed {day}. Open it again for this, or does the shop bear it?")
+}
+
+/// A key.
+pub fn leave_it() -> &'static str {
+    "Not now"
+}
+
+/// A key.
+pub fn shop_bears() -> &'static str {
+    "The shop"
+}
+
+/// Under it.
+pub fn a_cost_of_the_year() -> &'static str {
+    "bears it"
+}
+
+/// A key.
+pub fn reopen() -> &'static str {
+    "Reopen"
+}
