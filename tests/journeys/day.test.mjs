@@ -60,7 +60,7 @@ journey("twenty things of one day, with a clock running", HERE, async ({ page, t
     await thumb.tap(/tin hard oil/);
     await thumb.kept("used");
   });
-  await thing("it was only a quarter: taken back, and the tin's level tapped", 5, async () => {
+  await thing("it was only a quarter: taken back, and the tin's level tapped", 6, async () => {
     await thumb.undo();
     await thumb.tap(/^Other/);
     await thumb.tap("sanding disc");

@@ -108,6 +108,11 @@ pub fn paused(day: &str) -> String {
     format!("laid aside {day}")
 }
 
+/// To what came in, the items made, and closing.
+pub fn the_money() -> &'static str {
+    "What came in, items, closing"
+}
+
 /// Wear and power.
 pub fn tools() -> &'static str {
     "tools"

@@ -80,6 +80,8 @@ struct Cost {
     /// None where no money was in it at all.
     spent_and_used: Option<String>,
     bridge: String,
+    /// To what came in, the items, and closing.
+    money: String,
     kinds: Vec<Kind>,
     /// Sides, and what one good item cost.
     more: Vec<Row>,
@@ -129,6 +131,7 @@ fn look(books: &Books, view: &View, build: Id) -> Option<Cost> {
         saved: salvage_saved(say, &cost, build),
         spent_and_used: spent_and_used(say, &cost),
         bridge: Place::Build(build, Tab::Spent).href(),
+        money: Place::Money(build).href(),
         kinds: kinds(say, &whole, At { of: build, path: &at }),
         more: more(say, &cost, build),
         remarks,
@@ -176,7 +179,12 @@ fn hour_earned(say: Say, cost: &BuildCost, build: Id) -> Side {
         red: shown.is_some_and(Shown::is_negative),
         figure: figure.unwrap_or_else(|| figures::missing(&cost.hour_earned).to_owned()),
         note: hours.map(|hours| words::of_hours(&say.hours(hours))),
-        href: hours.map(|_| Place::Opened(build, path.to_string()).href()),
+        // Before anything is written down of what comes in, the cell leads to where that is done.
+        href: match (cost.earned.kept, hours) {
+            (false, _) => Some(Place::Money(build).href()),
+            (true, Some(_)) => Some(Place::Opened(build, path.to_string()).href()),
+            (true, None) => None,
+        },
     }
 }
 
@@ -323,6 +331,7 @@ fn whole(cost: Cost) -> AnyView {
             <div class="core-side">{core}</div>
             <div>
                 {(!more.is_empty()).then(|| view! { <Sums>{more}</Sums> })}
+                <RowLink label=words::the_money().to_owned() leads=Leads::To(cost.money)/>
                 {figures::remarks(cost.remarks)}
             </div>
         </div>
