@@ -71,9 +71,88 @@ journey("twenty things of one day, with a clock running", HERE, async ({ page, t
   });
   await later("01:10:00");
   await thing("stop, and it dries a day", 2, async () => {
-    await thumb.place("Bench");
     await thumb.tap("Stop");
     await thumb.tap(/^24 h/);
     await thumb.kept(/dries until/);
   });
+  await thing("what dries stands there while Tobin cuts the film", 3, async () => {
+    await thumb.tap("Tobin", "Who");
+    await thumb.tap(/^all \d+$/);
+    await thumb.tap("edit");
+    await thumb.kept("edit");
+    await thumb.key(/^finish dries until/).waitFor();
+  });
+  await later("00:50:00");
+  await thing("at the till for discs: the total and a photo", 4, async () => {
+    await thumb.place("Stock");
+    await thumb.tap(/^Receipt/);
+    await thumb.type("Total paid, tax in it", "42.36");
+    await takePhoto(page, thumb, await phonePhoto(page));
+    await page.getByRole("img").first().waitFor();
+    await thumb.tap("Keep");
+    await thumb.kept("42.36");
+  });
+  await thing("an hour of yesterday evening that nobody wrote down", 6, async () => {
+    await thumb.place("Builds");
+    await thumb.tap(/^Hours/);
+    await thumb.tap("yesterday", "Which day");
+    await thumb.type("How long", "1 h");
+    await thumb.choose("Stage", "thumbnail");
+    await thumb.choose("Who", "Wren");
+    await thumb.tap("Keep hours");
+    await thumb.kept("thumbnail");
+  });
+  await thing("twenty of the maple sorted", 3, async () => {
+    await thumb.place("Stock");
+    await thumb.tap("Sort");
+    await thumb.type("good", "14");
+    await thumb.type("culled", "6");
+    await thumb.tap("Keep the sort");
+    await thumb.kept("14 good, 6 culled");
+  });
+  await thing("two trays of the first run went to the market", 6, async () => {
+    await thumb.place("Builds");
+    await thumb.tap(/trays, first run/);
+    await thumb.tap("Cost");
+    await thumb.tap("What came in, items, closing");
+    await thumb.tap(/^Left/);
+    await thumb.type("Pieces", "2");
+    await thumb.tap("Keep");
+    await thumb.kept("handed over 2 sold");
+  });
+  await thing("and their money, with the tax in it", 2, async () => {
+    await thumb.tap(/^Money in/);
+    await thumb.type("Received", "248.60");
+    await thumb.type("Tax in it", "13 %");
+    await thumb.tap("Keep");
+    await thumb.kept("income sale");
+  });
+  await thing("a mistake in the hours of yesterday is put right", 6, async () => {
+    await thumb.place("Builds");
+    await thumb.tap(/trays, second run/);
+    await thumb.tap(/^thumbnail.*1 h 00|thumbnail/);
+    await thumb.tap("Correct");
+    await thumb.type("How long", "1 h 15");
+    await thumb.tap("Keep it so");
+    await thumb.kept("corrected");
+  });
+  await thing("what it costs by now", 3, async () => {
+    await thumb.place("Builds");
+    await thumb.tap(/trays, second run/);
+    await thumb.tap("Cost");
+    await thumb.part("What it comes to").getByText("True cost").waitFor();
+  });
+  await thing("and where the hours went", 1, async () => {
+    await thumb.tap("Time");
+    await thumb.sees(/person-hours/);
+  });
+  await later("01:30:00");
+  await thing("home: the film's clock is stopped", 2, async () => {
+    await thumb.place("Bench");
+    await thumb.tap("Stop");
+    await thumb.kept(/edit/);
+  });
+  await page.reload();
+  // The coat still dries, also for a phone that was put away and taken out again.
+  await thumb.sees(/^Finish, until/);
 });
