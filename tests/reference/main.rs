@@ -2,6 +2,7 @@
 
 mod apportion;
 mod board_feet;
+mod cost_sheet;
 mod dressed_sizes;
 mod job_cost_sheet;
 mod marks;
