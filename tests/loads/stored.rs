@@ -6,7 +6,7 @@
 
 use super::folder::files;
 use benchslate_core::{
-    costing::{Books, Statement, Value},
+    costing::{Books, OneSide, Rule, Statement, Value},
     exchange::jsonl,
     journal::{Content, Id, Journal, Shop},
     measure::{Day, Zone},
@@ -60,7 +60,9 @@ fn figures_of(journal: &Journal) -> String {
     for (build, facts) in &shop.builds {
         let _ = writeln!(text, "build {}", facts.title);
         cost(&mut text, &books, *build);
+        more(&mut text, &shop, &books, *build);
     }
+    running(&mut text, &shop, &books);
     let odd: Vec<String> = shop.odd.iter().map(|(_, odd)| format!("{odd:?}")).collect();
     let _ = writeln!(text, "odd {}", odd.join(", "));
     text
@@ -77,6 +79,71 @@ fn cost(text: &mut String, books: &Books, build: Id) {
     ];
     for (name, statement) in figures {
         let _ = writeln!(text, "  {name} {}", said(statement));
+    }
+}
+
+/// Of a shop that keeps tools, income or finished items; files that were kept before there were any say nothing of it.
+fn more(text: &mut String, shop: &Shop, books: &Books, build: Id) {
+    if shop.tools.is_empty() && shop.incomes.is_empty() && shop.made.is_empty() {
+        return;
+    }
+    let cost = books.build_cost(build);
+    let _ = writeln!(text, "  {:?}", shop.state_of(build, Day::parse("2026-12-31").unwrap()));
+    let side =
+        |side: OneSide| cost.sides.part(|rule| matches!(rule, Rule::Side { side: it, .. } if *it == side));
+    let figures = [
+        ("piece", side(OneSide::Piece)),
+        ("film", side(OneSide::Film)),
+        ("came in", Some(&cost.earned.net)),
+        ("still expected", Some(&cost.earned.expected)),
+        ("tax in it", Some(&cost.earned.tax)),
+        ("in kind", Some(&cost.in_kind)),
+        ("an hour earned", Some(&cost.hour_earned)),
+        ("one good item", Some(&cost.batch.item)),
+        ("salvage saved", cost.saving.as_ref().map(|it| &it.at_rate)),
+    ];
+    for (name, statement) in figures {
+        let _ = writeln!(text, "  {name} {}", said(statement));
+    }
+    let parts = [("tools", cost.parts.tools()), ("overhead", cost.parts.overhead())];
+    for (name, money) in parts.into_iter().chain([("loss", cost.batch.loss)]) {
+        let _ = writeln!(text, "  {name} {}", money.shown(2));
+    }
+    let items = &cost.items;
+    let (good, spoiled, left) = (items.good, items.spoiled.len(), items.left());
+    let _ = writeln!(text, "  items good {good}, spoiled {spoiled}, sold {}, left {left}", items.sold);
+}
+
+/// What stands for the whole shop.
+fn running(text: &mut String, shop: &Shop, books: &Books) {
+    for receipt in shop.receipts.values() {
+        let whence = receipt.whence.as_deref().unwrap_or("-");
+        let _ = writeln!(
+            text,
+            "receipt {whence}, {} lines, unsaid {}",
+            receipt.lines.len(),
+            receipt.unsaid.shown(2)
+        );
+    }
+    for book in books.tools() {
+        let name = &shop.tools[&book.tool].name;
+        let worth = book.book_value.map_or("-".into(), |it| it.shown(2));
+        let _ = writeln!(text, "tool {name}, {} h, worth {worth}", book.hours_all.shown_to(4));
+    }
+    for blade in books.blades() {
+        let _ = writeln!(text, "blade worn {}, left {}", blade.worn.shown(2), blade.left.shown(2));
+    }
+    for month in books.months(shop).iter().take(3) {
+        let _ = writeln!(
+            text,
+            "month {} bore {} of {}",
+            month.first,
+            month.applied.shown(2),
+            month.actual().shown(2)
+        );
+    }
+    if !shop.dryings.is_empty() || !shop.photos.is_empty() {
+        let _ = writeln!(text, "dryings {}, photos {}", shop.dryings.len(), shop.photos.len());
     }
 }
 

@@ -1,6 +1,6 @@
 //! The true cost of a build, against published job cost sheets.
 //!
-//! Overhead is applied by rates that no entry of ours keeps yet, so it stands as a direct expense.
+//! Overhead goes by money of labour there and by hours here (`overhead`), so it stands as a direct expense.
 
 use benchslate_core::{
     costing::{CostKind, Rule},

@@ -1,44 +1,17 @@
 //! The zone table against the IANA tz database, by way of chrono-tz.
 //!
-//! The table is filled as the program fills it from the browser: an offset is asked for every 15
-//! days, and each difference is narrowed to the second. It is then compared with the library.
+//! The table is filled as the program fills it from the browser (`probing`), and then compared with the library.
 
-use benchslate_core::measure::{Day, Instant, Offset, TimeOfDay, When, Zone};
-use chrono::{DateTime, Datelike, LocalResult, NaiveDate, Offset as _, TimeZone, Timelike};
+#[path = "../../app/core/examples/cost_sheet/zones.rs"]
+mod probing;
+
+use benchslate_core::measure::{Day, Instant, Offset, TimeOfDay, When};
+use chrono::{DateTime, Datelike, LocalResult, NaiveDate, TimeZone, Timelike};
 use chrono_tz::Tz;
+pub use probing::probed;
+use probing::{FIRST, LAST, library_offset};
 
-/// 1 January 2015 and 1 January 2037, UTC.
-const FIRST: i64 = 1_420_070_400;
-const LAST: i64 = 2_114_380_800;
 const HALF_HOUR_STEP: usize = 1_800;
-const STEP: i64 = 15 * 86_400;
-
-fn library_offset(tz: Tz, instant: i64) -> i32 {
-    let utc = DateTime::from_timestamp(instant, 0).expect("in range").naive_utc();
-    tz.offset_from_utc_datetime(&utc).fix().local_minus_utc()
-}
-
-pub fn probed(tz: Tz) -> Zone {
-    let mut changes = vec![(i64::MIN, library_offset(tz, FIRST))];
-    let mut from = FIRST;
-    while from < LAST {
-        let to = (from + STEP).min(LAST);
-        let is = library_offset(tz, to);
-        if is != library_offset(tz, from) {
-            let (mut before, mut after) = (from, to);
-            while after - before > 1 {
-                let middle = before + (after - before) / 2;
-                if library_offset(tz, middle) == is { after = middle } else { before = middle }
-            }
-            changes.push((after, is));
-        }
-        from = to;
-    }
-    // The table says how far it was asked.
-    changes.push((LAST, library_offset(tz, LAST)));
-    Zone { name: tz.name().to_owned(), changes }
-}
-
 fn day(year: i32, month: u32, date: u32) -> Day {
     Day::of(year, month, date).expect("a day")
 }
