@@ -114,7 +114,7 @@ pub(crate) fn earned(books: &Books, bearer: Bearer) -> Earned {
 
 /// Own hours are those in the timber too. Nothing is said before anybody wrote down that something comes in.
 pub(crate) fn hour_earned(
-    bearer: Bearer,
+    build: Id,
     earned: &Earned,
     in_kind: &Statement,
     true_cost: &Statement,
@@ -132,7 +132,7 @@ pub(crate) fn hour_earned(
     if !earned.kept {
         gaps.push(Gap::IncomeNotKept);
     }
-    if let (Bearer::Build(build), true) = (bearer, hours.is_zero()) {
+    if hours.is_zero() {
         gaps.push(Gap::NoOwnHours { build });
     }
     let sum = parts.iter().filter_map(Part::signed_money).fold(Money::ZERO, Money::plus);

@@ -55,7 +55,12 @@ fn last_act(shop: &Shop, stretch: &Stretch, now: Instant) -> Instant {
     acts.extend(stretch.still_running);
     let draws = shop.draws.iter().filter(|draw| draw.bearer == stretch.bearer).map(|draw| draw.order.time);
     let notes = shop.notes.iter().filter(|note| note.bearer == Some(stretch.bearer)).map(|it| it.order.time);
-    acts.extend(draws.chain(notes).flatten());
+    let photos = shop
+        .photos
+        .iter()
+        .filter(|it| it.bearer == Some(stretch.bearer) || it.entry == Some(stretch.entry()));
+    let photos = photos.map(|it| it.order.time);
+    acts.extend(draws.chain(notes).chain(photos).flatten());
     acts.into_iter().filter(|at| (from..=now).contains(at)).max().unwrap_or(from)
 }
 
@@ -65,7 +70,7 @@ mod tests {
     use crate::{
         journal::{
             On,
-            kinds::{Bearer, Note, Span},
+            kinds::{Bearer, Note, Photo, Span},
         },
         timing::clocks::{
             clocks,
@@ -99,6 +104,28 @@ mod tests {
         bench.enter(note(Some(Bearer::Build(TRAYS))).into());
         check(&bench, "12:00", None);
         check(&bench, "14:00", Some("10:00"));
+    }
+
+    #[test]
+    fn a_photo_of_the_build_is_an_act_too() {
+        let mut bench = Bench::new();
+        bench.open(ANA, "08:00");
+        let photo = |bearer| Photo {
+            on: On::At(when("11:00")),
+            entry: None,
+            bearer,
+            hash: String::new(),
+            media: "image/jpeg".into(),
+            width: 4,
+            height: 3,
+            bytes: 9,
+            caption: None,
+        };
+        bench.enter(photo(Some(Bearer::Shop)).into());
+        check(&bench, "12:00", Some("08:00"));
+        bench.enter(photo(Some(Bearer::Build(TRAYS))).into());
+        check(&bench, "14:59", None);
+        check(&bench, "15:00", Some("11:00"));
     }
 
     #[test]

@@ -164,18 +164,18 @@ impl Books {
         let own_hours = hours::own(&rows);
         let earned = income::earned(self, bearer);
         let in_kind = in_kind(&rows);
+        let build = match bearer {
+            Bearer::Build(id) | Bearer::Lot(id) => id,
+            Bearer::Shop => Id::of([0; 16]),
+        };
         let hour_earned = income::hour_earned(
-            bearer,
+            build,
             &earned,
             &in_kind,
             &true_cost,
             &hours::labour(&rows),
             own_hours.hours().unwrap_or_default(),
         );
-        let build = match bearer {
-            Bearer::Build(id) | Bearer::Lot(id) => id,
-            Bearer::Shop => Id::of([0; 16]),
-        };
         let items = self.items(build);
         let one_off = self.one_off(build, &rows);
         let (share, each) = one_off.map(|it| (it.share.total(), it.each)).unwrap_or_default();

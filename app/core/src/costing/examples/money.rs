@@ -333,3 +333,10 @@ fn the_salvage_of_a_build_is_that_of_all_lots_it_drew() {
     assert_eq!(saving.time_free.gaps, [crate::costing::Gap::NoNewPrice { lot: it.id("ash") }]);
     assert_eq!(it.books().build_saving(it.id("trays")).expect("drew salvage").lots.len(), 1);
 }
+
+#[test]
+fn what_came_in_for_the_shop_itself_says_why_no_hour_earned_it() {
+    let it = fixture("income other both expected 40 got 40");
+    let earned = it.books().shop_cost().hour_earned;
+    assert_eq!((earned.value, earned.gaps.len()), (None, 1));
+}

@@ -52,7 +52,7 @@ pub(super) struct Line {
 pub(super) struct History(Vec<Line>);
 
 pub(super) fn line() -> impl Strategy<Value = Line> {
-    (0..33_u8, 0..64_usize, 0..64_usize, 0..4_000_u32, 1..29_u32)
+    (0..36_u8, 0..64_usize, 0..64_usize, 0..4_000_u32, 1..29_u32)
         .prop_map(|(does, what, of, amount, day)| Line { does, what, of, amount, day })
 }
 
@@ -131,8 +131,11 @@ impl Line {
                 None => format!("strike {named}"),
             },
             17 => format!("{} {named}", if amount % 2 == 0 { "strike" } else { "again" }),
-            32 => format!("same {item} {}", pick(&["disc", "hinge", "board"], of)),
+            35 => format!("same {item} {}", pick(&["disc", "hinge", "board"], of)),
             31 => format!("dry oak held {} next {amount}", amount % 90),
+            32 => format!("photo for {bearer}"),
+            33 => format!("photo of {named}"),
+            34 => format!("note word for {bearer}"),
             _ => self.running(at, bearer, person, &number),
         };
         format!("{line} on 2026-02-{day:02}")
@@ -173,6 +176,12 @@ impl Line {
                 )
             }
             29 => format!("close {build}"),
+            35 => match amount % 4 {
+                0 => format!("setting both {}", ["income", "hours", "0.4"][what % 3]),
+                1 => format!("setting power-in {}", ["month", "tools"][what % 2]),
+                2 => format!("setting km 0.61 from 2026-02-{:02}", 1 + of % 28),
+                _ => format!("pause {build}"),
+            },
             _ => format!("reopen {build}"),
         }
     }

@@ -1,17 +1,20 @@
 //! Odd data: numbers at the edge, references that go nowhere or in circles, dates in other centuries.
 
+mod running;
+
 use super::{adds_up, everything};
 use crate::{
     costing::{Books, BuildCost, LotBook},
     fixture::numbered,
     journal::{
         Body, Change, Id, Journal, On, Pen, Shop,
-        kinds::{self, Basis, Bearer, Origin, SettingKey, ShelfState, Side, Source, Span, Use},
+        kinds::{self, Basis, Bearer, Origin, ShelfState, Source, Span, Use},
         stages::standing_id,
     },
     measure::{Day, Dec, Instant, Offset, Quantity, Unit, When, Zone},
 };
 use proptest::prelude::*;
+use running::{running, setting, side, spans};
 
 /// An entry of a handful, so that references meet, and meet the wrong kind.
 fn entry() -> impl Strategy<Value = Id> {
@@ -69,9 +72,12 @@ fn unit() -> impl Strategy<Value = Unit> {
 fn lot() -> impl Strategy<Value = Body> {
     let money = (maybe(), maybe(), maybe(), maybe(), any::<bool>());
     let of = (prop::option::of(entry()), prop::option::of(entry()), maybe(), number(), unit());
+    let till = (prop::option::of(entry()), maybe(), maybe());
     let sort = (0..4_u8, any::<bool>(), maybe());
     let new = prop::option::of((number(), maybe(), maybe(), maybe(), any::<bool>()));
-    (on(), money, of, sort, new).prop_map(|(on, money, of, (origin, nominal, other_measure), new)| {
+    (on(), money, of, (sort, till), new).prop_map(|(on, money, of, (sort, till), new)| {
+        let (origin, nominal, other_measure) = sort;
+        let (receipt, value, freight) = till;
         let basis = |nominal| if nominal { Basis::Nominal } else { Basis::Actual };
         let (paid, fee, discount, tax, tax_back) = money;
         let (item, for_build, expected_yield, rough, unit) = of;
@@ -98,15 +104,15 @@ fn lot() -> impl Strategy<Value = Body> {
             other_measure,
             paid,
             fee,
-            freight: None,
+            freight,
             discount,
             tax,
             tax_back,
             for_build,
             expected_yield,
             new,
-            receipt: None,
-            value: None,
+            receipt,
+            value,
             by: None,
             mark: None,
             whence: Some("barn".into()),
@@ -130,15 +136,16 @@ fn stock() -> impl Strategy<Value = Body> {
         let item = kinds::Item::named(on, "", Use::Consumable, unit);
         kinds::Item { content, content_unit: Some(Unit::Millilitre), low, ..item }.into()
     });
-    prop_oneof![4 => draw, 2 => sort, 1 => empty, 2 => item, 4 => lot()]
+    prop_oneof![4 => draw, 2 => sort, 1 => empty, 2 => item, 4 => lot()].boxed()
 }
 
 fn work() -> impl Strategy<Value = Body> {
     let span = (moment(), prop::option::of(moment())).prop_map(|(from, to)| Span { from, to });
     let times = (prop::option::of(moment()), prop::option::of(moment()), prop::collection::vec(span, 0..3));
-    let stretch = (on(), entry(), 1..30_u8, bearer(), times, prop::option::of(any::<u32>())).prop_map(
-        |(on, person, stage, bearer, (from, to, pauses), minutes)| {
-            let (stage, side) = (standing_id(stage), Side::Both);
+    let filmed = (side(), spans(), any::<bool>());
+    let stretch = (on(), entry(), 1..30_u8, bearer(), times, prop::option::of(any::<u32>()), filmed)
+        .prop_map(|(on, person, stage, bearer, (from, to, pauses), minutes, (side, rolling, one_off))| {
+            let stage = standing_id(stage);
             kinds::Stretch {
                 on,
                 person,
@@ -149,20 +156,21 @@ fn work() -> impl Strategy<Value = Body> {
                 to,
                 minutes,
                 pauses,
-                rolling: Vec::new(),
+                rolling,
                 together: None,
                 still_running: None,
-                one_off: false,
+                one_off,
                 note: None,
             }
             .into()
-        },
-    );
+        });
     let person = (on(), number(), any::<bool>()).prop_map(|(on, an_hour, paid)| {
         let rates = vec![kinds::Rate { from: None, an_hour }];
         kinds::Person { on, name: String::new(), paid, rates }.into()
     });
-    let expense = (on(), number(), maybe(), bearer()).prop_map(|(on, amount, tax, bearer)| {
+    let borne = (bearer(), side(), any::<bool>(), prop::option::of(entry()));
+    let expense = (on(), number(), maybe(), borne).prop_map(|(on, amount, tax, borne)| {
+        let (bearer, side, one_off, receipt) = borne;
         kinds::Expense {
             on,
             what: String::new(),
@@ -170,9 +178,9 @@ fn work() -> impl Strategy<Value = Body> {
             tax,
             tax_back: false,
             bearer,
-            side: Side::Film,
-            receipt: None,
-            one_off: false,
+            side,
+            receipt,
+            one_off,
         }
         .into()
     });
@@ -182,22 +190,12 @@ fn work() -> impl Strategy<Value = Body> {
             kinds::Trip { on, km, fee, shares }.into()
         },
     );
-    let setting = (on(), number()).prop_map(|(on, value)| {
-        kinds::Setting { on, key: SettingKey::KmRate, value: value.to_string(), from: None }.into()
+    let series = (prop::option::of(entry()), prop::option::of(any::<u32>()), maybe());
+    let build = (on(), series).prop_map(|(on, (repeat_of, run_planned, normal_spoil))| {
+        kinds::Build { on, title: String::new(), items: 0, due: None, repeat_of, run_planned, normal_spoil }
+            .into()
     });
-    let build = on().prop_map(|on| {
-        kinds::Build {
-            on,
-            title: String::new(),
-            items: 0,
-            due: None,
-            repeat_of: None,
-            run_planned: None,
-            normal_spoil: None,
-        }
-        .into()
-    });
-    prop_oneof![4 => stretch, 2 => person, 2 => expense, 1 => trip, 1 => setting, 2 => build]
+    prop_oneof![4 => stretch, 2 => person, 2 => expense, 1 => trip, 1 => setting(), 2 => build].boxed()
 }
 
 proptest! {
@@ -205,7 +203,7 @@ proptest! {
 
     #[test]
     fn nothing_panics_and_sums_still_add_up(
-        bodies in prop::collection::vec((entry(), prop_oneof![stock(), work()]), 1..40),
+        bodies in prop::collection::vec((entry(), prop_oneof![stock(), work(), running()]), 1..60),
         as_of in moment(),
     ) {
         let mut journal = Journal::default();
@@ -225,5 +223,13 @@ proptest! {
         for line in shelf {
             let _ = books.preview(line.source, Quantity::ONE);
         }
+        for build in &builds {
+            let _ = (build.profit(), books.drawn_by(build.bearer));
+        }
+        for build in shop.builds.keys() {
+            let _ = books.freeze(*build);
+        }
+        let _ = (books.tools(), books.blades(), books.losses(), books.tax(), books.net_of_all(), books.flags());
+        prop_assert!(books.months(&shop).len() < 4_000, "one for each month of three centuries at most");
     }
 }
