@@ -150,18 +150,32 @@ fn of(statement: Option<&Statement>) -> String {
     money(statement.and_then(Statement::money).unwrap_or_default())
 }
 
+type PartOf = fn(&Parts) -> Money;
+
+/// The parts of a cost, as figures.json calls them.
+const PARTS: [(&str, PartOf); 7] = [
+    ("money", Parts::money),
+    ("paid", Parts::paid_labour),
+    ("vehicle", Parts::vehicle),
+    ("own", Parts::own_labour),
+    ("tools", Parts::tools),
+    ("overhead", Parts::overhead),
+    ("supplied", Parts::supplied),
+];
+
+/// Likewise the kinds; all stock is one there.
+const KINDS: [(&str, &[CostKind]); 6] = [
+    ("drawn", &STOCK),
+    ("expenses", &[CostKind::Direct]),
+    ("labour", &[CostKind::Labour]),
+    ("tools", &[CostKind::Tools]),
+    ("overhead", &[CostKind::Overhead]),
+    ("one-off share", &[CostKind::OneOff]),
+];
+
 /// Parts that are nothing are left out.
 fn parts(all: &mut Figures, at: &str, it: &Parts) {
-    let named = [
-        ("money", it.money()),
-        ("paid", it.paid_labour()),
-        ("vehicle", it.vehicle()),
-        ("own", it.own_labour()),
-        ("tools", it.tools()),
-        ("overhead", it.overhead()),
-        ("supplied", it.supplied()),
-    ];
-    for (name, part) in named.into_iter().filter(|it| !it.1.is_zero()) {
+    for (name, part) in PARTS.map(|(name, of)| (name, of(it))).into_iter().filter(|it| !it.1.is_zero()) {
         put(all, at, name, money(part));
     }
 }
@@ -195,15 +209,7 @@ fn build(all: &mut Figures, at: &str, sample: &Sample, books: &Books, id: Id, co
     put(all, at, "tax_to_be_got_back", of(Some(&cost.tax_back)));
     parts(all, &format!("{at}.by_part"), &cost.parts);
     parts(all, &format!("{at}.drawn_by_part"), &cost.drawn);
-    let kinds = [
-        ("drawn", &STOCK[..]),
-        ("expenses", &[CostKind::Direct]),
-        ("labour", &[CostKind::Labour]),
-        ("tools", &[CostKind::Tools]),
-        ("overhead", &[CostKind::Overhead]),
-        ("one-off share", &[CostKind::OneOff]),
-    ];
-    for (name, kinds) in kinds {
+    for (name, kinds) in KINDS {
         put(all, &format!("{at}.by_kind"), name, money(sum(kind_of(&cost.true_cost, kinds))));
     }
     for part in cost.sides.parts.iter().filter_map(benchslate_core::costing::Part::statement) {
@@ -248,32 +254,9 @@ fn shown(all: &mut Figures, at: &str, cost: &BuildCost) {
     }
     put(all, &format!("{at}.by_side"), "whole", sides.shown.unwrap().text());
     let it = &cost.parts;
-    apportion(
-        all,
-        "by_part",
-        vec![
-            ("money", it.money()),
-            ("paid", it.paid_labour()),
-            ("vehicle", it.vehicle()),
-            ("own", it.own_labour()),
-            ("tools", it.tools()),
-            ("overhead", it.overhead()),
-            ("supplied", it.supplied()),
-        ],
-    );
+    apportion(all, "by_part", PARTS.map(|(name, of)| (name, of(it))).to_vec());
     let kind = |kinds: &[CostKind]| sum(kind_of(&cost.true_cost, kinds));
-    apportion(
-        all,
-        "by_kind",
-        vec![
-            ("drawn", kind(&STOCK)),
-            ("expenses", kind(&[CostKind::Direct])),
-            ("labour", kind(&[CostKind::Labour])),
-            ("tools", kind(&[CostKind::Tools])),
-            ("overhead", kind(&[CostKind::Overhead])),
-            ("one-off share", kind(&[CostKind::OneOff])),
-        ],
-    );
+    apportion(all, "by_kind", KINDS.map(|(name, kinds)| (name, kind(kinds))).to_vec());
 }
 
 fn earned(all: &mut Figures, at: &str, cost: &BuildCost) {
@@ -425,17 +408,7 @@ fn whole(all: &mut Figures, sample: &Sample, books: &Books) {
     put(all, "shelf", "value", money(sum(shelf.iter().map(|line| line.value))));
     let part = |of: fn(&Parts) -> Money| sum(shelf.iter().map(|line| of(&line.parts)));
     put(all, "shelf", "money_and_paid", money(sum([part(Parts::money), part(Parts::paid_labour)])));
-    type Part = fn(&Parts) -> Money;
-    let named: [(&str, Part); 7] = [
-        ("money", Parts::money),
-        ("paid", Parts::paid_labour),
-        ("vehicle", Parts::vehicle),
-        ("own", Parts::own_labour),
-        ("tools", Parts::tools),
-        ("overhead", Parts::overhead),
-        ("supplied", Parts::supplied),
-    ];
-    for (name, of) in named {
+    for (name, of) in PARTS {
         put(all, "shelf.by_part", name, money(part(of)));
     }
     let (collected, back) = books.tax();

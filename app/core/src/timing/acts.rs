@@ -259,35 +259,8 @@ impl Hand<'_> {
     }
 
     pub(super) fn stored(&self, entry: Id) -> Option<Stretch> {
-        match self.journal.body(entry)? {
-            Body::Stretch(stretch) => Some(stretch.clone()),
-            Body::Setting(_)
-            | Body::Person(_)
-            | Body::Stage(_)
-            | Body::Build(_)
-            | Body::Item(_)
-            | Body::Lot(_)
-            | Body::Trip(_)
-            | Body::Sort(_)
-            | Body::Draw(_)
-            | Body::Shelf(_)
-            | Body::Expense(_)
-            | Body::Note(_)
-            | Body::Photo(_)
-            | Body::Receipt(_)
-            | Body::ByProduct(_)
-            | Body::Tool(_)
-            | Body::ToolHours(_)
-            | Body::Blade(_)
-            | Body::MonthlyCost(_)
-            | Body::Income(_)
-            | Body::Made(_)
-            | Body::HandOver(_)
-            | Body::BuildState(_)
-            | Body::Drying(_)
-            | Body::Retired(_)
-            | Body::Same(_) => None,
-        }
+        let Some(Body::Stretch(stretch)) = self.journal.body(entry) else { return None };
+        Some(stretch.clone())
     }
 }
 

@@ -134,7 +134,7 @@ pub fn HatchDefs() -> impl IntoView {
 /// A pattern: its id, its tile in px, its paths by class.
 type Pattern = (&'static str, u32, u32, &'static [(&'static str, &'static str)]);
 
-const PATTERNS: [Pattern; 14] = [
+const PATTERNS: [Pattern; 13] = [
     // Wavy grain with nail holes.
     (
         "h-salvaged",
@@ -156,7 +156,6 @@ const PATTERNS: [Pattern; 14] = [
     ("h-tools", 10, 10, &[("lines", "M0 10L10 0M-1 1l2 -2M9 11l2 -2M3 10L13 0M-7 10L3 0")]),
     ("h-one-off", 10, 10, &[("lines", "M0 10L10 0M0 0L10 10M-1 1l2 -2M9 11l2 -2M-1 9l2 2M9 -1l2 2")]),
     ("h-overhead", 16, 12, &[("lines", "M0 .5h16M0 6.5h16M3.5 .5v6M11.5 6.5v6")]),
-    ("h-one-off", 12, 12, &[("lines", "M0 6h12M6 0v12M3 3l6 6M9 3L3 9")]),
     ("h-loss", 6, 6, &[("checkers", "M-1 1l2 -2M0 6L6 0M5 7l2 -2")]),
     ("h-film", 11, 9, &[("lines", "M0 .5h11"), ("solid", "M3 2.8h5v3.9h-5z")]),
     // A board drawn large: long grain, a nail hole now and then.

@@ -96,6 +96,14 @@ impl Income {
     }
 }
 
+impl Income {
+    /// What arrived so far, tax and fee in it. None: nothing did.
+    pub fn arrived(&self) -> Option<Money> {
+        let sum = self.received.iter().fold(Money::ZERO, |sum, it| sum.plus(it.amount));
+        (!self.received.is_empty()).then_some(sum)
+    }
+}
+
 /// Tax and fee of what is paid back are below zero too.
 fn signed(stored: Option<crate::measure::Dec>, tell: &mut dyn FnMut(Odd)) -> Money {
     let read = stored.map_or(Some(Money::ZERO), money);

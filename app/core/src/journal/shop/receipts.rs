@@ -78,6 +78,12 @@ impl Receipt {
         self.lines.iter().fold(Money::ZERO, |sum, (_, value)| sum.plus(*value))
     }
 
+    /// What was paid; without a total what its lines come to, freight and tax in it and the discount off.
+    pub fn comes_to(&self) -> Money {
+        let beside = self.whole.cost().plus(self.whole.tax_back);
+        self.total.unwrap_or_else(|| self.said().plus(beside))
+    }
+
     /// What its lines have still to say of the total, before anything is shared; negative where they say more. None:
     /// no total was kept, and the lines are all that is known.
     pub fn open(&self) -> Option<Money> {

@@ -17,7 +17,7 @@ use crate::{
     },
 };
 use benchslate_core::{
-    costing::{CostKind, Part, PartOf, Path, Rule, Sign, Statement, Step, Value, present::Level},
+    costing::{CostKind, OneSide, Part, PartOf, Path, Rule, Sign, Statement, Step, Value, present::Level},
     journal::Id,
     measure::Shown,
 };
@@ -125,6 +125,14 @@ pub fn bar(say: Say, level: &Level, opened: Option<&Level>, last: bool) -> Bar {
     let hatch = |part: &Part| match &part.of {
         // What is taken off is not hatched: it is not there.
         PartOf::Statement(_) if part.sign == Sign::Minus => Hatch::Plain,
+        PartOf::Statement(Statement { rule: Rule::Side { side, .. }, .. }) => match side {
+            OneSide::Piece => Hatch::Piece,
+            OneSide::Film => Hatch::Film,
+        },
+        // Stages stand under labour, and under what the shop costs by their hours.
+        PartOf::Statement(_) if say::kind(&statement.rule, say.view.shop) == Some(CostKind::Overhead) => {
+            Hatch::Overhead
+        }
         PartOf::Statement(below) => say::kind(&below.rule, say.view.shop)
             .or_else(|| say::kind(&statement.rule, say.view.shop))
             .map_or(Hatch::Plain, hatch),

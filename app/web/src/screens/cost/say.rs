@@ -12,7 +12,7 @@ use benchslate_core::{
         Body, Id, Shop,
         kinds::{Origin, Source, Span},
     },
-    measure::{Money, Quantity, Ratio, Seconds, Shown, Unit, minutes},
+    measure::{Money, Quantity, Ratio, Seconds, Shown, Unit},
 };
 
 /// What says an amount.
@@ -127,8 +127,11 @@ impl<'a> Say<'a> {
             | Rule::Side { hours, .. }
             | Rule::BuildOwnTime { hours }
             | Rule::BuildPaidAnHour { hours }
-            | Rule::Rest { kind: CostKind::Labour, hours }
-            | Rule::Kind { kind: CostKind::Labour, hours } => Some(self.hours(*hours)),
+            | Rule::Rest { kind: CostKind::Labour | CostKind::Overhead, hours }
+            | Rule::Kind { kind: CostKind::Labour | CostKind::Overhead, hours } => Some(self.hours(*hours)),
+            Rule::Rest { kind: CostKind::Tools, hours } | Rule::Kind { kind: CostKind::Tools, hours } => {
+                Some(words::hours_run(&self.hours(*hours)))
+            }
             // Hours in the timber are told as such.
             Rule::Rest { hours, .. } | Rule::Kind { hours, .. } => {
                 (!hours.is_zero()).then(|| words::hours_in_it(&self.hours(*hours)))
@@ -351,16 +354,15 @@ impl<'a> Say<'a> {
 
     /// Hours, with a minus before what came back.
     pub fn hours(self, hours: Hours) -> String {
-        // Half a minute and more is the next one: a clock on the bench cuts, a figure is rounded.
-        let Seconds(seconds) = minutes::alone(hours.seconds());
+        let Seconds(seconds) = hours.seconds();
         let text = self.tongue().hours(Seconds(seconds.saturating_abs()));
         if seconds < 0 { format!("{MINUS}{text}") } else { text }
     }
 
     /// A share as a percentage; none of nothing.
     fn per_cent(self, ratio: Ratio) -> Option<String> {
-        let hundredths = ratio.to_decimal().checked_mul(100.into()).filter(|it| !it.is_zero())?;
-        Some(words::per_cent(&self.tongue().number(&hundredths.normalize().to_string())))
+        let hundredths = ratio.hundredths();
+        (!hundredths.is_zero()).then(|| words::per_cent(&self.tongue().quantity(hundredths)))
     }
 
     pub fn money(self, money: Money) -> String {

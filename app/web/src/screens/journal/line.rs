@@ -100,7 +100,8 @@ pub fn found_by(view: &View, amounts: &Amounts, at: Listed, day: &str) -> String
     match amounts.of(at.entry) {
         Some(Amount::Worked { seconds, .. }) => add(&view.tongue.hours(seconds)),
         Some(Amount::Used(Some(cost)) | Amount::Paid(Some(cost))) => add(&cost.shown(view.tongue.minor())),
-        Some(Amount::Used(None) | Amount::Paid(None)) | None => {}
+        None => add(&till(view, at.entry)),
+        Some(Amount::Used(None) | Amount::Paid(None)) => {}
     }
     benchslate_core::journal::find::plain(&text)
 }
@@ -268,7 +269,7 @@ fn came_to(tongue: &Tongue, amount: Amount) -> String {
     }
 }
 
-/// What a lot cost at the till, what was paid on a receipt, what came for a by-product.
+/// What a lot cost at the till, what was paid on a receipt, what came for a by-product or as income.
 fn till(view: &View, entry: Id) -> String {
     let lot = view.shop.lots.get(&entry).and_then(benchslate_core::journal::shop::Lot::till);
     let receipt = view.shop.receipts.get(&entry).and_then(|receipt| receipt.total);
@@ -276,7 +277,8 @@ fn till(view: &View, entry: Id) -> String {
         Some(Body::ByProduct(it)) => it.amount.money(),
         _ => None,
     };
-    lot.or(receipt).or(came).map(|money| view.tongue.money(money)).unwrap_or_default()
+    let income = view.shop.incomes.iter().find(|it| it.order.entry == entry).and_then(|it| it.arrived());
+    lot.or(receipt).or(came).or(income).map(|money| view.tongue.money(money)).unwrap_or_default()
 }
 
 fn odd_amount(amount: Amount) -> Option<&'static str> {

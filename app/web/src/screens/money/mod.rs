@@ -45,23 +45,21 @@ pub fn MoneySheet(of: Id) -> impl IntoView {
         None => String::new(),
     });
     let note = Signal::derive(move || look.read().as_ref().map(|look| look.stands.clone()));
-    let closing = move || {
-        (doing.get() == Doing::Closing).then(|| look.get()).flatten().map(|look| {
-            let lines = Signal::stored(vec![
-                words::closing_freezes(&look.freezes),
-                words::closing_after().to_owned(),
-            ]);
-            view! { <Message title=words::closing().to_owned() lines/> }
-        })
+    let closing = move |look: &Look| {
+        let lines =
+            Signal::stored(vec![words::closing_freezes(&look.freezes), words::closing_after().to_owned()]);
+        view! { <Message title=words::closing().to_owned() lines/> }
     };
+    // What closing does stands alone: nothing of it may be scrolled out of sight.
+    let closes = Memo::new(move |_| doing.get() == Doing::Closing);
+    let all = move || look.get().map(|look| if closes.get() { closing(&look) } else { drawn(look, doing) });
     let keys = move || look.get().map(|look| hand(desk, of, doing, &look));
     view! {
         <Sheet>
             <Head title=title note=note tight=true/>
             <Above>
-                {closing}
-                <Read name=title below=words::below().to_owned()>
-                    {move || look.get().map(|look| drawn(look, doing))}
+                <Read name=title below=Signal::derive(move || (!closes.get()).then(|| words::below().to_owned()))>
+                    {all}
                 </Read>
             </Above>
             <Below>

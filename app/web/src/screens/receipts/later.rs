@@ -122,7 +122,7 @@ fn answer(view: &View, receipt: &shop::Receipt) -> AnyView {
     } else if receipt.waits() {
         return view! { <p class="lead">{words::no_total_no_line()}</p> };
     } else {
-        (words::all_said(), Tone::Ink, total.clone().unwrap_or_else(|| view.tongue.money(receipt.said())))
+        (words::all_said(), Tone::Ink, view.tongue.money(receipt.comes_to()))
     };
     let text = AnswerText { label: label.to_owned(), note: of, figure, lacks: false };
     view! { <Answer text tone/> }

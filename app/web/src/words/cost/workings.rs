@@ -5,6 +5,11 @@ pub fn month_over(cost: &str, hours: &str) -> String {
     format!("{cost} a month \u{f7}\u{a0}{hours} h")
 }
 
+/// Hours that tools ran: `26 h 30 run`.
+pub fn hours_run(hours: &str) -> String {
+    format!("{hours} run")
+}
+
 /// A tool's run.
 pub fn ran(hours: &str, duty: &str) -> String {
     format!("{hours}, runs {duty} of it")

@@ -4,28 +4,24 @@ use super::{Drawn, drawn, drawn_rows, keys};
 use crate::dom::prelude::*;
 use crate::{
     parts::{
-        answer::{Answer, AnswerText, Tone},
         board::{Board, BoardPart, Cut},
         hatch::Hatch,
-        seg::Seg,
-        sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
-        sum_row::{SumTotal, Sums},
+        sheet::{Above, Below, Hand, HandKind, Head, Read, Sheet},
     },
     screens::{
         cautions,
-        cost::{self, At, Remarks, Row, Say},
+        cost::{self, Remarks, Say},
         stock::{
             thing::{self, Thing},
-            ways::{self, AN_HOUR, AT_RATE, MoneyLook},
+            ways::{self, AT_RATE, Answered},
         },
     },
     shell::{Desk, desk::View, frame::Places, mark::LastMarkHere},
     words::{salvage as words, stock, units},
 };
 use benchslate_core::{
-    costing::{Books, Gap, LotBook, Path, Statement, present},
+    costing::{Books, Gap, LotBook, Path, Statement},
     journal::Id,
-    measure::Shown,
 };
 
 #[component]
@@ -36,9 +32,8 @@ pub fn Salvaged(thing: Thing) -> impl IntoView {
     let way = RwSignal::new(AT_RATE);
     let looks = Memo::new(move |_| desk.books(|books, view| look(books, view, &thing, way.get())));
     let paid = Signal::derive(move || looks.read().as_ref().and_then(|look| look.paid.clone()));
-    let choices = Signal::derive(move || {
-        looks.read().as_ref().map(|look| ways::choices(&look.figures)).unwrap_or_default()
-    });
+    let choices =
+        Signal::derive(move || looks.read().as_ref().map(|look| look.answered.choices()).unwrap_or_default());
     view! {
         <Sheet>
             <Head title=title note=paid tight=true/>
@@ -48,14 +43,7 @@ pub fn Salvaged(thing: Thing) -> impl IntoView {
             <Below>
                 <LastMarkHere/>
                 <Hand name=words::keys().to_owned() kind=HandKind::Dense>
-                    <Keys class="low" lead=words::count_own_time().to_owned()>
-                        <Seg
-                            name=words::count_own_time().to_owned()
-                            choices
-                            chosen=way
-                            on_choose=Callback::new(move |at| way.set(at))
-                        />
-                    </Keys>
+                    {ways::keys(choices, way)}
                     {keys}
                 </Hand>
                 <Places cell=2/>
@@ -68,17 +56,10 @@ pub fn Salvaged(thing: Thing) -> impl IntoView {
 #[derive(Clone, PartialEq)]
 struct Look {
     paid: Option<String>,
-    label: &'static str,
+    answered: Answered,
     note: String,
-    figure: String,
-    lacks: bool,
-    red: bool,
-    figures: [String; 3],
     board: Plank,
-    money: Option<MoneyLook>,
     one: Option<String>,
-    rows: Vec<Row>,
-    total: Option<(&'static str, String)>,
     against: Option<String>,
     cost: (Id, String, String),
     drawn: Vec<Drawn>,
@@ -97,47 +78,25 @@ struct Plank {
 fn look(books: &Books, view: &View, thing: &Thing, way: usize) -> Option<Look> {
     let id = thing.id();
     let book = books.lot(id)?;
-    let (say, minor) = (Say { books, view }, view.tongue.minor());
+    let (say, tongue) = (Say { books, view }, view.tongue);
     let saving = &book.saving;
-    let statement = match way {
-        AN_HOUR => &saving.paid_an_hour,
-        AT_RATE => &saving.at_rate,
-        _ => &saving.time_free,
-    };
-    // An hour's pay is worked out from the sum without own time.
-    let summed = if way == AN_HOUR { &saving.time_free } else { statement };
-    let level = present::alone(summed, minor);
-    let path = Path { steps: vec![summed.rule.step()] };
-    let shown = present::alone(statement, minor).shown;
-    let red = shown.is_some_and(Shown::is_negative);
-    let tongue = view.tongue;
-    let money = |shown: Shown| tongue.shown(if shown.is_negative() { shown.negated() } else { shown });
-    let total = level.shown.map(|shown| {
-        let label = if shown.is_negative() { words::dearer_total() } else { words::saved_total() };
-        (label, money(shown))
-    });
+    let three = [&saving.time_free, &saving.at_rate, &saving.paid_an_hour];
+    let statement = ways::chosen(three, way);
+    let mut answered = ways::answered(say, id, three, way);
+    // Nothing drawn, nothing lost: there is no sum yet.
+    if statement.gaps.iter().any(|gap| matches!(gap, Gap::NothingDrawn { .. })) {
+        answered.rows.clear();
+    }
     let cost_path = Path { steps: vec![book.cost.rule.step()] }.to_string();
     let lot = view.shop.lots.get(&id);
-    // Nothing drawn, nothing lost: there is no sum yet.
-    let idle = statement.gaps.iter().any(|gap| matches!(gap, Gap::NothingDrawn { .. }));
     Some(Look {
         paid: lot.and_then(|lot| lot.till()).map(|till| words::paid(&tongue.money(till))),
-        label: ways::label(way, red),
+        answered,
         note: drawn_so_far(view, thing, &book),
-        figure: shown.map_or_else(
-            || ways::lacks(statement).to_owned(),
-            |shown| if way == AN_HOUR { tongue.shown(shown) } else { money(shown) },
-        ),
-        lacks: shown.is_none(),
-        red,
-        figures: [&saving.time_free, &saving.at_rate, &saving.paid_an_hour].map(|it| ways::on_key(view, it)),
         board: plank(view, thing, &book),
-        money: ways::money_look(view, &level, way),
         one: book
             .unit_cost
             .map(|one| words::one_comes_to(&units::each_one(thing.unit, None), &tongue.money(one.rounded()))),
-        rows: if idle { Vec::new() } else { cost::rows(say, &level, At { of: id, path: &path }) },
-        total: total.filter(|_| !idle),
         against: saving.new.as_ref().map(|new| words::against(&tongue.day_year(new.on))),
         cost: (id, book.cost.money().map(|it| tongue.money(it)).unwrap_or_default(), cost_path),
         drawn: drawn(books, view, thing),
@@ -196,27 +155,18 @@ fn plank(view: &View, thing: &Thing, book: &LotBook) -> Plank {
 }
 
 fn sheet(look: Look) -> AnyView {
-    let text = AnswerText {
-        label: look.label.to_owned(),
-        note: Some(look.note),
-        figure: look.figure,
-        lacks: look.lacks,
-    };
-    let tone = if look.red { Tone::Red } else { Tone::Ink };
-    let total = look.total.map(|(label, figure)| view! { <SumTotal label=label.to_owned() figure/> });
-    let sums = (!look.rows.is_empty()).then(|| {
-        view! { <Sums>{look.rows.into_iter().map(cost::drawn).collect::<Vec<_>>()}{total}</Sums> }
-    });
+    let head = look.answered.head(look.note);
+    let money = look.answered.money.clone().map(ways::money);
     let one = look.one.map(|one| view! { <p class="note">{one}</p> });
     let against = look.against.map(|against| view! { <p class="note">{against}</p> });
     let desk = Desk::here();
     let (lot, figure, path) = look.cost;
     view! {
-        <Answer text tone/>
+        {head}
         {board(look.board)}
-        {look.money.map(ways::money)}
+        {money}
         {one}
-        {sums}
+        {look.answered.sum()}
         {against}
         {super::cost_link(lot, figure, path, words::in_two_pools())}
         {cost::remarks(look.remarks)}
