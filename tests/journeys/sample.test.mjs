@@ -66,6 +66,9 @@ journey("it is apart from the maker's own, and goes in one tap", { at: ITS_OWN_D
   await go("sample");
   await thumb.sheet(/second run/);
   await thumb.place("Shop");
+  // A file of it is not taken for one of the maker's own.
+  const [file] = await Promise.all([page.waitForEvent("download"), thumb.tap(/^Back up now/)]);
+  assert.equal(file.suggestedFilename(), "sample-journal.jsonl");
   await thumb.tap(/^Sample shop, invented/);
   await thumb.tap(/^Take it away/);
   await thumb.sheet(new RegExp(BUILD));
@@ -73,6 +76,8 @@ journey("it is apart from the maker's own, and goes in one tap", { at: ITS_OWN_D
   assert.ok((await databases(page)).includes("benchslate"));
   await thumb.place("Builds");
   await thumb.misses(/Bench from church pews/);
+  await thumb.place("Shop");
+  await thumb.sees(/Never backed up/);
 });
 
 journey("weeks later it stands in that week, its clock 1 h 55 old", { at: "2027-06-16T09:30:00-04:00", ...IN_ITS_ZONE }, async ({ thumb }) => {

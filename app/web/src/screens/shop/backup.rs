@@ -2,12 +2,16 @@
 
 use crate::{
     platform::{announce, download},
+    screens::sample,
     shell::Desk,
     store::device::{self, Small},
     words::exchange as words,
 };
 use benchslate_core::{
-    exchange::jsonl::{self, FILE_NAME, MEDIA_TYPE},
+    exchange::{
+        jsonl::{self, FILE_NAME, MEDIA_TYPE},
+        sample::SAVED_NAME,
+    },
     measure::Instant,
 };
 
@@ -22,7 +26,8 @@ pub struct Last {
 
 /// What this device remembers; none: it never saved one, or the browser has forgotten.
 pub fn last() -> Option<Last> {
-    let text = device::recall(Small::BackedUp)?;
+    // What is remembered is of the maker's own journal.
+    let text = device::recall(Small::BackedUp).filter(|_| !sample::is_open())?;
     let (at, lines) = text.split_once(' ')?;
     Some(Last { at: Instant(at.parse().ok()?), lines: lines.parse().ok()? })
 }
@@ -36,13 +41,17 @@ pub fn day(desk: Desk, last: Last) -> String {
 /// would not.
 pub fn save(desk: Desk) -> bool {
     let (file, lines) = desk.now_read(|view| (jsonl::write(view.journal), view.journal.len()));
-    if !download::save(FILE_NAME, MEDIA_TYPE, file.as_bytes()) {
+    let name = if sample::is_open() { SAVED_NAME } else { FILE_NAME };
+    if !download::save(name, MEDIA_TYPE, file.as_bytes()) {
         return false;
+    }
+    announce::say(&words::saved(name));
+    if sample::is_open() {
+        return true;
     }
     let mut text = desk.at_tap().0.to_string();
     text.push(' ');
     text.push_str(&lines.to_string());
     device::remember(Small::BackedUp, &text);
-    announce::say(&words::saved(FILE_NAME));
     true
 }
