@@ -61,6 +61,9 @@ journey("none is one tap, is not asked again, and writes nothing", async ({ page
   await thumb.part("What comes next").waitFor();
   await thumb.misses("How long does it dry?");
   assert.deepEqual(await lines(page), before);
+  await page.reload();
+  await thumb.part("What comes next").waitFor();
+  await thumb.misses("How long does it dry?");
 });
 
 journey("changed over from a glue-up, it is one tap away under the running clock", async ({ page, thumb }) => {

@@ -25,7 +25,7 @@ fn Sheets() -> impl IntoView {
     provide_context(screens::About(RwSignal::new(None)));
     provide_context(screens::photos::Taking(RwSignal::new(screens::photos::At::Rest)));
     provide_context(screens::bench::Goes(RwSignal::new(None)));
-    provide_context(screens::drying::Skipped(RwSignal::new(None)));
+    provide_context(screens::drying::Skipped::recalled());
     let query = use_query_map();
     let place = Memo::new(move |_| Place::of(query.read().get("at").as_deref().unwrap_or_default()));
     provide_context(place);

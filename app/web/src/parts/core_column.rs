@@ -17,6 +17,8 @@ pub struct Layer {
     /// Its share 0 to 1 of the whole; for the drawing only.
     pub share: f64,
     pub leads: Leads,
+    /// It is opened beside the column.
+    pub chosen: bool,
 }
 
 /// `total` stands on the dimension line beside the column.
@@ -106,7 +108,7 @@ fn row(layer: Layer) -> AnyView {
         " "
         <span class="figure" class:lacks=lacks>{stick(&layer.figure)}</span>
     };
-    view! { <li>{super::answer::led("row", layer.leads, inner)}</li> }
+    view! { <li class:chosen=layer.chosen>{super::answer::led("row", layer.leads, inner)}</li> }
 }
 
 #[cfg(test)]

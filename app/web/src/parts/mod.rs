@@ -1,5 +1,6 @@
 //! Drawn components: they take plain values and give events, hold no store and work nothing out.
 pub mod answer; // the figure a sheet is about; the leading three; a row that opens
+pub mod beside;
 pub mod board; // a plank to scale
 pub mod bridge; // spent, used up, true cost
 pub mod build_row; // a build in the list of builds

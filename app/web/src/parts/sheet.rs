@@ -117,7 +117,7 @@ pub fn Keys(
 }
 
 /// Calls `look` whenever one of `nodes` is there or has changed its size, until the component goes.
-fn on_resize(nodes: [NodeRef<html::Div>; 2], look: impl Fn() + Clone + 'static) {
+pub(super) fn on_resize<const N: usize>(nodes: [NodeRef<html::Div>; N], look: impl Fn() + Clone + 'static) {
     Effect::new(move || {
         let look = look.clone();
         let watcher = Closure::<dyn Fn()>::new(look);

@@ -24,6 +24,8 @@ pub enum Small {
     Sample,
     /// Which cautions were tapped away: their codes.
     Cautions,
+    /// The stretch after which nothing dries, as was said last.
+    NothingDries,
     /// The hand that holds the phone, where it isn't the right one.
     Hand,
 }
@@ -36,6 +38,7 @@ impl Small {
             Self::Begun => "benchslate.begun",
             Self::Sample => "benchslate.sample",
             Self::Cautions => "benchslate.cautions-seen",
+            Self::NothingDries => "benchslate.nothing-dries",
             Self::Hand => "benchslate.hand",
         }
     }

@@ -320,6 +320,11 @@ pub fn open_builds() -> &'static str {
     "Builds"
 }
 
+/// The last group of bearers: closed builds, and stock that nobody works on.
+pub fn settled() -> &'static str {
+    "Closed, empty, or used as it comes"
+}
+
 /// Groups of bearers.
 pub fn lots() -> &'static str {
     "Lots"

@@ -386,6 +386,16 @@ pub fn opened_in(name: &str, title: &str) -> String {
     format!("{name}, in {title}")
 }
 
+/// Over a kind of cost that is opened beside the sheet.
+pub fn opened(name: &str) -> String {
+    format!("Opened: {name}")
+}
+
+/// From there to the same with its bars, piece by piece.
+pub fn drawn_out() -> &'static str {
+    "Drawn to scale, piece by piece"
+}
+
 /// Beside it: how deep it is opened, and how deep it goes.
 pub fn opened_deep(level: usize, of: usize) -> String {
     format!("opened {level} of {of}")

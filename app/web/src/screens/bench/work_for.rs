@@ -16,7 +16,7 @@ use crate::{
 use benchslate_core::measure::InOrder;
 use benchslate_core::{
     journal::kinds::Bearer,
-    timing::{bench::Bench, likely},
+    timing::{bearers, bench::Bench, likely},
 };
 
 /// A bearer on the list.
@@ -39,9 +39,10 @@ pub fn WorkForSheet() -> impl IntoView {
             <Above>
                 <Read name=words::work_for().to_owned()>
                     {one_off(desk, bench)}
-                    {move || list(words::open_builds(), builds(desk), bench)}
-                    {move || list(words::lots(), lots(desk), bench)}
-                    {move || list("", vec![Row { bearer: Bearer::Shop, title: common::the_shop().to_owned() }], bench)}
+                    {move || {
+                        let groups = groups(desk).into_iter();
+                        groups.map(|(title, rows)| list(title, rows, bench)).collect::<Vec<_>>()
+                    }}
                 </Read>
             </Above>
             <Below>
@@ -94,27 +95,34 @@ fn one_off(desk: Desk, bench: Memo<Option<Bench>>) -> AnyView {
     .draw()
 }
 
-fn builds(desk: Desk) -> Vec<Row> {
+/// The rows under their headings: open builds, lots that can be worked on, the shop, then what is settled.
+fn groups(desk: Desk) -> Vec<(&'static str, Vec<Row>)> {
     desk.read(|view| {
-        let row = |(at, id, title): (_, _, String)| (at, Row { bearer: Bearer::Build(id), title });
-        let open =
-            view.shop.builds.iter().filter(|(id, _)| likely::offers_bearer(view.shop, Bearer::Build(**id)));
-        latest_first(open.map(|(id, it)| (it.order, *id, it.title.clone())).map(row).collect())
+        let builds = view.shop.builds.iter().map(|(id, it)| (it.order, Bearer::Build(*id), it.title.clone()));
+        let lots = view.shop.lots.iter().map(|(id, it)| (it.order, Bearer::Lot(*id), it.name.clone()));
+        let mut all: Vec<_> =
+            builds.chain(lots).filter(|it| likely::offers_bearer(view.shop, it.1)).collect();
+        all.order_by(|a, b| b.0.cmp(&a.0));
+        let bearers: Vec<Bearer> = all.iter().map(|it| it.1).collect();
+        let settled = bearers::settled(view.shop, &bearers);
+        let mut groups = [
+            (words::open_builds(), Vec::new()),
+            (words::lots(), Vec::new()),
+            ("", vec![Row { bearer: Bearer::Shop, title: common::the_shop().to_owned() }]),
+            (words::settled(), Vec::new()),
+        ];
+        for (_, bearer, title) in all {
+            let group = match bearer {
+                _ if settled.contains(&bearer) => 3,
+                Bearer::Build(_) => 0,
+                Bearer::Lot(_) | Bearer::Shop => 1,
+            };
+            if let Some((_, rows)) = groups.get_mut(group) {
+                rows.push(Row { bearer, title });
+            }
+        }
+        groups.into()
     })
-}
-
-fn lots(desk: Desk) -> Vec<Row> {
-    desk.read(|view| {
-        let row = |(at, id, title): (_, _, String)| (at, Row { bearer: Bearer::Lot(id), title });
-        let open =
-            view.shop.lots.iter().filter(|(id, _)| likely::offers_bearer(view.shop, Bearer::Lot(**id)));
-        latest_first(open.map(|(id, it)| (it.order, *id, it.name.clone())).map(row).collect())
-    })
-}
-
-fn latest_first<T: Ord>(mut rows: Vec<(T, Row)>) -> Vec<Row> {
-    rows.order_by(|a, b| b.0.cmp(&a.0));
-    rows.into_iter().map(|(_, row)| row).collect()
 }
 
 fn list(title: &'static str, rows: Vec<Row>, bench: Memo<Option<Bench>>) -> Option<AnyView> {

@@ -1,5 +1,6 @@
 //! What a build cost: the sheet by kind, the bridge from what was spent, and any figure opened.
 
+mod beside;
 mod figures;
 mod missing;
 mod opened;

@@ -1,6 +1,7 @@
 //! The cost sheet: true cost, an hour earned, salvage saved; the row to the bridge; cost by kind to scale.
 
 use super::{
+    beside::Opened,
     figures::{self, At, Remarks, Row},
     missing,
     say::Say,
@@ -45,17 +46,24 @@ pub fn CostSheet(of: Id) -> impl IntoView {
     });
     let below = Signal::derive(move || cost.read().as_ref().map(below));
     let empty = Memo::new(move |_| cost.read().as_ref().is_some_and(|cost| cost.empty));
+    // On a wide screen a kind opens beside the column: the one that was tapped, else the largest.
+    let (wide, tapped) = (RwSignal::new(false), RwSignal::new(None::<CostKind>));
+    let chosen = Memo::new(move |_| {
+        let largest = || cost.read().as_ref().and_then(|cost| cost.largest);
+        wide.get().then(|| tapped.get().or_else(largest)).flatten()
+    });
     let all = move || match cost.get() {
         _ if desk.phase.get() != Phase::Ready => ().draw(),
         None => missing::no_build(),
         Some(cost) if cost.empty => missing::nothing_yet(),
-        Some(cost) => whole(cost),
+        Some(cost) => whole(cost, wide.get().then_some(Choice { chosen: chosen.get(), tapped })),
     };
     view! {
         <Sheet>
             <Head title=title note=Signal::derive(move || cost.read().as_ref().map(|cost| cost.state.clone())) tight=true/>
             <Above><Read name=words::true_cost().to_owned() below=below>{all}</Read></Above>
             <Below>
+                <Opened of=build kind=chosen wide=wide/>
                 {move || empty.get().then(|| missing::first_acts(build))}
                 <Places cell=1 of_build=Signal::stored(Some((build, Some(Tab::Cost))))/>
             </Below>
@@ -83,6 +91,8 @@ struct Cost {
     /// To what came in, the items, and closing.
     money: String,
     kinds: Vec<Kind>,
+    /// The largest of them that opens.
+    largest: Option<CostKind>,
     /// Sides, and what one good item cost.
     more: Vec<Row>,
     remarks: Remarks,
@@ -98,9 +108,17 @@ struct Side {
     href: Option<String>,
 }
 
+/// Which kind is opened beside the column, and what a tap on another sets.
+#[derive(Clone, Copy)]
+struct Choice {
+    chosen: Option<CostKind>,
+    tapped: RwSignal<Option<CostKind>>,
+}
+
 /// A kind of cost: its layer and its row.
 #[derive(Clone, Debug, PartialEq)]
 struct Kind {
+    of: CostKind,
     kind: Hatch,
     label: &'static str,
     figure: String,
@@ -118,6 +136,9 @@ fn look(books: &Books, view: &View, build: Id) -> Option<Cost> {
     let mut remarks = Remarks::of(say, &cost.true_cost);
     // Kinds that are not kept yet have rows of their own.
     remarks.lacks = told(&cost.true_cost).map(|gap| gaps::gap(gap, view.shop)).collect();
+    let kinds = kinds(say, &whole, At { of: build, path: &at });
+    let opening = kinds.iter().filter(|kind| kind.href.is_some());
+    let largest = opening.max_by(|a, b| a.size.total_cmp(&b.size)).map(|kind| kind.of);
     let nothing_spent = cost.spent().is_none_or(|spent| spent.parts.is_empty());
     Some(Cost {
         title,
@@ -132,7 +153,8 @@ fn look(books: &Books, view: &View, build: Id) -> Option<Cost> {
         spent_and_used: spent_and_used(say, &cost),
         bridge: Place::Build(build, Tab::Spent).href(),
         money: Place::Money(build).href(),
-        kinds: kinds(say, &whole, At { of: build, path: &at }),
+        kinds,
+        largest,
         more: more(say, &cost, build),
         remarks,
     })
@@ -267,7 +289,7 @@ fn spent_and_used(say: Say, cost: &BuildCost) -> Option<String> {
 
 fn kinds(say: Say, whole: &Level, at: At) -> Vec<Kind> {
     let parts = whole.statement.parts.iter().zip(&whole.parts);
-    let mut kinds: Vec<(CostKind, Kind)> = parts
+    let mut kinds: Vec<Kind> = parts
         .filter_map(|(part, shown)| {
             let statement = part.statement()?;
             let Rule::Kind { kind, .. } = statement.rule else { return None };
@@ -276,18 +298,18 @@ fn kinds(say: Say, whole: &Level, at: At) -> Vec<Kind> {
             figure.push_str(&row.figure);
             let size = if row.sign.is_empty() { figures::size(part.value()) } else { 0.0 };
             let (hatch, label) = (figures::hatch(kind), words::kind(kind));
-            Some((kind, Kind { kind: hatch, label, figure, lacks: row.lacks, size, href: row.href }))
+            Some(Kind { of: kind, kind: hatch, label, figure, lacks: row.lacks, size, href: row.href })
         })
         .collect();
     for gap in &whole.statement.gaps {
         if let Gap::NotKept { kind } = gap {
             let (hatch, label, figure) =
                 (figures::hatch(*kind), words::kind(*kind), gaps::short(gap).to_owned());
-            kinds.push((*kind, Kind { kind: hatch, label, figure, lacks: true, size: 0.0, href: None }));
+            kinds.push(Kind { of: *kind, kind: hatch, label, figure, lacks: true, size: 0.0, href: None });
         }
     }
-    kinds.order_by_key(|(kind, _)| *kind);
-    kinds.into_iter().map(|(_, row)| row).collect()
+    kinds.order_by_key(|kind| kind.of);
+    kinds
 }
 
 fn below(cost: &Cost) -> String {
@@ -295,7 +317,7 @@ fn below(cost: &Cost) -> String {
     more.to_owned()
 }
 
-fn whole(cost: Cost) -> AnyView {
+fn whole(cost: Cost, choice: Option<Choice>) -> AnyView {
     let text = AnswerText {
         label: words::true_cost().to_owned(),
         note: Some(cost.note),
@@ -309,7 +331,13 @@ fn whole(cost: Cost) -> AnyView {
         figure: kind.figure,
         lacks: kind.lacks,
         share: if sum > 0.0 { kind.size / sum } else { 0.0 },
-        leads: leads(kind.href),
+        chosen: choice.is_some_and(|it| it.chosen == Some(kind.of)),
+        leads: match choice {
+            Some(Choice { tapped, .. }) if kind.href.is_some() => {
+                Leads::Tap(Callback::new(move |()| tapped.set(Some(kind.of))))
+            }
+            _ => leads(kind.href),
+        },
     };
     let layers: Vec<Layer> = cost.kinds.into_iter().map(layer).collect();
     let core = (!layers.is_empty()).then(|| view! { <CoreColumn layers total=cost.figure/> });

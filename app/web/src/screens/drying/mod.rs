@@ -9,6 +9,7 @@ pub use offer::{OfferDrawn, OfferKeys, offered};
 pub use sheet::DryingSheet;
 
 use crate::dom::prelude::*;
+use crate::store::device::{self, Small};
 use crate::{
     shell::{
         Desk,
@@ -22,9 +23,27 @@ use benchslate_core::{
     timing::drying,
 };
 
-/// The stretch of which was said that nothing dries after it; until the page is loaded again. As context.
+/// The stretch of which was said last that nothing dries after it; remembered by this device. As context.
 #[derive(Clone, Copy)]
-pub struct Skipped(pub RwSignal<Option<Id>>);
+pub struct Skipped(RwSignal<Option<Id>>);
+
+impl Skipped {
+    /// As it was left.
+    pub fn recalled() -> Skipped {
+        Skipped(RwSignal::new(device::recall(Small::NothingDries).and_then(|text| Id::parse(&text))))
+    }
+
+    /// Whether that was said of this stretch.
+    pub fn is(self, stretch: Id) -> bool {
+        self.0.get() == Some(stretch)
+    }
+
+    /// Says it.
+    pub fn say(self, stretch: Id) {
+        device::remember(Small::NothingDries, &stretch.to_string());
+        self.0.set(Some(stretch));
+    }
+}
 
 /// A moment: its time, with its weekday in the week around, else with its day.
 pub fn near(view: &View, at: Instant, now: Instant) -> String {

@@ -30,9 +30,9 @@ pub fn offered(desk: Desk, bench: Memo<Option<Bench>>) -> Option<Unsaid> {
 
 /// The glue-up or coat that ended last, where nothing was said yet; not even that nothing dries.
 pub fn unsaid(bench: Memo<Option<Bench>>) -> Option<Unsaid> {
-    let Skipped(skipped) = expect_context();
+    let skipped: Skipped = expect_context();
     let unsaid = bench.read().as_ref().and_then(|bench| bench.unsaid.clone())?;
-    (skipped.get() != Some(unsaid.stretch)).then_some(unsaid)
+    (!skipped.is(unsaid.stretch)).then_some(unsaid)
 }
 
 fn offers(desk: Desk, stretch: Id) -> Vec<Offer> {
@@ -106,7 +106,7 @@ pub fn OfferKeys(
     beside_a_form: bool,
     #[prop(into)] then: Callback<()>,
 ) -> impl IntoView {
-    let (desk, Skipped(skipped)) = (Desk::here(), expect_context());
+    let (desk, skipped) = (Desk::here(), expect_context::<Skipped>());
     let offers = offers(desk, stretch);
     let typed_first = offers.is_empty() && !beside_a_form;
     let key = move |(at, (label, note, held, next)): (usize, Offered)| {
@@ -137,7 +137,7 @@ pub fn OfferKeys(
         <Key
             label=words::nothing_dries().to_owned()
             note=words::go_on().to_owned()
-            on_tap=Callback::new(move |()| skipped.set(Some(stretch)))
+            on_tap=Callback::new(move |()| skipped.say(stretch))
         />
     };
     if typed_first {

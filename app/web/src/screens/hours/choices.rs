@@ -12,7 +12,10 @@ use benchslate_core::journal::{
     kinds::{Bearer, Mark, Source},
     shop::Stretch,
 };
-use benchslate_core::{measure::InOrder, timing::likely};
+use benchslate_core::{
+    measure::InOrder,
+    timing::{bearers, likely},
+};
 
 /// Who works here.
 pub fn people(view: &View, keep: &str) -> Vec<Choosable> {
@@ -32,7 +35,7 @@ pub fn stages(view: &View, keep: &str) -> Vec<Choosable> {
     offered(once(used), |id| view.shop.offers(*id), named, keep)
 }
 
-/// Builds, lots and the shop; those that nobody worked for follow, latest first.
+/// Builds, lots and the shop; those that nobody worked for follow, latest first, and last what is settled.
 pub fn bearers(view: &View, keep: &str) -> Vec<Choosable> {
     let mut used = last_used(view, |stretch| stretch.bearer);
     let builds = view.shop.builds.iter().map(|(id, build)| (build.order, Bearer::Build(*id)));
@@ -52,7 +55,11 @@ pub fn bearers(view: &View, keep: &str) -> Vec<Choosable> {
         };
         Some((code(bearer), name))
     };
-    offered(once(used), |bearer| likely::offers_bearer(view.shop, *bearer), named, keep)
+    let used = once(used);
+    let settled = bearers::settled(view.shop, &used);
+    let (last, mut used): (Vec<Bearer>, Vec<Bearer>) = used.into_iter().partition(|it| settled.contains(it));
+    used.extend(last);
+    offered(used, |bearer| likely::offers_bearer(view.shop, *bearer), named, keep)
 }
 
 fn offered<T: Copy>(
