@@ -143,3 +143,26 @@ journey("while a clock runs the figures grow, and the focus stays where the read
   await page.keyboard.press("Enter");
   await thumb.sheet(/^Labour/);
 });
+
+const WIDE = { phone: { viewport: { width: 1200, height: 800 } } };
+
+journey("on a wide screen a kind of cost opens beside the sheet, the largest first", WIDE, async ({ thumb, page, go }) => {
+  await startBuild(thumb);
+  await setRate(thumb, "30");
+  await logHours(thumb, "2 h", "mill");
+  await go("expense");
+  await thumb.type("What for", "van");
+  await thumb.type("Paid", "20");
+  await thumb.tap(/^Keep/);
+  await thumb.kept("20.00");
+  await sheetOf(thumb, "Cost");
+  const beside = page.getByRole("region", { name: /^Opened: / });
+  await beside.getByText("Opened: Labour").waitFor();
+  await beside.getByRole("link", { name: /^Mill/ }).waitFor();
+  await page.getByRole("button", { name: /^Direct/ }).click();
+  await beside.getByText("Opened: Direct").waitFor();
+  await beside.getByText("van").waitFor();
+  await page.setViewportSize({ width: 360, height: 640 });
+  await page.getByRole("link", { name: /^Direct/ }).waitFor();
+  assert.equal(await page.getByText("Opened: Direct").isVisible(), false);
+});

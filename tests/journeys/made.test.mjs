@@ -107,6 +107,12 @@ journey("a jig's hours go over the run that is planned", async (walk) => {
   await thumb.sees(/In all\s*over 30, 5\.00 each\s*150\.00/);
   await thumb.sees(/Borne here\s*50\.00/);
   await thumb.sees(/Still to be borne\s*100\.00/);
+  await thumb.tap(/^No more of it will be made/);
+  await thumb.kept("no more will be made");
+  await thumb.sees(/Written off, run ended .*\s*100\.00/);
+  await thumb.misses("Still to be borne");
+  await thumb.tap("Undo");
+  await thumb.sees(/Still to be borne\s*100\.00/);
   // 600 for ten, and five of the jig.
   await thumb.key(/^One good piece\s*65\.00/).waitFor();
   await logHours(thumb, "1 h", "sand");

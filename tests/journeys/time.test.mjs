@@ -71,6 +71,22 @@ journey("the camera's time counts once for two who were filmed, and the film is 
   await thumb.sees(/1 h 30 ÷ 4 h 00/);
 });
 
+journey("once the length of the film is known, the edit is told by its minute", async ({ page, thumb }) => {
+  await worked({ page, thumb });
+  await sheetOf(thumb, "Time");
+  await thumb.misses("Edit, per finished minute");
+  await sheetOf(thumb, "Film");
+  await thumb.tap(/^How long it became/);
+  await thumb.type("Film, minutes", "12.5");
+  await thumb.type("Shot, minutes", "90");
+  await thumb.tap("Keep");
+  await thumb.kept("film 12.5 min");
+  await sheetOf(thumb, "Time");
+  // 90 minutes over 12.5 are 7 minutes and 12 seconds for each.
+  await thumb.sees(/Edit, per finished minute\s*1 h 30 ÷ 12\.5 min\s*7 min 12 s/);
+  await thumb.sees(/Footage, per finished minute\s*7\.2/);
+});
+
 journey("a clock that runs is in it so far, and a build without hours says what goes there", async ({ page, thumb }) => {
   await startBuild(thumb, "Stool");
   await sheetOf(thumb, "Time", "Stool");

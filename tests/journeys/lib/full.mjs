@@ -94,7 +94,7 @@ function sheets(text) {
     "plan", "shop", "journal.shop", "person", `person.${of("person")}`, "choices", "put-away", "cautions", `cautions.${of("lot")}`, "bring-in",
     "tools", `tool.${of("tool")}`, `tool-life.${of("tool")}`, "months", `money.${build}`,
     "add.tool", `add.blade.${of("tool")}`, `add.tool_hours.${of("tool")}`, "add.monthly_cost", `add.income.${build}`, `add.made.${build}`,
-    `add.hand_over.${build}`, `entry.${of("tool")}`, `entry.${of("income")}`,
+    `add.hand_over.${build}`, `add.film.${build}`, `entry.${of("tool")}`, `entry.${of("income")}`,
   ];
 }
 

@@ -2,7 +2,9 @@
 //!
 //! A build that repeats another shares that one's pool. Share = pool × good ÷ run planned, in the order in which the
 //! builds were begun and never more than the run; the rest is still to be borne. No run planned: the build bears it all.
-//! Worked example: 150 over 30; 10 good bear 50, 12 good 60, 40 are still to be borne.
+//! Once it is said that no more will be made, what nobody has borne is written off: a loss of the shop. Builds begun
+//! after that bear none of it.
+//! Worked example: 150 over 30; 10 good bear 50, 12 good 60, 40 are still to be borne, then written off.
 //! Source: our own rule, DEVELOPERS.md § Figures.
 
 use super::{
@@ -11,7 +13,7 @@ use super::{
 };
 use crate::{
     journal::{Id, Shop},
-    measure::InOrder,
+    measure::{Day, InOrder},
 };
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -24,8 +26,10 @@ pub(crate) struct Series {
     pub pool: Parts,
     /// Build, good ones counted, what it bears.
     pub shares: Vec<(Id, u32, Parts)>,
-    /// Still to be borne.
+    /// Still to be borne, or, once the run has ended, written off.
     pub rest: Parts,
+    /// The day on which it was said that no more will be made.
+    pub ended: Option<Day>,
 }
 
 impl Series {
@@ -60,6 +64,7 @@ pub(crate) fn series(books: &Books, shop: &Shop) -> Vec<Series> {
     for build in builds {
         runs.entry(first_of_run(shop, build)).or_default().push(build);
     }
+    let today = shop.zone.day(books.as_of);
     let mut all = Vec::new();
     for (first, builds) in runs {
         let Some(run) = shop.builds.get(&first).and_then(|build| build.run_planned) else { continue };
@@ -68,11 +73,19 @@ pub(crate) fn series(books: &Books, shop: &Shop) -> Vec<Series> {
             continue;
         }
         let pool = lines.iter().fold(Parts::ZERO, |sum, line| sum.plus(line.parts));
+        let ends =
+            shop.series_ends.iter().filter(|(order, build)| order.day <= today && builds.contains(build));
+        let ended = ends.map(|(order, _)| *order).min();
+        let after = |build: &Id| {
+            let begun = shop.builds.get(build).map(|it| it.order);
+            ended.is_some_and(|ended| begun.is_some_and(|begun| begun.day > ended.day))
+        };
         let mut left = run;
         let counted: Vec<u32> = builds
             .iter()
             .map(|build| {
-                let good = books.made.get(build).map_or(0, |it| it.good).min(left);
+                let good =
+                    if after(build) { 0 } else { books.made.get(build).map_or(0, |it| it.good).min(left) };
                 left = left.saturating_sub(good);
                 good
             })
@@ -83,7 +96,7 @@ pub(crate) fn series(books: &Books, shop: &Shop) -> Vec<Series> {
         let rest = parts.pop().unwrap_or_default();
         let shares =
             builds.into_iter().zip(counted).zip(parts).map(|((build, good), parts)| (build, good, parts));
-        all.push(Series { run, lines, pool, shares: shares.collect(), rest });
+        all.push(Series { run, lines, pool, shares: shares.collect(), rest, ended: ended.map(|it| it.day) });
     }
     all
 }

@@ -164,6 +164,8 @@ fn bears(journal: &Journal, shop: &Shop, entry: Id, body: &Body, about: Bearer) 
         Body::ByProduct(it) => is(it.of),
         Body::Made(it) => is(Bearer::Build(it.build)),
         Body::HandOver(it) => is(Bearer::Build(it.build)),
+        Body::Film(it) => is(Bearer::Build(it.build)),
+        Body::SeriesEnd(it) => is(Bearer::Build(it.build)),
         Body::BuildState(it) => is(Bearer::Build(it.build)),
         Body::Income(it) if it.shares.is_empty() => is(Bearer::Shop),
         Body::Income(it) => it.shares.iter().any(|share| is(share.bearer)),

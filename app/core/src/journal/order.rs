@@ -52,7 +52,9 @@ fn rank(body: &Body) -> u8 {
         | Body::ToolHours(_)
         | Body::Blade(_)
         | Body::MonthlyCost(_)
-        | Body::Income(_) => 9,
+        | Body::Income(_)
+        | Body::Film(_)
+        | Body::SeriesEnd(_) => 9,
         Body::BuildState(_) => 10,
     }
 }

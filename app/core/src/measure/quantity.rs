@@ -112,6 +112,11 @@ impl Seconds {
         (self.0 / 3600, self.0 % 3600 / 60)
     }
 
+    /// Whole minutes and the seconds over.
+    pub fn minutes_seconds(self) -> (i64, i64) {
+        (self.0 / 60, self.0 % 60)
+    }
+
     /// Hours as a quantity, rounded once to 10⁻⁶.
     pub fn in_hours(self) -> Quantity {
         Quantity(fixed::mul_div(i128::from(self.0), fixed::SCALE, 3600).unwrap_or(0))

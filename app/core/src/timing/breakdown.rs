@@ -15,7 +15,7 @@ use crate::measure::InOrder;
 use crate::{
     journal::{
         Id, Shop,
-        kinds::{Bearer, Side},
+        kinds::{Bearer, Role, Side},
         shop::Stretch,
     },
     measure::{Day, Instant, Quantity, Seconds, Weekday, fixed, minutes},
@@ -79,6 +79,21 @@ pub struct Breakdown {
     pub on_camera: Vec<Row>,
     /// Hours of the film for each of the piece; none without hours of the piece. Hours for both are in neither.
     pub film_an_hour: Option<Quantity>,
+    /// What is known of its film, by its length: none before that is known.
+    pub per_minute: Option<PerMinute>,
+}
+
+/// The film of a build by the minute as it went out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct PerMinute {
+    /// As it went out, in minutes.
+    pub finished: Quantity,
+    /// Time spent at stages of cutting it.
+    pub edited: Seconds,
+    /// Of that, for each minute; in whole seconds.
+    pub edit: Seconds,
+    /// Minutes shot for each minute.
+    pub footage: Option<Quantity>,
 }
 
 /// The hours of a bearer up to a moment. `week`: the day on which a week begins.
@@ -119,6 +134,7 @@ pub fn breakdown(shop: &Shop, bearer: Bearer, as_of: Instant, week: Weekday) -> 
         by_day: cut(&parts, shown, &[weeks, day, entry]),
         on_camera: cut(&filmed, minutes::alone(rolling), &[side, stage, entry]),
         film_an_hour: film_an_hour(&parts),
+        per_minute: per_minute(shop, bearer, &parts),
     }
 }
 
@@ -219,6 +235,23 @@ fn film_an_hour(parts: &[Part]) -> Option<Quantity> {
         return None;
     }
     fixed::mul_div(i128::from(film.0), fixed::SCALE, i128::from(piece.0)).map(Quantity::from_micros)
+}
+
+fn per_minute(shop: &Shop, bearer: Bearer, parts: &[Part]) -> Option<PerMinute> {
+    let Bearer::Build(build) = bearer else { return None };
+    let film = shop.films.get(&build)?;
+    let finished = film.finished?;
+    let edits = |stage| shop.stages.get(&stage).is_some_and(|it| it.role == Some(Role::Edit));
+    let edited = parts.iter().filter(|part| edits(part.row.stage));
+    let edited = edited.fold(Seconds::ZERO, |sum, part| sum.plus(part.seconds));
+    let edit = fixed::mul_div(i128::from(edited.0), fixed::SCALE, finished.micros())?;
+    let footage = film.footage.and_then(|it| fixed::mul_div(it.micros(), fixed::SCALE, finished.micros()));
+    Some(PerMinute {
+        finished,
+        edited,
+        edit: Seconds(i64::try_from(edit).ok()?),
+        footage: footage.map(Quantity::from_micros),
+    })
 }
 
 #[cfg(test)]

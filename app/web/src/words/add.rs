@@ -12,6 +12,7 @@ pub fn title(kind: Kind) -> &'static str {
         Kind::Income => "Money in",
         Kind::Made => "Made",
         Kind::HandOver => "Handed over",
+        Kind::Film => "The film",
         _ => "Nothing to add here",
     }
 }
@@ -39,6 +40,7 @@ pub fn note(kind: Kind) -> Option<&'static str> {
             "Expected is before tax and fees. A deposit counts as received. Paid back: type it below zero."
         }
         Kind::Made => "Adds to what was finished before.",
+        Kind::Film => "Twelve minutes and a half are 12.5. What is not known yet stays empty.",
         Kind::HandOver => "Profit is shown on those sold; given and left ones at cost.",
         _ => return None,
     })

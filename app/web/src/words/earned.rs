@@ -212,6 +212,26 @@ pub fn still_to_be_borne() -> &'static str {
     "Still to be borne"
 }
 
+/// The same once the run has ended: `Written off, run ended Wed, Apr 1`.
+pub fn written_off(day: &str) -> String {
+    format!("Written off, run ended {day}")
+}
+
+/// A tap on what is still to be borne.
+pub fn no_more_made() -> &'static str {
+    "No more of it will be made"
+}
+
+/// What that does.
+pub fn writes_it_off() -> &'static str {
+    "writes it off"
+}
+
+/// A mark: the run has ended.
+pub fn marked_run_ended() -> &'static str {
+    "no more will be made, the rest of its one-off work is written off"
+}
+
 /// Where a build stands, beside its title.
 pub fn stands(state: State, closed: Option<&str>) -> String {
     match (state, closed) {

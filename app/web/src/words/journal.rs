@@ -145,6 +145,8 @@ pub fn kind(kind: Kind) -> &'static str {
         Kind::Income => "income",
         Kind::Made => "made",
         Kind::HandOver => "handed over",
+        Kind::Film => "film",
+        Kind::SeriesEnd => "end of the run",
         Kind::BuildState => "build",
         Kind::Drying => "dries",
         Kind::Photo => "photo",
@@ -465,4 +467,9 @@ pub fn bearer_lost(bearer: Bearer) -> &'static str {
         Bearer::Lot(_) => "a lot struck out since",
         Bearer::Shop => super::common::the_shop(),
     }
+}
+
+/// The length of a film.
+pub fn minutes(minutes: &str) -> String {
+    format!("{minutes} min")
 }

@@ -14,6 +14,7 @@ macro_rules! labels {
 }
 
 labels! {
+    Address "Where to see it"
     AMonth "A month"
     Amount "Amount"
     Back "Tax can be got back"
@@ -37,9 +38,11 @@ labels! {
     ExpectedBy "Expected by"
     Fee "Fee"
     FeeKept "Fee kept back"
+    FilmLength "Film, minutes"
     FilmOnly "Borne by film hours only"
     Fitted "Fitted"
     FoodSafe "Stated for food"
+    Footage "Shot, minutes"
     For "For"
     ForBuild "Got for"
     Freight "Freight"
@@ -70,6 +73,7 @@ labels! {
     Pieces "Pieces"
     Power "Power, kW"
     Price "Price"
+    Published "Went out"
     Quantity "How much"
     Ran "Ran"
     Rates "Rates"

@@ -70,6 +70,26 @@ pub fn divided(film: &str, piece: &str) -> String {
     format!("{film} ÷ {piece}")
 }
 
+/// A ratio.
+pub fn edit_a_minute() -> &'static str {
+    "Edit, per finished minute"
+}
+
+/// A ratio.
+pub fn footage_a_minute() -> &'static str {
+    "Footage, per finished minute"
+}
+
+/// Its working: `8 h 00 ÷ 12.5 min`.
+pub fn by_minutes(hours: &str, minutes: &str) -> String {
+    format!("{hours} ÷ {minutes} min")
+}
+
+/// Minutes and seconds: `38 min 24 s`.
+pub fn minutes_seconds(minutes: i64, seconds: i64) -> String {
+    format!("{minutes} min {seconds:02} s")
+}
+
 /// Camera running.
 pub fn camera_rolling() -> &'static str {
     "Camera rolling"

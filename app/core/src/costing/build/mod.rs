@@ -18,7 +18,7 @@ use crate::{
         Id,
         kinds::{Bearer, Source},
     },
-    measure::{Money, fixed},
+    measure::{Day, Money, fixed},
 };
 use kinds::Rows;
 pub(crate) use kinds::{Lines, one_off_lines, sum_of};
@@ -74,8 +74,10 @@ pub struct OneOff {
     pub pool: Parts,
     /// What this build bears.
     pub share: Parts,
-    /// Still to be borne by what will be made.
+    /// Still to be borne by what will be made; once the run has ended, written off.
     pub rest: Parts,
+    /// The day on which it was said that no more will be made.
+    pub ended: Option<Day>,
     /// To be made in all.
     pub run: u32,
     /// For each item.
@@ -224,6 +226,7 @@ impl Books {
             pool: series.pool,
             share: rows.share.iter().fold(Parts::ZERO, |sum, line| sum.plus(line.parts)),
             rest: series.rest,
+            ended: series.ended,
             run: series.run,
             each: each.unwrap_or_default(),
         })

@@ -97,6 +97,25 @@ const JIGS: &str = "
     made trays 10
     made bench 12";
 
+/// Nothing more is made of it: 40.00 is nobody's, and what repeats it later starts anew.
+#[test]
+fn when_a_run_ends_what_nobody_has_borne_is_written_off() {
+    let it = fixture(&format!(
+        "{JIGS}
+        run-ends bench on 2026-04-01
+        build late repeat trays on 2026-04-02
+        made late 5"
+    ));
+    let books = it.books();
+    let pool = |name: &str| {
+        let pool = books.build_cost(it.id(name)).one_off.expect("a pool");
+        (pool.share.total().shown(2), pool.rest.total().shown(2), pool.ended.map(|day| day.to_string()))
+    };
+    let ended = Some("2026-04-01".to_owned());
+    assert_eq!(pool("trays"), ("50.00".into(), "40.00".into(), ended.clone()));
+    assert_eq!(pool("late"), ("0.00".into(), "40.00".into(), ended));
+}
+
 #[test]
 fn one_off_work_is_borne_by_all_that_is_made_with_it() {
     let it = fixture(JIGS);

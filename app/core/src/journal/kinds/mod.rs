@@ -11,6 +11,7 @@ mod by_product;
 mod draw;
 mod drying;
 mod expense;
+mod film;
 mod hand_over;
 mod income;
 mod item;
@@ -23,6 +24,7 @@ mod photo;
 mod receipt;
 mod retired;
 mod same;
+mod series_end;
 mod setting;
 mod shelf;
 mod sort;
@@ -40,6 +42,7 @@ pub use by_product::ByProduct;
 pub use draw::Draw;
 pub use drying::Drying;
 pub use expense::Expense;
+pub use film::Film;
 pub use hand_over::{HandOver, HandedOver};
 pub use income::{Income, IncomeKind, Received};
 pub use item::{Item, Use};
@@ -52,6 +55,7 @@ pub use photo::Photo;
 pub use receipt::Receipt;
 pub use retired::Retired;
 pub use same::Same;
+pub use series_end::SeriesEnd;
 pub use setting::{Setting, SettingKey};
 pub use shelf::{Shelf, ShelfState};
 pub use sort::Sort;
@@ -144,4 +148,6 @@ kinds! {
     Photo "photo" "A picture, its bytes beside the journal."
     Retired "retired" "A thing that is not offered any more, or is again."
     Same "same" "An item that is another one."
+    Film "film" "The film of a build."
+    SeriesEnd "series_end" "No more of a run will be made."
 }

@@ -80,7 +80,9 @@ impl Shop {
             | Body::HandOver(_)
             | Body::BuildState(_)
             | Body::Retired(_)
-            | Body::Same(_) => {}
+            | Body::Same(_)
+            | Body::Film(_)
+            | Body::SeriesEnd(_) => {}
         }
     }
 }
@@ -126,7 +128,9 @@ fn stands_alone(journal: &Journal, entry: Id) -> bool {
             | Body::HandOver(_)
             | Body::BuildState(_)
             | Body::Retired(_)
-            | Body::Same(_) => false,
+            | Body::Same(_)
+            | Body::Film(_)
+            | Body::SeriesEnd(_) => false,
         },
     })
 }

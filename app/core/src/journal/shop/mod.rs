@@ -17,7 +17,7 @@ mod tools;
 mod work;
 
 pub use facts::{Build, Expense, Note, Person, Photo, Rate, Stage, Trip};
-pub use money::{BuildState, ByProduct, HandOver, Income, Made, Received};
+pub use money::{BuildState, ByProduct, Film, HandOver, Income, Made, Received};
 use odd::lost;
 pub use odd::{Field, Odd};
 pub use receipts::{Receipt, Shared};
@@ -90,6 +90,10 @@ pub struct Shop {
     pub made: Vec<Made>,
     /// Items that left.
     pub handed: Vec<HandOver>,
+    /// What is known of the film of a build.
+    pub films: BTreeMap<Id, Film>,
+    /// Runs of which no more will be made: when that was said, and one of their builds.
+    pub series_ends: Vec<(Order, Id)>,
     /// Where builds stand.
     pub states: Vec<BuildState>,
     /// What needs time after the work.
@@ -195,7 +199,9 @@ impl Shop {
             | Body::BuildState(_)
             | Body::Drying(_)
             | Body::Retired(_)
-            | Body::Same(_) => later.push((order, body)),
+            | Body::Same(_)
+            | Body::Film(_)
+            | Body::SeriesEnd(_) => later.push((order, body)),
         }
     }
 
@@ -231,6 +237,10 @@ impl Shop {
             Body::Made(it) => self.made.push(Made::read(order, it, &mut tell)),
             Body::HandOver(it) => self.handed.push(HandOver::read(order, it, &mut tell)),
             Body::BuildState(it) => self.states.push(BuildState::read(order, it)),
+            Body::Film(it) => {
+                self.films.insert(it.build, Film::read(it, &mut tell));
+            }
+            Body::SeriesEnd(it) => self.series_ends.push((order, it.build)),
             Body::Retired(it) if it.back => {
                 self.retired.remove(&it.what);
             }

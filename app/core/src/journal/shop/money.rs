@@ -2,7 +2,7 @@
 
 use super::{
     Field, Odd,
-    facts::{money, money_or_zero},
+    facts::{money, money_or_zero, quantity},
 };
 use crate::{
     journal::{
@@ -10,7 +10,7 @@ use crate::{
         kinds::{self, Bearer, HandedOver, IncomeKind, Side, State},
         order::Order,
     },
-    measure::{Day, InOrder, Money, Ratio, limits},
+    measure::{Day, Dec, InOrder, Money, Quantity, Ratio, limits},
 };
 
 /// One payment.
@@ -193,6 +193,38 @@ impl HandOver {
             count: things(body.count, tell),
             how: body.how,
             income: body.income,
+        }
+    }
+}
+
+/// What is known of the film of a build.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Film {
+    /// Shot, in minutes.
+    pub footage: Option<Quantity>,
+    /// As it went out, in minutes; never nought.
+    pub finished: Option<Quantity>,
+    /// The day on which it went out.
+    pub published: Option<Day>,
+    /// Where it is to be seen.
+    pub address: Option<String>,
+}
+
+impl Film {
+    pub(super) fn read(body: &kinds::Film, tell: &mut dyn FnMut(Odd)) -> Film {
+        let mut minutes = |typed: Option<Dec>| {
+            let typed = typed?;
+            let read = quantity(typed).filter(|it| !it.is_zero());
+            if read.is_none() && typed != Dec::default() {
+                tell(Odd::OutOfRange(Field::Quantity));
+            }
+            read
+        };
+        Film {
+            footage: minutes(body.footage),
+            finished: minutes(body.finished),
+            published: body.published,
+            address: body.address.clone(),
         }
     }
 }

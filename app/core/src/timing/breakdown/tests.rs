@@ -7,7 +7,7 @@ use crate::{
         Body, Change,
         kinds::{Span, Stretch as Stored},
     },
-    measure::When,
+    measure::{Dec, When},
     timing::clocks::tests::{ANA, BO, Bench, TRAYS, clock, plain, when},
 };
 use proptest::prelude::*;
@@ -48,6 +48,21 @@ fn check(it: &Fixture, rows: &[Row], want: &str) {
     said(it, rows, 0, &mut got);
     let strip = |text: &str| text.lines().map(str::trim).collect::<Vec<_>>().join("\n").trim().to_owned();
     assert_eq!(strip(&got), strip(want));
+}
+
+#[test]
+fn hours_of_cutting_are_told_by_the_minute_of_the_film() {
+    let before = shop("stretch Ana edit min 480 for trays\nstretch Ana shoot min 60 for trays");
+    assert_eq!(of(&before, "trays").per_minute, None);
+    let it = shop(
+        "stretch Ana edit min 480 for trays\nstretch Ana shoot min 60 for trays\n\
+         film trays footage 90 finished 12.5\nfilm bench finished 0",
+    );
+    let film = of(&it, "trays").per_minute.unwrap();
+    // 8 h over 12.5 minutes are 38 minutes and 24 seconds for each; 90 over 12.5 are 7.2.
+    assert_eq!((film.edited, film.edit), (Seconds(8 * 3600), Seconds(2304)));
+    assert_eq!(film.footage.map(|it| Dec::from(it).plain()), Some("7.2".into()));
+    assert_eq!(of(&it, "bench").per_minute, None);
 }
 
 #[test]

@@ -3,15 +3,16 @@
 use crate::dom::prelude::*;
 use crate::{
     parts::{
+        key::KeyLink,
         message::Message,
-        sheet::{Above, Below, Head, Read, Sheet},
+        sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
     },
     screens::cautions,
-    shell::{Desk, Tab, frame::Places},
+    shell::{Desk, Place, Tab, frame::Places, mark::LastMarkHere},
     words::builds as words,
 };
 use benchslate_core::journal::{
-    Id,
+    Id, Kind,
     cautions::{Caution, filming},
 };
 
@@ -28,7 +29,19 @@ pub fn LaterSheet(of: Id) -> impl IntoView {
         <Sheet>
             <Head title tight=true/>
             <Above>{not_drawn(title.into(), words::film_text(), filming())}</Above>
-            <Below><Places cell=1 of_build=(of, Some(Tab::Film))/></Below>
+            <Below>
+                <LastMarkHere/>
+                <Hand name=words::keys().to_owned()>
+                    <Keys class="mid">
+                        <KeyLink
+                            label=words::film_length().to_owned()
+                            note=words::film_length_note().to_owned()
+                            href=Place::Add(Kind::Film, Some(of)).href()
+                        />
+                    </Keys>
+                </Hand>
+                <Places cell=1 of_build=(of, Some(Tab::Film))/>
+            </Below>
         </Sheet>
     }
 }

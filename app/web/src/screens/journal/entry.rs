@@ -126,6 +126,8 @@ fn build_of(view: &View, entry: Id) -> Option<Id> {
         Body::ToolHours(it) => it.bearer,
         Body::Made(it) => Bearer::Build(it.build),
         Body::HandOver(it) => Bearer::Build(it.build),
+        Body::Film(it) => Bearer::Build(it.build),
+        Body::SeriesEnd(it) => Bearer::Build(it.build),
         Body::BuildState(it) => Bearer::Build(it.build),
         Body::Income(it) => it.shares.first()?.bearer,
         Body::Setting(_)
@@ -315,7 +317,9 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
         | Kind::Drying
         | Kind::Photo
         | Kind::Retired
-        | Kind::Same => None,
+        | Kind::Same
+        | Kind::Film
+        | Kind::SeriesEnd => None,
     }
 }
 

@@ -69,6 +69,8 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
         Body::Income(it_is) => it.income(it_is),
         Body::Made(it_is) => it.made(it_is),
         Body::HandOver(it_is) => it.handed(it_is),
+        Body::Film(it_is) => it.film(it_is),
+        Body::SeriesEnd(it_is) => vec![(Label::Of, bearer(view, Bearer::Build(it_is.build)))],
         Body::BuildState(it_is) => it.state(it_is),
         Body::Setting(setting) => vec![
             (Label::What, words::setting(setting.key).to_owned()),

@@ -15,7 +15,7 @@ use benchslate_core::{
     costing::{Amount, Amounts},
     journal::{
         Body, Id,
-        kinds::{Draw, Drying, Side, Source, Span, Stretch},
+        kinds::{Bearer, Draw, Drying, Side, Source, Span, Stretch},
         listing::{self, Listed, State},
         shop::Odd,
     },
@@ -189,6 +189,11 @@ fn said(view: &View, entry: Id) -> Said {
         }
         Body::Made(it) => plain(income::made(it.good, it.spoiled.len())),
         Body::HandOver(it) => plain(income::handed(it.count, it.how)),
+        Body::Film(it) => {
+            let length = it.finished.map(|it| words::minutes(&view.tongue.number(&it.plain())));
+            plain(length.unwrap_or_default())
+        }
+        Body::SeriesEnd(it) => plain(facts::bearer(view, Bearer::Build(it.build))),
         Body::BuildState(it) => plain(income::state(it.state).to_owned()),
         Body::Retired(it) => Said {
             kind: crate::words::away::said(it.back).to_owned(),

@@ -120,6 +120,16 @@ impl Facts<'_> {
         ]
     }
 
+    pub(super) fn film(&self, it: &kinds::Film) -> Vec<Fact> {
+        vec![
+            (Label::Of, bearer(self.view, Bearer::Build(it.build))),
+            (Label::FilmLength, self.plain(it.finished)),
+            (Label::Footage, self.plain(it.footage)),
+            (Label::Published, it.published.map(|day| self.view.tongue.day_year(day)).unwrap_or_default()),
+            (Label::Address, it.address.clone().unwrap_or_default()),
+        ]
+    }
+
     pub(super) fn state(&self, it: &kinds::BuildState) -> Vec<Fact> {
         vec![
             (Label::Of, bearer(self.view, Bearer::Build(it.build))),

@@ -12,7 +12,7 @@ use benchslate_core::{
     costing::Books,
     journal::{
         Body, Change, Id, On,
-        kinds::{Bearer, BuildState, Income, Received, State},
+        kinds::{Bearer, BuildState, Income, Received, SeriesEnd, State},
         late,
     },
     measure::Dec,
@@ -48,6 +48,17 @@ pub fn close(desk: Desk, build: Id) {
             let at = cost.map(|cost| after.tongue.money(cost)).unwrap_or_default();
             marked(after, build, words::marked_closed(&at))
         },
+    );
+}
+
+/// No more of its run will be made.
+pub fn end_run(desk: Desk, build: Id) {
+    desk.act(
+        move |hand| {
+            let on = On::At(hand.shop.zone.when(hand.now));
+            vec![Change::write((hand.fresh)(), SeriesEnd { on, build })]
+        },
+        move |after| marked(after, build, words::marked_run_ended().to_owned()),
     );
 }
 

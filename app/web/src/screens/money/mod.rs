@@ -52,7 +52,9 @@ pub fn MoneySheet(of: Id) -> impl IntoView {
     };
     // What closing does stands alone: nothing of it may be scrolled out of sight.
     let closes = Memo::new(move |_| doing.get() == Doing::Closing);
-    let all = move || look.get().map(|look| if closes.get() { closing(&look) } else { drawn(look, doing) });
+    let all = move || {
+        look.get().map(|look| if closes.get() { closing(&look) } else { drawn(desk, of, look, doing) })
+    };
     let keys = move || look.get().map(|look| hand(desk, of, doing, &look));
     view! {
         <Sheet>
@@ -71,7 +73,7 @@ pub fn MoneySheet(of: Id) -> impl IntoView {
     }
 }
 
-fn drawn(look: Look, doing: RwSignal<Doing>) -> AnyView {
+fn drawn(desk: Desk, build: Id, look: Look, doing: RwSignal<Doing>) -> AnyView {
     let Look { closed, net, lines, tax, hour, open, open_sum, pieces, .. } = look;
     let closed = closed.map(|(label, figure, note)| {
         view! { <Answer text=AnswerText { label, figure, note, lacks: false }/> }
@@ -101,7 +103,7 @@ fn drawn(look: Look, doing: RwSignal<Doing>) -> AnyView {
             </Leading>
         }
     });
-    view! { {closed}{leading}{lead}{expected}{came}{pieces::drawn(pieces)} }
+    view! { {closed}{leading}{lead}{expected}{came}{pieces::drawn(pieces, Callback::new(move |()| acts::end_run(desk, build)))} }
 }
 
 /// A figure, a note, whether it lacks something, and where it opens.

@@ -3,7 +3,10 @@
 use super::look::money;
 use crate::dom::prelude::*;
 use crate::{
-    parts::sum_row::Group,
+    parts::{
+        answer::RowLink,
+        sum_row::{Group, Leads},
+    },
     screens::months::{self, Row},
     shell::{Place, desk::View},
     words::{earned as words, income as income_words},
@@ -20,6 +23,8 @@ pub struct Pieces {
     pub made: Vec<Row>,
     pub money: Vec<Row>,
     pub one_off: Vec<Row>,
+    /// Something of it is still to be borne.
+    pub goes_on: bool,
 }
 
 /// What is known of the pieces of a build.
@@ -33,6 +38,7 @@ pub fn look(view: &View, build: Id, cost: &BuildCost) -> Pieces {
     Pieces {
         made,
         money: if items.worked() > 0 { in_money(view, cost, run) } else { Vec::new() },
+        goes_on: run && cost.one_off.is_some_and(|it| it.ended.is_none() && !it.rest.total().is_zero()),
         one_off: cost.one_off.filter(|_| run).map(|it| one_off(view, it)).unwrap_or_default(),
     }
 }
@@ -89,14 +95,22 @@ fn one_off(view: &View, it: OneOff) -> Vec<Row> {
     vec![
         plain(words::one_off_pool(), words::over_run(it.run, &figure(it.each)), figure(it.pool.total())),
         plain(words::borne_here(), String::new(), figure(it.share.total())),
-        plain(words::still_to_be_borne(), String::new(), figure(it.rest.total())),
+        match it.ended {
+            Some(day) => {
+                plain(&words::written_off(&view.tongue.day(day)), String::new(), figure(it.rest.total()))
+            }
+            None => plain(words::still_to_be_borne(), String::new(), figure(it.rest.total())),
+        },
     ]
 }
 
 /// The groups, drawn.
-pub fn drawn(pieces: Pieces) -> AnyView {
-    let Pieces { made, money, one_off } = pieces;
-    view! { {group(words::pieces(), made)}{group(words::what_became(), money)}{group(words::one_off(), one_off)} }
+pub fn drawn(pieces: Pieces, ends: Callback<()>) -> AnyView {
+    let Pieces { made, money, one_off, goes_on } = pieces;
+    let end = goes_on.then(|| {
+        view! { <RowLink label=words::no_more_made().to_owned() end=words::writes_it_off().to_owned() leads=Leads::Tap(ends)/> }
+    });
+    view! { {group(words::pieces(), made)}{group(words::what_became(), money)}{group(words::one_off(), one_off)}{end} }
 }
 
 fn group(title: &'static str, rows: Vec<Row>) -> Option<AnyView> {

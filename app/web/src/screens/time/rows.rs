@@ -6,7 +6,7 @@ use crate::{
         time_bar::{TimePiece, TimeRow, TimeText},
     },
     screens::{journal::facts, shop::week_start},
-    shell::{Place, desk::View},
+    shell::{Place, Tab, desk::View},
     words::{common, time as words},
 };
 use benchslate_core::{
@@ -215,6 +215,23 @@ impl Say<'_> {
             let working = words::divided(&of(Side::Film), &of(Side::Piece));
             let figure = self.view.tongue.quantity(ratio);
             rows.push(Ratio { label: words::film_an_hour(), working, figure, href: None });
+        }
+        if let Some(film) = hours.per_minute {
+            let href = Some(Place::Build(build, Tab::Film).href());
+            let finished = self.view.tongue.quantity(film.finished);
+            if !film.edited.is_zero() {
+                let (minutes, seconds) = film.edit.minutes_seconds();
+                rows.push(Ratio {
+                    label: words::edit_a_minute(),
+                    working: words::by_minutes(&self.hours(minutes::alone(film.edited)), &finished),
+                    figure: words::minutes_seconds(minutes, seconds),
+                    href: href.clone(),
+                });
+            }
+            if let Some(footage) = film.footage {
+                let (label, working) = (words::footage_a_minute(), String::new());
+                rows.push(Ratio { label, working, figure: self.view.tongue.quantity(footage), href });
+            }
         }
         if !hours.rolling.is_zero() {
             let rolling = self.hours(minutes::alone(hours.rolling));

@@ -143,6 +143,10 @@ fn items() -> impl Strategy<Value = Body> {
             kinds::HandOver { on, build, count, how, income }.into()
         },
     );
+    let film = (on(), entry(), maybe(), maybe()).prop_map(|(on, build, footage, finished)| -> Body {
+        kinds::Film { on, build, footage, finished, published: None, address: None }.into()
+    });
+    let end = (on(), entry()).prop_map(|(on, build)| -> Body { kinds::SeriesEnd { on, build }.into() });
     let frozen = (entry(), number(), parts(), parts())
         .prop_map(|(draw, quantity, fetched, reclaimed)| Frozen { draw, quantity, fetched, reclaimed });
     let states = &[State::Begun, State::Paused, State::Closed, State::Closed, State::Reopened][..];
@@ -158,7 +162,7 @@ fn items() -> impl Strategy<Value = Body> {
             kinds::Photo { on, entry, bearer, hash, media, width: bytes, height: 0, bytes, caption }.into()
         },
     );
-    prop_oneof![2 => made, 2 => handed, 3 => state, 1 => drying, 1 => photo].boxed()
+    prop_oneof![2 => made, 2 => handed, 3 => state, 1 => drying, 1 => photo, 1 => film, 1 => end].boxed()
 }
 
 /// Anything about running the shop.

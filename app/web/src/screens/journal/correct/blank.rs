@@ -5,8 +5,8 @@ use benchslate_core::{
     journal::{
         Body, Id, Kind, On,
         kinds::{
-            Bearer, Blade, HandOver, HandedOver, Income, IncomeKind, Made, MonthlyCost, Received, Share,
-            Side, Tool, ToolFrom, ToolHours,
+            Bearer, Blade, Film, HandOver, HandedOver, Income, IncomeKind, Made, MonthlyCost, Received,
+            Share, Side, Tool, ToolFrom, ToolHours,
         },
     },
     measure::{Day, Dec, InOrder, Instant},
@@ -40,6 +40,9 @@ pub fn blank(view: &View, kind: Kind, of: Option<Id>, bearer: Option<Bearer>, no
         Kind::Income => new_income(on, of, today).into(),
         Kind::Made => Made { on, build, good: 0, spoiled: Vec::new(), scrap: None }.into(),
         Kind::HandOver => HandOver { on, build, count: 0, how: HandedOver::Sold, income: None }.into(),
+        Kind::Film => {
+            Film { on, build, footage: None, finished: None, published: None, address: None }.into()
+        }
         Kind::Setting
         | Kind::Person
         | Kind::Stage
@@ -59,6 +62,7 @@ pub fn blank(view: &View, kind: Kind, of: Option<Id>, bearer: Option<Bearer>, no
         | Kind::Photo
         | Kind::Retired
         | Kind::Same
+        | Kind::SeriesEnd
         | Kind::BuildState => return None,
     })
 }

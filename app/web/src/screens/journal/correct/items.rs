@@ -1,7 +1,7 @@
 //! Items made and handed over, where a build stands: new, and put right.
 
 use super::{
-    Choices, DAY, How, Spec, Typed, dec,
+    Choices, DAY, How, Spec, Typed, day_code, dec,
     rows::{self, field},
 };
 use crate::dom::prelude::*;
@@ -17,7 +17,7 @@ use crate::{
 use benchslate_core::{
     journal::{
         Id,
-        kinds::{HandOver, Made},
+        kinds::{Film, HandOver, Made},
     },
     measure::{Dec, Quantity, number},
 };
@@ -35,6 +35,18 @@ pub const HANDED: [Spec; 4] = [
     ("build", Label::OfBuild, How::OneOf(Choices::OneBuild)),
     ("income", Label::TheMoney, How::OneOf(Choices::Income)),
 ];
+
+pub const FILM: [Spec; 6] = [
+    ("finished", Label::FilmLength, How::Number),
+    ("footage", Label::Footage, How::Number),
+    ("published", Label::Published, How::Day),
+    (DAY, Label::Day, How::Day),
+    ("build", Label::OfBuild, How::OneOf(Choices::OneBuild)),
+    ("address", Label::Address, How::Words),
+];
+
+pub const SERIES_END: [Spec; 2] =
+    [(DAY, Label::Day, How::Day), ("build", Label::OfBuild, How::OneOf(Choices::OneBuild))];
 
 pub const STATE: [Spec; 1] = [(DAY, Label::Day, How::Day)];
 
@@ -100,6 +112,31 @@ pub fn spoiled(desk: Desk, form: Form, of: Id) -> AnyView {
     };
     cells.draw()
 }
+
+pub fn fill_film(it: &Film) -> Vec<(&'static str, String)> {
+    vec![
+        ("finished", dec(it.finished)),
+        ("footage", dec(it.footage)),
+        ("published", day_code(it.published)),
+        ("build", it.build.to_string()),
+        ("address", it.address.clone().unwrap_or_default()),
+    ]
+}
+
+pub fn film(typed: &Typed, before: &Film) -> Film {
+    let minutes = |field: &str| typed.form.read(field, number::amount).map(Dec);
+    Film {
+        on: typed.on(before.on),
+        build: typed.chosen("build").unwrap_or(before.build),
+        footage: minutes("footage"),
+        finished: minutes("finished"),
+        published: typed.day("published"),
+        address: typed.maybe_words("address", MOST_ADDRESS),
+    }
+}
+
+/// Letters of an address, at most.
+const MOST_ADDRESS: usize = 300;
 
 pub fn fill_handed(it: &HandOver) -> Vec<(&'static str, String)> {
     vec![

@@ -36,7 +36,7 @@ use crate::{
 use benchslate_core::{
     journal::{
         Body, Id, On,
-        kinds::{Bearer, Side, Stretch},
+        kinds::{Bearer, SeriesEnd, Side, Stretch},
     },
     measure::{Dec, Unit, day, duration, marks, number},
 };
@@ -100,6 +100,8 @@ pub fn fill(view: &View, body: &Body) -> Option<Vec<(String, String)>> {
         Body::Income(it) => return Some(with_day(view, body, income::fill_income(it))),
         Body::Made(it) => return Some(with_day(view, body, items::fill_made(it))),
         Body::HandOver(it) => items::fill_handed(it),
+        Body::Film(it) => items::fill_film(it),
+        Body::SeriesEnd(it) => vec![("build", it.build.to_string())],
         Body::Receipt(it) => paid::fill_receipt(it),
         Body::ByProduct(it) => paid::fill_by_product(it),
         Body::Shelf(_) | Body::BuildState(_) => Vec::new(),
@@ -194,6 +196,8 @@ fn specs(body: &Body) -> (Vec<Spec>, bool) {
         Body::Income(_) => (income::INCOME.to_vec(), true),
         Body::Made(_) => (items::MADE.to_vec(), false),
         Body::HandOver(_) => (items::HANDED.to_vec(), false),
+        Body::Film(_) => (items::FILM.to_vec(), false),
+        Body::SeriesEnd(_) => (items::SERIES_END.to_vec(), false),
         Body::Stretch(_) | Body::Setting(_) | Body::Retired(_) | Body::Same(_) => (Vec::new(), false),
     }
 }
@@ -214,6 +218,11 @@ pub fn read(desk: Desk, form: Form, entry: Id, before: &Body) -> Option<Body> {
             Body::Income(it) => income::income(&typed, it).into(),
             Body::Made(it) => items::made(&typed, it).into(),
             Body::HandOver(it) => items::handed(&typed, it).into(),
+            Body::Film(it) => items::film(&typed, it).into(),
+            Body::SeriesEnd(it) => {
+                let build = typed.chosen("build").unwrap_or(it.build);
+                SeriesEnd { on: typed.on(it.on), build }.into()
+            }
             Body::BuildState(it) => {
                 benchslate_core::journal::kinds::BuildState { on: typed.on(it.on), ..it.clone() }.into()
             }
