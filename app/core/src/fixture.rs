@@ -385,6 +385,7 @@ impl Fixture {
         let bearer = self.bearer(&words.named("for").unwrap());
         let side = words.named("side").map_or(Side::Piece, |it| side(&it));
         let one_off = words.flag("one-off");
+        let step = words.named("step").map(|step| self.id(&step));
         let on = from.map_or(On::Day(self.day), On::At);
         kinds::Stretch {
             on,
@@ -399,6 +400,7 @@ impl Fixture {
             rolling,
             together: None,
             still_running: None,
+            step,
             one_off,
             note: None,
         }

@@ -14,6 +14,7 @@ use benchslate_core::{
 use chrono_tz::America::Toronto;
 use std::collections::BTreeMap;
 
+mod plan;
 mod stock;
 
 type Figures = BTreeMap<String, String>;
@@ -122,11 +123,15 @@ pub fn figures() -> Figures {
         build(&mut all, &at, &sample, &books, id, &cost);
         let closed = sample.shop.state_of(id, sample.zone.day(sample.as_of)) == State::Closed;
         put(&mut all, &at, "closed", closed.to_string());
+        if !closed {
+            plan::outlook(&mut all, &at, &sample, id, &cost);
+        }
         if closed {
             put(&mut all, &at, "closed_at", money(cost.true_cost.money().unwrap()));
             put(&mut all, &at, "by_todays_knowledge", money(today.build_cost(id).true_cost.money().unwrap()));
         }
     }
+    plan::learning(&mut all, &sample, sample.build(BUILDS[1].1));
     stock::lots(&mut all, &sample, &books);
     stock::items(&mut all, &sample, &books);
     tools(&mut all, &sample, &books);
@@ -301,6 +306,7 @@ fn items_of(all: &mut Figures, at: &str, cost: &BuildCost) {
         put(all, at, "one_off.pool", money(one_off.pool.total()));
         put(all, at, "one_off.rest", money(one_off.rest.total()));
         put(all, at, "one_off.rest_money", money(one_off.rest.money()));
+        put(all, at, "one_off.rest_own_hours", one_off.rest.own_hours().in_hours().shown_to(6));
     }
 }
 

@@ -11,6 +11,7 @@ use super::{
     income::{self, IncomeRow},
     labour::{self, LabourRow},
     one_off::{self, Series},
+    outlook::{self, ToCome},
     overhead::Months,
     sides::{self, Keys, OneSide, Split},
     stock::{self, DrawRow, Frozen, LotLine, Stock},
@@ -67,6 +68,8 @@ pub struct Books {
     pub(crate) series: Vec<Series>,
     /// Which of them a build shares in.
     pub(crate) in_series: FxHashMap<Id, usize>,
+    /// What the steps of a build still cost.
+    pub(crate) to_come: BTreeMap<Id, ToCome>,
 }
 
 /// What statements need of the shop beside the rows.
@@ -105,12 +108,14 @@ impl Books {
         let stock = stock::stock(shop, &facts, &mut ledgers, last, frozen);
         let (made, incomes) = (batch::made(shop, last), income::rows(shop, last));
         ledgers.index_incomes(&incomes);
-        let (series, in_series) = (Vec::new(), FxHashMap::default());
-        let mut books = Books { as_of, ledgers, stock, shop: facts, made, incomes, series, in_series };
+        let (series, in_series, to_come) = (Vec::new(), FxHashMap::default(), BTreeMap::new());
+        let mut books =
+            Books { as_of, ledgers, stock, shop: facts, made, incomes, series, in_series, to_come };
         books.series = one_off::series(&books, shop);
         for (at, series) in books.series.iter().enumerate() {
             books.in_series.extend(series.shares.iter().map(|(build, ..)| (*build, at)));
         }
+        books.to_come = outlook::to_come(&books, shop);
         books
     }
 

@@ -97,6 +97,21 @@ pub enum Gap {
         /// Which.
         kind: CostKind,
     },
+    /// Nothing is planned for it, so what it still costs can't be said: add its steps.
+    NoSteps {
+        /// The build.
+        build: Id,
+    },
+    /// Nobody has said how long a step takes: add it to the step.
+    NoEstimate {
+        /// The step.
+        step: Id,
+    },
+    /// Nobody is named for a step, so its hours have no rate: add who to the step.
+    NobodyNamed {
+        /// The step.
+        step: Id,
+    },
     /// What came in is not kept yet, so what an hour earned can't be said.
     IncomeNotKept,
     /// The numbers are too large to work this out.

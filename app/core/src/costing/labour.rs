@@ -87,6 +87,6 @@ pub(crate) fn row(shop: &Shop, worked: &Worked) -> LabourRow {
 }
 
 /// `seconds × an hour ÷ 3600`, rounded once.
-fn value(seconds: Seconds, an_hour: Money) -> Option<Money> {
+pub(crate) fn value(seconds: Seconds, an_hour: Money) -> Option<Money> {
     fixed::mul_div(i128::from(seconds.0), an_hour.micros(), 3600).map(Money::from_micros)
 }

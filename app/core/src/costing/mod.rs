@@ -19,6 +19,7 @@ mod gap;
 mod income;
 mod labour;
 mod one_off;
+mod outlook;
 mod overhead;
 mod parts;
 mod path;

@@ -15,7 +15,7 @@ use crate::{
     journal::{Id, Shop},
     measure::{Day, InOrder},
 };
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
 /// A pool and who bears it.
 #[derive(Clone, Debug)]
@@ -62,7 +62,7 @@ pub(crate) fn series(books: &Books, shop: &Shop) -> Vec<Series> {
     let mut builds: Vec<Id> = shop.builds.keys().copied().collect();
     builds.order_by_key(|id| shop.builds.get(id).map(|build| build.order));
     for build in builds {
-        runs.entry(first_of_run(shop, build)).or_default().push(build);
+        runs.entry(shop.first_of_run(build)).or_default().push(build);
     }
     let today = shop.zone.day(books.as_of);
     let mut all = Vec::new();
@@ -99,18 +99,4 @@ pub(crate) fn series(books: &Books, shop: &Shop) -> Vec<Series> {
         all.push(Series { run, lines, pool, shares: shares.collect(), rest, ended: ended.map(|it| it.day) });
     }
     all
-}
-
-/// The build at the beginning of a chain of repeats. A circle ends where it comes back to.
-fn first_of_run(shop: &Shop, build: Id) -> Id {
-    let mut seen: BTreeSet<Id> = BTreeSet::new();
-    let mut at = build;
-    while seen.insert(at) {
-        match shop.builds.get(&at).and_then(|it| it.repeat_of).filter(|of| shop.builds.contains_key(of)) {
-            Some(of) => at = of,
-            None => return at,
-        }
-    }
-    // A circle has no first: the least id of it stands for it.
-    seen.into_iter().next().unwrap_or(build)
 }

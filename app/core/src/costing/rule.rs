@@ -176,6 +176,24 @@ pub enum Rule {
     InKind,
     /// Still expected.
     StillExpected,
+    /// Net + in kind + still expected − true cost so far − what the plan still costs.
+    Outlook,
+    /// What the plan still costs.
+    ToCome {
+        /// Person-hours still to do.
+        hours: Hours,
+    },
+    /// Hours left of the steps, at today's rates.
+    ToComeLabour {
+        /// Person-hours still to do.
+        hours: Hours,
+    },
+    /// What the shop costs by these hours.
+    ToComeOverhead,
+    /// Tools by these hours.
+    ToComeTools,
+    /// One-off work for the items still to be made.
+    ToComeOneOff,
     /// Tax that came in with it: owed, no income.
     TaxIn,
     /// Cost of one good item, one-off work in it.

@@ -116,6 +116,7 @@ fn stretch_corrected(before: &Stretch, after: &Stretch) -> bool {
         rolling: Vec::new(),
         together: None,
         still_running: None,
+        step: None,
         ..it.clone()
     };
     said(before) != said(after)
@@ -165,6 +166,7 @@ fn bears(journal: &Journal, shop: &Shop, entry: Id, body: &Body, about: Bearer) 
         Body::Made(it) => is(Bearer::Build(it.build)),
         Body::HandOver(it) => is(Bearer::Build(it.build)),
         Body::Film(it) => is(Bearer::Build(it.build)),
+        Body::Step(it) => is(Bearer::Build(it.build)),
         Body::SeriesEnd(it) => is(Bearer::Build(it.build)),
         Body::BuildState(it) => is(Bearer::Build(it.build)),
         Body::Income(it) if it.shares.is_empty() => is(Bearer::Shop),

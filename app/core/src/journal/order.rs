@@ -54,7 +54,8 @@ fn rank(body: &Body) -> u8 {
         | Body::MonthlyCost(_)
         | Body::Income(_)
         | Body::Film(_)
-        | Body::SeriesEnd(_) => 9,
+        | Body::SeriesEnd(_)
+        | Body::Step(_) => 9,
         Body::BuildState(_) => 10,
     }
 }

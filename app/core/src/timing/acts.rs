@@ -61,6 +61,7 @@ impl Hand<'_> {
                 rolling: rolling.then_some(Span { from, to: None }).into_iter().collect(),
                 together,
                 still_running: None,
+                step: None,
                 note: None,
             };
             changes.push(Change::write((self.fresh)(), stretch));

@@ -85,6 +85,7 @@ impl Logged {
             pauses: before.map(|before| inside(&before.pauses)).unwrap_or_default(),
             rolling: before.map(|before| inside(&before.rolling)).unwrap_or_default(),
             together: before.filter(|before| before.person == person).and_then(|before| before.together),
+            step: before.and_then(|before| before.step),
             still_running: before.and_then(|before| before.still_running),
             one_off,
             note,

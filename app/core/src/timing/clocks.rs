@@ -197,6 +197,7 @@ pub(crate) mod tests {
             rolling: vec![],
             together: None,
             still_running: None,
+            step: None,
             one_off: false,
             note: None,
         }

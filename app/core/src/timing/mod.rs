@@ -13,9 +13,11 @@ pub mod breakdown;
 pub mod builds;
 pub mod clocks;
 pub mod drying;
+pub mod learning;
 pub mod likely;
 #[cfg(test)]
 mod listings;
+pub mod steps;
 pub mod worked;
 
 pub use acts::Hand;

@@ -18,6 +18,7 @@ pub mod photos;
 pub mod receipts;
 pub mod sample;
 pub mod shop;
+pub mod steps;
 pub mod stock;
 pub mod time;
 pub mod tools;
@@ -95,6 +96,7 @@ pub fn sheet(place: Place) -> AnyView {
         Place::BringIn => view! { <shop::BringInSheet/> },
         Place::Add(kind, of) => view! { <journal::AddSheet kind of/> },
         Place::Money(id) => view! { <money::MoneySheet of=id/> },
+        Place::Steps(id) => view! { <steps::StepsSheet of=id/> },
         Place::Tools => view! { <tools::ToolsSheet/> },
         Place::Tool(id) => view! { <tools::ToolSheet tool=id/> },
         Place::ToolLife(id) => view! { <tools::LifeSheet tool=id/> },

@@ -100,6 +100,8 @@ pub enum Place {
     Add(Kind, Option<Id>),
     /// What came in for a build, what was made and what left.
     Money(Id),
+    /// What is still to be done for a build.
+    Steps(Id),
     /// All tools.
     Tools,
     /// A tool: wear, its rate, what it has carried.
@@ -163,6 +165,7 @@ impl Place {
             Place::Add(kind, None) => format!("{ADD}{}", kind.code()),
             Place::Add(kind, Some(of)) => format!("{ADD}{}.{of}", kind.code()),
             Place::Money(id) => format!("money.{id}"),
+            Place::Steps(id) => format!("steps.{id}"),
             Place::Tools => "tools".into(),
             Place::Tool(id) => format!("tool.{id}"),
             Place::ToolLife(id) => format!("tool-life.{id}"),
@@ -245,6 +248,7 @@ impl Place {
             ("person", None) => Place::Person(Some(id)),
             ("cautions", None) => Place::Cautions(Some(id)),
             ("money", None) => Place::Money(id),
+            ("steps", None) => Place::Steps(id),
             ("tool", None) => Place::Tool(id),
             ("tool-life", None) => Place::ToolLife(id),
             _ => return None,
@@ -290,6 +294,7 @@ mod tests {
             Place::Build(id, Tab::Film),
             Place::Opened(id, "labour.mill".into()),
             Place::Saving(id),
+            Place::Steps(id),
             Place::Entry(id),
             Place::Hours,
             Place::Note,

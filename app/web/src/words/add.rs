@@ -13,6 +13,7 @@ pub fn title(kind: Kind) -> &'static str {
         Kind::Made => "Made",
         Kind::HandOver => "Handed over",
         Kind::Film => "The film",
+        Kind::Step => "New step",
         _ => "Nothing to add here",
     }
 }
@@ -40,6 +41,9 @@ pub fn note(kind: Kind) -> Option<&'static str> {
             "Expected is before tax and fees. A deposit counts as received. Paid back: type it below zero."
         }
         Kind::Made => "Adds to what was finished before.",
+        Kind::Step => {
+            "Hours of each who is at it. Quick: one time in ten it is quicker; slow: one time in ten slower. What it usually takes is enough."
+        }
         Kind::Film => "Twelve minutes and a half are 12.5. What is not known yet stays empty.",
         Kind::HandOver => "Profit is shown on those sold; given and left ones at cost.",
         _ => return None,

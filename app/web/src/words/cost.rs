@@ -386,6 +386,46 @@ pub fn opened_in(name: &str, title: &str) -> String {
     format!("{name}, in {title}")
 }
 
+/// What will be left once all that is planned is done.
+pub fn outlook() -> &'static str {
+    "Outlook"
+}
+
+/// What the plan still costs.
+pub fn to_come() -> &'static str {
+    "Still to spend"
+}
+
+/// Hours of the steps that are left.
+pub fn to_come_labour() -> &'static str {
+    "Hours still to do"
+}
+
+/// What the shop costs by them.
+pub fn to_come_overhead() -> &'static str {
+    "The shop by them"
+}
+
+/// Tools by them.
+pub fn to_come_tools() -> &'static str {
+    "Tools by them"
+}
+
+/// One-off work for what is still to be made.
+pub fn to_come_one_off() -> &'static str {
+    "Jigs and design, for those still to make"
+}
+
+/// How the outlook is worked out.
+pub fn how_outlook() -> &'static str {
+    "What came in and what is still expected, less what it has cost so far and what its steps still cost."
+}
+
+/// How what is still to come is worked out.
+pub fn how_to_come() -> &'static str {
+    "0.3 of quick, 0.4 of usual, 0.3 of slow, less what is logged on the step; a twentieth stays until it is done. At today\u{2019}s rates."
+}
+
 /// Over a kind of cost that is opened beside the sheet.
 pub fn opened(name: &str) -> String {
     format!("Opened: {name}")

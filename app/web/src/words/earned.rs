@@ -232,6 +232,26 @@ pub fn marked_run_ended() -> &'static str {
     "no more will be made, the rest of its one-off work is written off"
 }
 
+/// A row: what will be left once all that is planned is done.
+pub fn outlook() -> &'static str {
+    "Outlook"
+}
+
+/// Under it.
+pub fn outlook_note() -> &'static str {
+    "in and expected, less cost so far and to come"
+}
+
+/// In its place.
+pub fn no_steps() -> &'static str {
+    "no steps yet"
+}
+
+/// A row: what is still to be done.
+pub fn steps() -> &'static str {
+    "Steps still to do"
+}
+
 /// Where a build stands, beside its title.
 pub fn stands(state: State, closed: Option<&str>) -> String {
     match (state, closed) {

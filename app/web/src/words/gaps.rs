@@ -46,6 +46,9 @@ pub fn short(gap: &Gap) -> &'static str {
         Gap::NoToolLife { .. } => "no life",
         Gap::NoKwhPrice => "no price a kWh",
         Gap::NothingMade { .. } => "none made yet",
+        Gap::NoSteps { .. } => "no steps yet",
+        Gap::NoEstimate { .. } => "no estimate",
+        Gap::NobodyNamed { .. } => "nobody named",
         Gap::NoOwnHours { .. } => "no own hours",
         Gap::OutOfRange { .. } => "too large",
     }
@@ -82,6 +85,9 @@ fn lacking(gap: &Gap, shop: &Shop) -> String {
         Gap::NoToolLife { tool } => format!("No life for {}", tool_name(shop, *tool)),
         Gap::NoKwhPrice => "No price a kWh".into(),
         Gap::NothingMade { .. } => "Nothing good made yet".into(),
+        Gap::NoSteps { .. } => "No steps yet".into(),
+        Gap::NoEstimate { step } => format!("No estimate for {}", step_name(shop, *step)),
+        Gap::NobodyNamed { step } => format!("Nobody is named for {}", step_name(shop, *step)),
         Gap::NoOwnHours { .. } => "No own hours".into(),
         Gap::OutOfRange { entry } => format!("Too large to work out: {}", entry_name(shop, *entry)),
     }
@@ -108,6 +114,9 @@ fn how_to_add(gap: &Gap) -> &'static str {
         Gap::NoToolPrice { .. } => "Say what it cost; 0 is a price too.",
         Gap::NoToolLife { .. } => "Say how many run hours it lasts.",
         Gap::NoKwhPrice => "Say what a kWh costs.",
+        Gap::NoSteps { .. } => "Say what is still to be done, or take it over from an earlier build.",
+        Gap::NoEstimate { .. } => "Say what it usually takes.",
+        Gap::NobodyNamed { .. } => "Say who does it.",
         Gap::NothingMade { .. } => "Say how many are finished, and how many spoiled.",
         Gap::NoOwnHours { .. } => "Hours of people who are not paid.",
     }
@@ -129,6 +138,8 @@ fn where_to_add(gap: &Gap) -> Option<Place> {
         Gap::NothingDrawn { lot } => Place::Use(Some(*lot)),
         Gap::NoHours { .. } | Gap::NoOwnHours { .. } => Place::Hours,
         Gap::NotKept { .. } => Place::Shop,
+        Gap::NoSteps { build } => Place::Steps(*build),
+        Gap::NoEstimate { step } | Gap::NobodyNamed { step } => Place::Entry(*step),
         Gap::IncomeNotKept | Gap::NothingMade { .. } => return None,
     })
 }
@@ -192,6 +203,10 @@ pub fn flag(flag: &Flag, shop: &Shop, tongue: &Tongue) -> Told {
             at(entry, format!("{}: {}", entry_name(shop, *entry), odd(it)), how_odd(it))
         }
     }
+}
+
+fn step_name(shop: &Shop, step: Id) -> &str {
+    shop.steps.get(&step).map_or("a step", |it| it.body.title.as_str())
 }
 
 fn not_kept(kind: CostKind) -> &'static str {

@@ -146,6 +146,7 @@ pub fn kind(kind: Kind) -> &'static str {
         Kind::Made => "made",
         Kind::HandOver => "handed over",
         Kind::Film => "film",
+        Kind::Step => "step",
         Kind::SeriesEnd => "end of the run",
         Kind::BuildState => "build",
         Kind::Drying => "dries",
@@ -472,4 +473,24 @@ pub fn bearer_lost(bearer: Bearer) -> &'static str {
 /// The length of a film.
 pub fn minutes(minutes: &str) -> String {
     format!("{minutes} min")
+}
+
+/// A key of a step: all steps of its build.
+pub fn the_steps() -> &'static str {
+    "The steps"
+}
+
+/// Under it.
+pub fn all_that_is_left() -> &'static str {
+    "all that is still to do"
+}
+
+/// By the field: quick is longer than usual or slow.
+pub fn quick_above() -> &'static str {
+    "Quick is the shortest of the three."
+}
+
+/// By the field: slow is shorter than usual.
+pub fn slow_below() -> &'static str {
+    "Slow is the longest of the three."
 }

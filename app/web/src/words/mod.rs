@@ -33,6 +33,7 @@ pub mod salvage;
 pub mod same;
 pub mod sample;
 pub mod shop;
+pub mod steps;
 pub mod stock;
 pub mod time;
 mod tongue;

@@ -63,6 +63,8 @@ pub struct BuildCost {
     pub batch_all: Batch,
     /// The pool of one-off work that it shares in; none: it bears its own.
     pub one_off: Option<OneOff>,
+    /// What will be left once all that is planned is done.
+    pub outlook: Statement,
     /// What the salvage that it drew saved; none: it drew none.
     pub saving: Option<BuildSaving>,
 }
@@ -101,7 +103,7 @@ impl BuildCost {
         let BuildCost { sides, earned, in_kind, batch, .. } = self;
         let Earned { net, expected, tax, .. } = earned;
         let mut roots = vec![true_cost, bridge, used_up_by_kind, tax_back, own_hours, hour_earned, sides];
-        roots.extend([net, expected, tax, in_kind, &batch.item]);
+        roots.extend([net, expected, tax, in_kind, &batch.item, &self.outlook]);
         if let Some(saving) = &self.saving {
             roots.extend([&saving.time_free, &saving.at_rate, &saving.paid_an_hour]);
         }
@@ -184,7 +186,8 @@ impl Books {
         let piece = sides.part(|rule| matches!(rule, Rule::Side { side: OneSide::Piece, .. })).cloned();
         let batch = batch::batch(build, &items, &piece.unwrap_or_else(|| true_cost.clone()), share, each);
         let batch_all = batch::batch(build, &items, &true_cost, share, each);
-        BuildCost {
+        let outlook = Statement::carrying(Rule::Outlook, Vec::new(), Vec::new(), Vec::new());
+        let mut cost = BuildCost {
             bearer,
             true_cost,
             bridge,
@@ -203,11 +206,14 @@ impl Books {
             batch,
             batch_all,
             one_off,
+            outlook,
             saving: match bearer {
                 Bearer::Build(build) => self.build_saving(build),
                 Bearer::Lot(_) | Bearer::Shop => None,
             },
-        }
+        };
+        cost.outlook = super::outlook::outlook(self, build, &cost);
+        cost
     }
 
     /// Costs that go by hours, where there are hours and no entries of that kind in the whole shop.

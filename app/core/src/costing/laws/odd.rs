@@ -159,6 +159,7 @@ fn work() -> impl Strategy<Value = Body> {
                 rolling,
                 together: None,
                 still_running: None,
+                step: None,
                 one_off,
                 note: None,
             }

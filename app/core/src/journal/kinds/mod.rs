@@ -29,6 +29,7 @@ mod setting;
 mod shelf;
 mod sort;
 mod stage;
+mod step;
 mod stretch;
 mod tool;
 mod tool_hours;
@@ -60,6 +61,7 @@ pub use setting::{Setting, SettingKey};
 pub use shelf::{Shelf, ShelfState};
 pub use sort::Sort;
 pub use stage::{Role, Stage};
+pub use step::{After, Need, Step};
 pub use stretch::{Span, Stretch};
 pub use tool::{Duty, LifeLeft, Tool, ToolFrom};
 pub use tool_hours::ToolHours;
@@ -150,4 +152,5 @@ kinds! {
     Same "same" "An item that is another one."
     Film "film" "The film of a build."
     SeriesEnd "series_end" "No more of a run will be made."
+    Step "step" "A piece of planned work."
 }

@@ -54,6 +54,9 @@ pub struct Stretch {
     /// Making jigs, templates, the design: borne by all that will be made with it.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub one_off: bool,
+    /// The step of the plan that it is work on.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub step: Option<Id>,
     /// Words.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub note: Option<String>,

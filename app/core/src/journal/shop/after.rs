@@ -82,7 +82,8 @@ impl Shop {
             | Body::Retired(_)
             | Body::Same(_)
             | Body::Film(_)
-            | Body::SeriesEnd(_) => {}
+            | Body::SeriesEnd(_)
+            | Body::Step(_) => {}
         }
     }
 }
@@ -130,7 +131,8 @@ fn stands_alone(journal: &Journal, entry: Id) -> bool {
             | Body::Retired(_)
             | Body::Same(_)
             | Body::Film(_)
-            | Body::SeriesEnd(_) => false,
+            | Body::SeriesEnd(_)
+            | Body::Step(_) => false,
         },
     })
 }

@@ -8,7 +8,9 @@ mod facts;
 mod money;
 mod odd;
 mod receipts;
+mod runs;
 mod same;
+mod steps;
 mod stock;
 mod tax;
 #[cfg(test)]
@@ -22,6 +24,7 @@ use odd::lost;
 pub use odd::{Field, Odd};
 pub use receipts::{Receipt, Shared};
 pub use same::Merged;
+pub use steps::Step;
 pub use stock::{Draw, Emptied, Item, Lot, NewStock, Sort};
 pub use tax::{tax_in, tax_in_typed, tax_on, tax_typed, with_tax};
 pub use tools::{Blade, MonthlyCost, Tool, ToolHours};
@@ -92,6 +95,8 @@ pub struct Shop {
     pub handed: Vec<HandOver>,
     /// What is known of the film of a build.
     pub films: BTreeMap<Id, Film>,
+    /// Planned work.
+    pub steps: BTreeMap<Id, Step>,
     /// Runs of which no more will be made: when that was said, and one of their builds.
     pub series_ends: Vec<(Order, Id)>,
     /// Where builds stand.
@@ -201,7 +206,8 @@ impl Shop {
             | Body::Retired(_)
             | Body::Same(_)
             | Body::Film(_)
-            | Body::SeriesEnd(_) => later.push((order, body)),
+            | Body::SeriesEnd(_)
+            | Body::Step(_) => later.push((order, body)),
         }
     }
 
@@ -239,6 +245,9 @@ impl Shop {
             Body::BuildState(it) => self.states.push(BuildState::read(order, it)),
             Body::Film(it) => {
                 self.films.insert(it.build, Film::read(it, &mut tell));
+            }
+            Body::Step(it) => {
+                self.steps.insert(entry, Step::read(order, it, &mut tell));
             }
             Body::SeriesEnd(it) => self.series_ends.push((order, it.build)),
             Body::Retired(it) if it.back => {

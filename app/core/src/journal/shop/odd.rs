@@ -76,6 +76,9 @@ pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<
         Body::Made(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::HandOver(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::Film(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
+        Body::Step(it) => {
+            [lost_in(&shop.builds, Some(it.build)), lost_in(&shop.stages, Some(it.stage)), None]
+        }
         Body::SeriesEnd(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::BuildState(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::Retired(it) => [(!shop.stands(it.what)).then_some(it.what), None, None],

@@ -53,6 +53,8 @@ pub struct Stretch {
     pub still_running: Option<Instant>,
     /// Borne by all that will be made with it.
     pub one_off: bool,
+    /// The step of the plan that it is work on.
+    pub step: Option<Id>,
     /// Words.
     pub note: Option<String>,
 }
@@ -72,6 +74,7 @@ impl Stretch {
             together: body.together,
             still_running: body.still_running.map(|when| when.instant),
             one_off: body.one_off,
+            step: body.step,
             note: body.note.clone(),
         }
     }

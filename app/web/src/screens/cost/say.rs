@@ -80,6 +80,12 @@ impl<'a> Say<'a> {
             Rule::Net => words::net(),
             Rule::InKind => words::in_kind(),
             Rule::StillExpected => words::expected(),
+            Rule::Outlook => words::outlook(),
+            Rule::ToCome { .. } => words::to_come(),
+            Rule::ToComeLabour { .. } => words::to_come_labour(),
+            Rule::ToComeOverhead => words::to_come_overhead(),
+            Rule::ToComeTools => words::to_come_tools(),
+            Rule::ToComeOneOff => words::to_come_one_off(),
             Rule::TaxIn => words::tax_in(),
             Rule::Item { .. } => words::item(),
             Rule::Batch => words::batch(),
@@ -124,6 +130,8 @@ impl<'a> Say<'a> {
             | Rule::OwnTime { hours, .. }
             | Rule::PaidAnHour { hours, .. }
             | Rule::HourEarned { hours }
+            | Rule::ToCome { hours }
+            | Rule::ToComeLabour { hours }
             | Rule::Side { hours, .. }
             | Rule::BuildOwnTime { hours }
             | Rule::BuildPaidAnHour { hours }
@@ -197,6 +205,8 @@ impl<'a> Say<'a> {
             Rule::Kind { kind: CostKind::OneOff, .. } => Some(words::how_one_off()),
             Rule::HourEarned { .. } => Some(words::how_hour_earned()),
             Rule::Item { .. } => Some(words::how_item_cost()),
+            Rule::Outlook => Some(words::how_outlook()),
+            Rule::ToCome { .. } | Rule::ToComeLabour { .. } => Some(words::how_to_come()),
             Rule::InTheTimber => Some(words::how_timber()),
             Rule::TaxBack => Some(words::apart()),
             _ => None,
@@ -219,6 +229,8 @@ impl<'a> Say<'a> {
     /// What a line is about, without its day.
     fn what(self, entry: Id, working: &Working) -> String {
         match (self.view.journal.body(entry), working) {
+            (Some(Body::Step(it)), _) => it.title.clone(),
+            (Some(Body::Build(it)), _) => it.title.clone(),
             (_, Working::Hours { person, seconds, .. }) => {
                 words::worked(&self.person(*person), &self.tongue().hours(*seconds))
             }

@@ -127,6 +127,7 @@ fn build_of(view: &View, entry: Id) -> Option<Id> {
         Body::Made(it) => Bearer::Build(it.build),
         Body::HandOver(it) => Bearer::Build(it.build),
         Body::Film(it) => Bearer::Build(it.build),
+        Body::Step(it) => Bearer::Build(it.build),
         Body::SeriesEnd(it) => Bearer::Build(it.build),
         Body::BuildState(it) => Bearer::Build(it.build),
         Body::Income(it) => it.shares.first()?.bearer,
@@ -298,6 +299,10 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
             |_| matches!(body, Body::Stretch(it) if it.to.is_some() && drying::may_dry(view.shop, it.stage)),
         ),
         Kind::Build => Some((words::the_money(), words::in_and_closing(), Place::Money(entry))),
+        Kind::Step => match body {
+            Body::Step(it) => Some((words::the_steps(), words::all_that_is_left(), Place::Steps(it.build))),
+            _ => None,
+        },
         Kind::Tool => Some((words::the_tool(), words::worth_there(), Place::Tool(entry))),
         Kind::MonthlyCost => Some((words::the_months(), words::borne_there(), Place::Months)),
         Kind::Stage

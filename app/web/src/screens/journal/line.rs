@@ -193,6 +193,7 @@ fn said(view: &View, entry: Id) -> Said {
             let length = it.finished.map(|it| words::minutes(&view.tongue.number(&it.plain())));
             plain(length.unwrap_or_default())
         }
+        Body::Step(it) => plain(it.title.clone()),
         Body::SeriesEnd(it) => plain(facts::bearer(view, Bearer::Build(it.build))),
         Body::BuildState(it) => plain(income::state(it.state).to_owned()),
         Body::Retired(it) => Said {

@@ -120,6 +120,22 @@ impl Facts<'_> {
         ]
     }
 
+    pub(super) fn step(&self, it: &kinds::Step) -> Vec<Fact> {
+        let who = it.who.iter().map(|id| super::facts::person(self.view, *id));
+        vec![
+            (Label::Of, bearer(self.view, Bearer::Build(it.build))),
+            (Label::Step, it.title.clone()),
+            (Label::Stage, super::facts::stage(self.view, it.stage)),
+            (Label::Who, who.collect::<Vec<String>>().join(", ")),
+            (Label::Quick, self.plain(it.quick)),
+            (Label::Usual, self.plain(it.usual)),
+            (Label::Slow, self.plain(it.slow)),
+            (Label::HoursStill, self.plain(it.left)),
+            (Label::DoneOn, it.done.map(|day| self.view.tongue.day_year(day)).unwrap_or_default()),
+            (Label::Drops, it.drops.clone().unwrap_or_default()),
+        ]
+    }
+
     pub(super) fn film(&self, it: &kinds::Film) -> Vec<Fact> {
         vec![
             (Label::Of, bearer(self.view, Bearer::Build(it.build))),

@@ -10,13 +10,13 @@ use crate::{
     words::{earned as words, gaps, journal as journal_words},
 };
 use benchslate_core::{
-    costing::{Books, BuildCost, Gap, Part, PartOf, Path, Statement, Working, present},
+    costing::{Books, BuildCost, Gap, Part, PartOf, Path, Rule, Statement, Working, present},
     journal::{
         Id,
         kinds::{Bearer, State},
         shop::Income,
     },
-    measure::{Money, Shown},
+    measure::{Money, Shown, minutes},
 };
 
 /// All of it.
@@ -39,6 +39,8 @@ pub struct Look {
     /// Where more than one is still expected.
     pub open_sum: Option<String>,
     pub pieces: Pieces,
+    /// What it will bring, once all that is planned is done; none once it is closed.
+    pub outlook: Option<(Row, Row)>,
     /// What closing would freeze.
     pub freezes: String,
 }
@@ -75,10 +77,37 @@ pub fn look(books: &Books, view: &View, build: Id) -> Option<Look> {
         hour: known.then(|| (hour(view, &cost, build), item(view, &cost, build))),
         open_sum: (open.len() > 1).then(|| money(view, cost.earned.expected.money())),
         pieces: pieces::look(view, build, &cost),
+        outlook: (state != State::Closed).then(|| outlook(view, &cost, build)),
         freezes: freezes(books, view, build),
         lines,
         open,
     })
+}
+
+/// The outlook where it can be said, and what it goes by: the steps.
+fn outlook(view: &View, cost: &BuildCost, build: Id) -> (Row, Row) {
+    let path = Path { steps: vec![cost.outlook.rule.step()] };
+    let figure = cost.outlook.money();
+    let steps = Place::Steps(build).href();
+    let plan = cost.outlook.part(|rule| matches!(rule, Rule::ToCome { .. }));
+    let hours = plan.and_then(|it| match it.rule {
+        Rule::ToCome { hours } => Some(view.tongue.hours(minutes::alone(hours.seconds()))),
+        _ => None,
+    });
+    let row = Row {
+        label: words::outlook().to_owned(),
+        working: words::outlook_note().to_owned(),
+        figure: figure.map_or_else(|| words::no_steps().to_owned(), |it| view.tongue.money(it)),
+        href: figure.map(|_| Place::Opened(build, path.to_string()).href()),
+        ..Row::default()
+    };
+    let left = Row {
+        label: words::steps().to_owned(),
+        figure: hours.unwrap_or_default(),
+        href: Some(steps),
+        ..Row::default()
+    };
+    (row, left)
 }
 
 pub fn money(view: &View, money: Option<Money>) -> String {

@@ -74,7 +74,8 @@ pub fn MoneySheet(of: Id) -> impl IntoView {
 }
 
 fn drawn(desk: Desk, build: Id, look: Look, doing: RwSignal<Doing>) -> AnyView {
-    let Look { closed, net, lines, tax, hour, open, open_sum, pieces, .. } = look;
+    let Look { closed, net, lines, tax, hour, open, open_sum, pieces, outlook, .. } = look;
+    let outlook = outlook.map(|(row, steps)| months::drawn(vec![row, steps]));
     let closed = closed.map(|(label, figure, note)| {
         view! { <Answer text=AnswerText { label, figure, note, lacks: false }/> }
     });
@@ -103,7 +104,7 @@ fn drawn(desk: Desk, build: Id, look: Look, doing: RwSignal<Doing>) -> AnyView {
             </Leading>
         }
     });
-    view! { {closed}{leading}{lead}{expected}{came}{pieces::drawn(pieces, Callback::new(move |()| acts::end_run(desk, build)))} }
+    view! { {closed}{leading}{lead}{outlook}{expected}{came}{pieces::drawn(pieces, Callback::new(move |()| acts::end_run(desk, build)))} }
 }
 
 /// A figure, a note, whether it lacks something, and where it opens.

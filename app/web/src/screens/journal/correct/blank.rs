@@ -6,7 +6,7 @@ use benchslate_core::{
         Body, Id, Kind, On,
         kinds::{
             Bearer, Blade, Film, HandOver, HandedOver, Income, IncomeKind, Made, MonthlyCost, Received,
-            Share, Side, Tool, ToolFrom, ToolHours,
+            Share, Side, Step, Tool, ToolFrom, ToolHours,
         },
     },
     measure::{Day, Dec, InOrder, Instant},
@@ -40,6 +40,7 @@ pub fn blank(view: &View, kind: Kind, of: Option<Id>, bearer: Option<Bearer>, no
         Kind::Income => new_income(on, of, today).into(),
         Kind::Made => Made { on, build, good: 0, spoiled: Vec::new(), scrap: None }.into(),
         Kind::HandOver => HandOver { on, build, count: 0, how: HandedOver::Sold, income: None }.into(),
+        Kind::Step => new_step(view, on, build).into(),
         Kind::Film => {
             Film { on, build, footage: None, finished: None, published: None, address: None }.into()
         }
@@ -100,6 +101,17 @@ fn new_income(on: On, of: Option<Id>, today: Day) -> Income {
         received: vec![got],
         settled: false,
     }
+}
+
+/// By whoever worked last, at the stage that the plan ends with so far.
+fn new_step(view: &View, on: On, build: Id) -> Step {
+    let last = view.shop.steps.values().filter(|it| it.build() == build).max_by_key(|it| it.order);
+    let worked = view.shop.stretches.iter().rev().find(|it| view.shop.offers(it.person));
+    let stage = last.map(|it| it.body.stage).or(worked.map(|it| it.stage));
+    let who = last.and_then(|it| it.body.who.first().copied()).or(worked.map(|it| it.person));
+    let who = who.or_else(|| view.shop.people.keys().next().copied());
+    let stage = stage.or_else(|| view.shop.stages.keys().next().copied()).unwrap_or_else(nobody);
+    Step { who: who.into_iter().collect(), ..Step::blank(on, build, stage) }
 }
 
 fn latest_build(view: &View) -> Option<Id> {

@@ -13,6 +13,7 @@ use benchslate_core::journal::kinds::{HandedOver, IncomeKind, ToolFrom};
 pub enum Choices {
     Tool,
     Stage,
+    Person,
     IncomeKind,
     ToolFrom,
     /// A build; there must be one.
@@ -27,6 +28,7 @@ impl Choices {
         match self {
             Choices::Tool => tools_here,
             Choices::Stage => choices::stages,
+            Choices::Person => choices::people,
             Choices::IncomeKind => income_kinds,
             Choices::ToolFrom => tool_froms,
             Choices::OneBuild => |view, keep| {

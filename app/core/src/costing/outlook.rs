@@ -1,0 +1,168 @@
+//! The outlook of an open build: what will be left of what comes in, once all that is planned is done.
+//!
+//! Net received + in kind + still expected − (true cost so far + what the plan still costs). What the plan still costs:
+//! hours left of each step at today's rates, what the shop costs by these hours, the tools of the stage at their rate of
+//! today, and the share of one-off work of the items still to be made. No steps: it can't be worked out.
+//! Source: our own rule, DEVELOPERS.md § Figures. Not here: dates and chances (`planning`), what is left of a step
+//! (`timing::steps`).
+
+use super::{
+    Books, BuildCost, Gap, Hours, Part, Rule, Statement, Value, Working, labour, overhead::Months,
+    sides::Split,
+};
+use crate::{
+    journal::{
+        Id, Shop,
+        kinds::{Bearer, Role, Side},
+        shop::Step,
+    },
+    measure::{Day, Money, Quantity, Seconds, fixed},
+    timing::{
+        steps::{self, Planned},
+        worked,
+    },
+};
+use std::collections::BTreeMap;
+
+/// What the steps of one build still cost, all but one-off work.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct ToCome {
+    hours: Hours,
+    /// Items still to be made.
+    still_to_make: u32,
+    labour: Vec<Part>,
+    overhead: Vec<Part>,
+    tools: Vec<Part>,
+    gaps: Vec<Gap>,
+}
+
+/// By build: those that have steps.
+pub(crate) fn to_come(books: &Books, shop: &Shop) -> BTreeMap<Id, ToCome> {
+    let mut all: BTreeMap<Id, ToCome> = BTreeMap::new();
+    if shop.steps.is_empty() {
+        return all;
+    }
+    let today = shop.zone.day(books.as_of);
+    let mut months = Months::of(shop);
+    let planned = steps::planned(shop, &worked(shop, books.as_of));
+    for (id, step) in &shop.steps {
+        let Some(build) = shop.builds.get(&step.build()) else { continue };
+        let to_come = all.entry(step.build()).or_default();
+        let good = books.made.get(&step.build()).map_or(0, |it| it.good);
+        to_come.still_to_make = build.items.saturating_sub(good);
+        if let Some(planned) = planned.get(id) {
+            to_come.add(books, shop, (*id, step, planned), today, &mut months);
+        }
+    }
+    all
+}
+
+impl ToCome {
+    fn add(
+        &mut self,
+        books: &Books,
+        shop: &Shop,
+        (id, step, planned): (Id, &Step, &Planned),
+        today: Day,
+        months: &mut Months,
+    ) {
+        if step.done().is_some() {
+            return;
+        }
+        if planned.mean.is_none() && step.left.is_none() {
+            self.gaps.push(Gap::NoEstimate { step: id });
+            return;
+        }
+        let stage = shop.stages.get(&step.body.stage);
+        let side = stage.map_or(Side::Piece, |stage| stage.side);
+        let split = Split::of(side, books.ledgers.keys.of_bearer(Bearer::Build(step.build())).split);
+        let admin = stage.is_some_and(|stage| stage.role == Some(Role::Admin));
+        let at_it: &[Id] =
+            if step.body.any { step.body.who.get(..1).unwrap_or_default() } else { &step.body.who };
+        if at_it.is_empty() {
+            self.gaps.push(Gap::NobodyNamed { step: id });
+        }
+        let seconds = planned.left;
+        for person in at_it {
+            self.hours = self.hours.plus(Hours::of(seconds));
+            self.labour(shop, id, *person, seconds, today);
+            if !admin {
+                let borne = months.share(today, seconds, split);
+                self.gaps.extend(borne.gap);
+                let cost = borne.parts().overhead();
+                self.overhead.push(Part::entry(id, Some(Value::Money(cost)), borne.working(seconds)));
+            }
+        }
+        // However many are at it, a machine runs once.
+        self.tools(books, shop, id, step, seconds);
+    }
+
+    fn labour(&mut self, shop: &Shop, step: Id, person: Id, seconds: Seconds, today: Day) {
+        let rate = shop.people.get(&person).and_then(|it| it.rate_on(today));
+        let value = rate.and_then(|rate| labour::value(seconds, rate)).map(Value::Money);
+        if value.is_none() {
+            self.gaps.push(Gap::NoRate { person });
+        }
+        let paid = shop.people.get(&person).is_some_and(|it| it.paid);
+        self.labour.push(Part::entry(step, value, Working::Hours { person, seconds, rate, paid }));
+    }
+
+    fn tools(&mut self, books: &Books, shop: &Shop, step: Id, planned: &Step, seconds: Seconds) {
+        for book in books.tools() {
+            let Some(tool) = shop.tools.get(&book.tool).filter(|it| it.gone.is_none()) else { continue };
+            let Some(duty) = tool.duty_at(planned.body.stage) else { continue };
+            let hours = fixed::mul_div(i128::from(seconds.0), duty.micros(), 3600).map(Quantity::from_micros);
+            let at = |rate: Money| {
+                let hours = hours.unwrap_or_default();
+                fixed::mul_div(hours.micros(), rate.micros(), fixed::SCALE)
+                    .map(Money::from_micros)
+                    .unwrap_or_default()
+            };
+            // What is worn out wears no further.
+            let worn_out = book.book_value.is_some_and(|value| value <= tool.resale);
+            let wear = if worn_out { Money::ZERO } else { book.wear.unwrap_or_default() };
+            let beside = book.upkeep.plus(book.power.unwrap_or_default());
+            let cost = [wear, book.blade.unwrap_or_default(), beside].map(at);
+            let [wear, blade, beside] = cost;
+            let value = wear.plus(blade).plus(beside);
+            let working = Working::Tool { seconds, duty, wear, blade, beside };
+            self.tools.push(Part::entry(step, Some(Value::Money(value)), working));
+        }
+    }
+}
+
+/// What the plan still costs, and the outlook; `cost` is the build's so far.
+pub(crate) fn outlook(books: &Books, build: Id, cost: &BuildCost) -> Statement {
+    let Some(to_come) = books.to_come.get(&build) else {
+        let gaps = vec![Gap::NoSteps { build }];
+        return Statement::carrying(Rule::Outlook, Vec::new(), gaps, Vec::new());
+    };
+    let still_to_make = to_come.still_to_make;
+    let sum =
+        |rule: Rule, parts: &[Part]| Part::plus(Statement::sum(rule, parts.to_vec(), Vec::new(), Vec::new()));
+    let mut parts = vec![sum(Rule::ToComeLabour { hours: to_come.hours }, &to_come.labour)];
+    if !to_come.overhead.is_empty() {
+        parts.push(sum(Rule::ToComeOverhead, &to_come.overhead));
+    }
+    if !to_come.tools.is_empty() {
+        parts.push(sum(Rule::ToComeTools, &to_come.tools));
+    }
+    if let Some(one_off) = cost.one_off.filter(|it| it.ended.is_none() && still_to_make > 0) {
+        let run = i128::from(one_off.run);
+        let share =
+            fixed::mul_div(one_off.pool.total().micros(), i128::from(still_to_make), run).unwrap_or(0);
+        let share = Money::from_micros(share).min(one_off.rest.total());
+        let working = Working::OneOff { of: one_off.pool.total(), good: still_to_make, run: one_off.run };
+        let of_pool = Part::entry(build, Some(Value::Money(share)), working);
+        parts.push(sum(Rule::ToComeOneOff, &[of_pool]));
+    }
+    let plan = Statement::sum(Rule::ToCome { hours: to_come.hours }, parts, to_come.gaps.clone(), Vec::new());
+    let parts = vec![
+        Part::plus(cost.earned.net.clone()),
+        Part::plus(cost.in_kind.clone()),
+        Part::plus(cost.earned.expected.clone()),
+        Part::minus(cost.true_cost.clone()),
+        Part::minus(plan),
+    ];
+    Statement::sum(Rule::Outlook, parts, Vec::new(), Vec::new())
+}

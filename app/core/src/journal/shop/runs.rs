@@ -1,0 +1,30 @@
+//! Runs: builds that repeat one another.
+
+use super::Shop;
+use crate::{journal::Id, measure::InOrder};
+use std::collections::BTreeSet;
+
+impl Shop {
+    /// The build at the beginning of a chain of repeats. A circle ends where it comes back to.
+    pub fn first_of_run(&self, build: Id) -> Id {
+        let mut seen: BTreeSet<Id> = BTreeSet::new();
+        let mut at = build;
+        while seen.insert(at) {
+            match self.builds.get(&at).and_then(|it| it.repeat_of).filter(|of| self.builds.contains_key(of)) {
+                Some(of) => at = of,
+                None => return at,
+            }
+        }
+        // A circle has no first: the least id of it stands for it.
+        seen.into_iter().next().unwrap_or(build)
+    }
+
+    /// All builds of its run, in the order in which they were begun; itself alone where nothing repeats it.
+    pub fn run_of(&self, build: Id) -> Vec<Id> {
+        let first = self.first_of_run(build);
+        let mut all: Vec<Id> =
+            self.builds.keys().copied().filter(|it| self.first_of_run(*it) == first).collect();
+        all.order_by_key(|id| self.builds.get(id).map(|build| build.order));
+        all
+    }
+}

@@ -1,0 +1,190 @@
+//! What is still to be done for a build: its steps, with what is left of each; taken over from an earlier build in one tap.
+
+use crate::dom::prelude::*;
+use crate::{
+    parts::{
+        kept_row::{KeptRow, KeptText},
+        key::{Key, KeyKind, KeyLink},
+        sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
+        sum_row::{Group, Leads, SumTotal},
+    },
+    screens::journal::facts,
+    shell::{
+        Desk, Place,
+        desk::{Mark, Marked, View},
+        frame::Places,
+        mark::LastMarkHere,
+    },
+    words::steps as words,
+};
+use benchslate_core::{
+    journal::{Body, Change, Id, Kind, On, kinds},
+    measure::{InOrder, Instant, Seconds, minutes},
+    timing::{
+        steps::{self, Planned},
+        worked,
+    },
+};
+
+/// The sheet.
+#[component]
+pub fn StepsSheet(of: Id) -> impl IntoView {
+    let desk = Desk::here();
+    let minute = desk.minute();
+    let look = Memo::new(move |_| desk.read(|view| look(view, of, minute)));
+    let title = Signal::derive(move || look.read().as_ref().map(|it| it.title.clone()).unwrap_or_default());
+    let rows = move || {
+        let look = look.read();
+        look.as_ref().map(|it| drawn(desk, it))
+    };
+    view! {
+        <Sheet>
+            <Head title=title tight=true/>
+            <Above><Read name=title below=words::below().to_owned()>{rows}</Read></Above>
+            <Below>
+                <LastMarkHere/>
+                <Hand name=words::keys().to_owned()>
+                    {move || look.read().as_ref().and_then(|it| it.earlier.clone()).map(|from| over(desk, of, from))}
+                    <Keys class="go">
+                        <KeyLink
+                            label=words::new_step().to_owned()
+                            note=words::a_usual_time_is_enough().to_owned()
+                            kind=KeyKind::Filled
+                            href=Place::Add(Kind::Step, Some(of)).href()
+                        />
+                    </Keys>
+                </Hand>
+                <Places cell=1 of_build=Signal::stored(Some((of, None)))/>
+            </Below>
+        </Sheet>
+    }
+}
+
+#[derive(Clone, Debug, PartialEq)]
+struct Look {
+    title: String,
+    open: Vec<Row>,
+    done: Vec<Row>,
+    left: String,
+    /// The build whose hours would be taken over, where that adds a step.
+    earlier: Option<(Id, String)>,
+}
+
+#[derive(Clone, Debug, PartialEq)]
+struct Row {
+    step: Id,
+    title: String,
+    note: String,
+}
+
+fn look(view: &View, build: Id, now: Instant) -> Option<Look> {
+    let title = words::title(&view.shop.builds.get(&build)?.title);
+    let worked = worked(view.shop, now);
+    let planned = steps::planned(view.shop, &worked);
+    let mut of_build: Vec<_> = view.shop.steps.iter().filter(|(_, it)| it.build() == build).collect();
+    of_build.order_by_key(|(_, it)| it.order);
+    let row = |(id, it): &(&Id, &benchslate_core::journal::shop::Step)| Row {
+        step: **id,
+        title: it.body.title.clone(),
+        note: note(view, it, planned.get(*id)),
+    };
+    let (done, open): (Vec<_>, Vec<_>) = of_build.iter().partition(|(_, it)| it.done().is_some());
+    let left = steps::left_in_all(view.shop, &planned, build);
+    Some(Look {
+        title,
+        left: view.tongue.hours(minutes::alone(left)),
+        open: open.iter().map(row).collect(),
+        done: done.iter().map(row).collect(),
+        earlier: earlier(view, &worked, build, now),
+    })
+}
+
+fn note(view: &View, step: &benchslate_core::journal::shop::Step, planned: Option<&Planned>) -> String {
+    let hours = |it: Seconds| view.tongue.hours(minutes::alone(it));
+    let who: Vec<String> = step.body.who.iter().map(|id| facts::person(view, *id)).collect();
+    let much = match (step.done(), planned) {
+        (Some(day), _) => words::done_on(&view.tongue.day(day)),
+        (None, Some(Planned { mean: None, .. })) if step.left.is_none() => words::no_estimate().to_owned(),
+        (None, Some(it)) => words::left_of(&hours(it.left), it.mean.map(hours).as_deref()),
+        (None, None) => String::new(),
+    };
+    crate::words::journal::comma(&much, &who.join(", "))
+}
+
+/// What it repeats, else the build worked on last before it.
+fn earlier(view: &View, worked: &[worked::Worked], build: Id, now: Instant) -> Option<(Id, String)> {
+    let mut others: Vec<Id> = view.shop.builds.keys().copied().filter(|it| *it != build).collect();
+    let repeated = view.shop.builds.get(&build).and_then(|it| it.repeat_of);
+    others.order_by_key(|id| {
+        std::cmp::Reverse((Some(*id) == repeated, view.shop.builds.get(id).map(|it| it.order)))
+    });
+    let on = On::At(view.shop.zone.when(now));
+    let gives = |from: &Id| !steps::taken_over(view.shop, worked, (*from, build), on).is_empty();
+    let from = others.into_iter().find(gives)?;
+    Some((from, view.shop.builds.get(&from)?.title.clone()))
+}
+
+fn drawn(desk: Desk, look: &Look) -> AnyView {
+    let row = move |row: &Row, done: bool| {
+        let (step, key) = (row.step, if done { words::not_done() } else { words::done() });
+        let text = KeptText {
+            label: row.title.clone(),
+            note: Some(row.note.clone()),
+            key: key.to_owned(),
+            key_name: words::key_name(key, &row.title),
+        };
+        let tap = Callback::new(move |()| mark_done(desk, step, !done));
+        view! { <KeptRow text leads=Leads::To(Place::Entry(step).href()) on_tap=tap/> }
+    };
+    let lead = look.open.is_empty().then(|| view! { <p class="lead">{words::nothing_left()}</p> });
+    let open: Vec<AnyView> = look.open.iter().map(|it| row(it, false)).collect();
+    let total = (!look.open.is_empty())
+        .then(|| view! { <SumTotal label=words::in_all().to_owned() figure=look.left.clone()/> });
+    let done: Vec<AnyView> = look.done.iter().map(|it| row(it, true)).collect();
+    let group = (!done.is_empty()).then(|| view! { <Group title=words::done_already().to_owned()/> });
+    view! { {lead}{open}{total}{group}{done} }
+}
+
+fn over(desk: Desk, build: Id, (from, title): (Id, String)) -> AnyView {
+    let tap = Callback::new(move |()| take_over(desk, from, build));
+    view! {
+        <Keys class="mid">
+            <Key label=words::take_over().to_owned() note=words::from_build(&title) on_tap=tap/>
+        </Keys>
+    }
+}
+
+fn take_over(desk: Desk, from: Id, to: Id) {
+    desk.act(
+        move |hand| {
+            let on = On::At(hand.shop.zone.when(hand.now));
+            let steps = steps::taken_over(hand.shop, &worked(hand.shop, hand.now), (from, to), on);
+            steps.into_iter().map(|step| Change::write((hand.fresh)(), step)).collect()
+        },
+        move |after| {
+            let many = after.shop.steps.values().filter(|it| it.build() == to).count();
+            marked(words::marked_taken_over(many), &after.view(), to)
+        },
+    );
+}
+
+fn mark_done(desk: Desk, step: Id, done: bool) {
+    desk.act(
+        move |hand| {
+            let Some(Body::Step(it)) = hand.journal.body(step) else { return Vec::new() };
+            let done = done.then(|| hand.shop.zone.day(hand.now));
+            vec![Change::write(step, kinds::Step { done, ..it.clone() })]
+        },
+        move |after| {
+            let it = after.shop.steps.get(&step);
+            let (title, done) = it.map(|it| (it.body.title.clone(), it.done().is_some())).unwrap_or_default();
+            let build = it.map_or(step, |it| it.build());
+            marked(words::marked_done(&title, done), &after.view(), build)
+        },
+    );
+}
+
+fn marked(what: String, view: &View, build: Id) -> Marked {
+    let second = view.shop.builds.get(&build).map(|it| it.title.clone());
+    Mark { kind: words::kind().to_owned(), what, second }.into()
+}
