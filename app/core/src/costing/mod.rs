@@ -24,6 +24,7 @@ mod overhead;
 mod parts;
 mod path;
 pub mod present;
+pub mod price;
 mod rates;
 mod rule;
 pub mod salvage;
@@ -32,6 +33,7 @@ mod sides;
 mod statement;
 mod stock;
 mod tools;
+pub mod what_if;
 mod whole;
 mod year;
 

@@ -7,8 +7,8 @@
 //! (`timing::steps`).
 
 use super::{
-    Books, BuildCost, Gap, Hours, Part, Rule, Statement, Value, Working, labour, overhead::Months,
-    sides::Split,
+    Books, BuildCost, Gap, Hours, Part, PartOf, Parts, Rule, Statement, Value, Working, labour,
+    overhead::Months, sides::Split,
 };
 use crate::{
     journal::{
@@ -128,6 +128,31 @@ impl ToCome {
             let working = Working::Tool { seconds, duty, wear, blade, beside };
             self.tools.push(Part::entry(step, Some(Value::Money(value)), working));
         }
+    }
+}
+
+impl Books {
+    /// What the steps of a build still cost on the side of the piece, one-off work apart.
+    pub(crate) fn piece_to_come(&self, shop: &Shop, build: Id) -> Parts {
+        let Some(to_come) = self.to_come.get(&build) else { return Parts::ZERO };
+        let film = |step: Id| {
+            let stage = shop.steps.get(&step).and_then(|it| shop.stages.get(&it.body.stage));
+            stage.is_some_and(|it| it.side == Side::Film)
+        };
+        let lists: [(&[Part], fn(Money) -> Parts); 2] =
+            [(&to_come.overhead, Parts::of_overhead), (&to_come.tools, Parts::of_tools)];
+        let money = |part: &Part| part.signed_money().unwrap_or_default();
+        let mut sum = Parts::ZERO;
+        for (parts, of) in lists {
+            let of_piece = parts.iter().filter(|part| !part.entry_id().is_some_and(film));
+            sum = of_piece.fold(sum, |sum, part| sum.plus(of(money(part))));
+        }
+        for part in to_come.labour.iter().filter(|part| !part.entry_id().is_some_and(film)) {
+            if let PartOf::Entry { working: Working::Hours { seconds, paid, .. }, .. } = &part.of {
+                sum = sum.plus(Parts::of_labour(money(part), *seconds, *paid));
+            }
+        }
+        sum
     }
 }
 

@@ -97,6 +97,14 @@ impl Part {
         }
     }
 
+    /// The line of the journal, if it is one.
+    pub fn entry_id(&self) -> Option<Id> {
+        match &self.of {
+            PartOf::Entry { entry, .. } => Some(*entry),
+            PartOf::Statement(_) => None,
+        }
+    }
+
     /// The figure that opens further, if it is one.
     pub fn statement(&self) -> Option<&Statement> {
         match &self.of {

@@ -190,7 +190,7 @@ fn least(squares: impl Fn(f64) -> f64) -> f64 {
 const STEPS: usize = 90;
 
 /// 1^b + 2^b + … + n^b; beyond a thousand terms the area under the curve, off by less than a millionth.
-fn sum_to(n: u32, b: f64) -> f64 {
+pub fn sum_to(n: u32, b: f64) -> f64 {
     let exact: f64 = (1..=n.min(TERMS)).map(|x| libm::pow(f64::from(x), b)).sum();
     if n <= TERMS {
         return exact;

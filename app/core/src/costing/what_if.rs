@@ -1,0 +1,258 @@
+//! What if: the answers of a build with another rate of one's own, another price, another number of good pieces, or
+//! another price of new stock. Nothing is stored, and nothing is folded again: the answers follow the thumb.
+//!
+//! Rate: own hours, those in the timber in it, at the tried rate instead of what they cost. Price: what the pieces bring,
+//! good ones × price, instead of what sales have brought and are expected to. Pieces: so many good ones from the same
+//! work. New stock: all prices noted for it by the same factor, delivery as it is.
+//! Source: our own rule, DEVELOPERS.md § Figures.
+
+use super::{Books, BuildCost, Hours, PartOf, Rule, Working, price::earned, statement::Part};
+use crate::{
+    journal::{
+        Id, Shop,
+        kinds::{IncomeKind, Side},
+    },
+    measure::{Money, fixed},
+};
+
+/// What is tried; none: as it is.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Tried {
+    /// Money an hour of one's own.
+    pub rate: Option<Money>,
+    /// Net, for one piece.
+    pub price: Option<Money>,
+    /// Good pieces.
+    pub pieces: Option<u32>,
+    /// Prices of new stock, in hundredths of what was noted.
+    pub new_stock: Option<u32>,
+}
+
+/// As it stands, to try from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Stands {
+    /// What an own hour cost on the average; none: no own hours.
+    pub rate: Option<Money>,
+    /// What a piece brings, sales received and expected over the pieces; none: none expected.
+    pub price: Option<Money>,
+    /// Good ones, or those wanted.
+    pub pieces: u32,
+}
+
+/// The answers.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Answers {
+    /// All parts.
+    pub true_cost: Money,
+    /// One piece, film apart.
+    pub one_piece: Option<Money>,
+    /// What an own hour earned, with what is still expected; none: no own hours.
+    pub an_hour: Option<Money>,
+    /// What salvage saved, own time at its rate; none: it drew none.
+    pub saved: Option<Money>,
+}
+
+/// A build laid out to be tried: sums only, so that each answer is a few products.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Trial {
+    /// As it stands.
+    pub stands: Stands,
+    true_cost: Money,
+    own: Money,
+    hours: Hours,
+    piece: Money,
+    piece_own: Money,
+    piece_hours: Hours,
+    /// Sales of the piece, net, received and expected.
+    sales: Money,
+    /// All else that came in or is expected, in kind too.
+    others: Money,
+    scrap_and_loss: Money,
+    one_off: (Money, Money),
+    saved: Option<Saved>,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+struct Saved {
+    at_rate: Money,
+    own: Money,
+    hours: Hours,
+    /// Bought instead, delivery apart.
+    goods: Money,
+}
+
+impl Books {
+    /// A build laid out to be tried. None: there is no such build.
+    pub fn trial(&self, shop: &Shop, build: Id) -> Option<Trial> {
+        let of = shop.builds.get(&build)?;
+        let cost = self.build_cost(build);
+        let (piece, _) = cost.side_parts;
+        let pieces = if cost.items.good > 0 { cost.items.good } else { of.items.max(1) };
+        let share = cost.one_off.map(|it| it.share.total()).unwrap_or_default();
+        let each = cost.batch.one_off_each;
+        let hours = cost.parts.own_hours();
+        let own = cost.parts.own_labour();
+        let sales = self.sales(shop, build);
+        let all = cost.earned.net.money().unwrap_or_default();
+        let expected = cost.earned.expected.money().unwrap_or_default();
+        let in_kind = cost.in_kind.money().unwrap_or_default();
+        let over = |sum: Money| fixed::mul_div(sum.micros(), 1, i128::from(pieces)).map(Money::from_micros);
+        let hour = fixed::SCALE.saturating_mul(3600);
+        Some(Trial {
+            stands: Stands {
+                rate: fixed::mul_div(own.micros(), hour, hours.micros()).map(Money::from_micros),
+                price: if sales.is_zero() { None } else { over(sales) },
+                pieces,
+            },
+            true_cost: cost.true_cost.money()?,
+            own,
+            hours,
+            piece: piece.total(),
+            piece_own: piece.own_labour(),
+            piece_hours: piece.own_hours(),
+            sales,
+            others: all.plus(expected).plus(in_kind).minus(sales),
+            scrap_and_loss: cost.items.scrap.plus(cost.batch.loss),
+            one_off: (share, each),
+            saved: saved(&cost),
+        })
+    }
+
+    /// Net sales of the piece for a build, received and still expected.
+    fn sales(&self, shop: &Shop, build: Id) -> Money {
+        let of_sale = |entry: Id| {
+            let income = shop.incomes.iter().find(|it| it.order.entry == entry);
+            income.is_some_and(|it| {
+                it.side != Side::Film && matches!(it.kind, IncomeKind::Sale | IncomeKind::Commission)
+            })
+        };
+        let bearer = crate::journal::kinds::Bearer::Build(build);
+        let rows = self.ledgers.borne_by(bearer).incomes.iter().filter_map(|at| self.incomes.get(*at));
+        rows.filter(|row| of_sale(row.entry))
+            .fold(Money::ZERO, |sum, row| sum.plus(row.net).plus(row.expected))
+    }
+}
+
+fn saved(cost: &BuildCost) -> Option<Saved> {
+    let saving = cost.saving.as_ref()?;
+    let part = |of: fn(&Rule) -> bool| saving.at_rate.part(of);
+    let own = part(|rule| matches!(rule, Rule::BuildOwnTime { .. }))?;
+    let hours = match own.rule {
+        Rule::BuildOwnTime { hours } => hours,
+        _ => Hours::ZERO,
+    };
+    let instead = part(|rule| *rule == Rule::BuildInstead)?;
+    let delivered = instead.parts.iter().map(|part: &Part| match &part.of {
+        PartOf::Entry { working: Working::BoughtInstead { delivery, .. }, .. } => *delivery,
+        PartOf::Entry { .. } | PartOf::Statement(_) => Money::ZERO,
+    });
+    let delivery = delivered.fold(Money::ZERO, Money::plus);
+    Some(Saved {
+        at_rate: saving.at_rate.money()?,
+        own: own.money().unwrap_or_default(),
+        hours,
+        goods: instead.money()?.minus(delivery),
+    })
+}
+
+impl Trial {
+    /// The answers to what is tried.
+    pub fn answers(&self, tried: Tried) -> Answers {
+        let more_for = |hours: Hours, own: Money| match tried.rate {
+            Some(rate) => earned(hours, rate).unwrap_or(own).minus(own),
+            None => Money::ZERO,
+        };
+        let true_cost = self.true_cost.plus(more_for(self.hours, self.own));
+        let pieces = tried.pieces.unwrap_or(self.stands.pieces);
+        let price = tried.price.or(self.stands.price);
+        let sales = match price {
+            Some(price) if tried.price.is_some() || tried.pieces.is_some() => {
+                fixed::mul_div(price.micros(), i128::from(pieces), 1).map_or(self.sales, Money::from_micros)
+            }
+            Some(_) | None => self.sales,
+        };
+        // What it cost the maker beside own time, which the tried rate does not change.
+        let others = self.true_cost.minus(self.own);
+        let left = sales.plus(self.others).minus(others);
+        let hour = fixed::SCALE.saturating_mul(3600);
+        let (share, each) = self.one_off;
+        let piece = self.piece.plus(more_for(self.piece_hours, self.piece_own));
+        let good = piece.minus(share).minus(self.scrap_and_loss);
+        let one =
+            fixed::mul_div(good.micros(), 1, i128::from(pieces)).map(|it| Money::from_micros(it).plus(each));
+        Answers {
+            true_cost,
+            one_piece: one.filter(|_| pieces > 0),
+            an_hour: fixed::mul_div(left.micros(), hour, self.hours.micros()).map(Money::from_micros),
+            saved: self.saved.map(|it| {
+                let factor = i128::from(tried.new_stock.unwrap_or(100)).saturating_sub(100);
+                let dearer = fixed::mul_div(it.goods.micros(), factor, 100).unwrap_or(0);
+                it.at_rate.plus(Money::from_micros(dearer)).minus(more_for(it.hours, it.own))
+            }),
+        }
+    }
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used, reason = "a test that can't go on must stop")]
+mod tests {
+    use super::*;
+    use crate::{fixture::fixture, measure::Dec};
+
+    const SHOP: &str = "
+        person Ana 20
+        build trays items 10
+        lot oak salvaged 40 paid 20 yield 1 new 5 as oak
+        stretch Ana reclaim min 120 for oak
+        sort oak good 40
+        draw 20 oak for trays
+        stretch Ana mill min 600 for trays
+        expense screws 30 for trays
+        income sale piece expected 500 for trays
+        made trays 10";
+
+    fn money(text: &str) -> Option<Money> {
+        Dec::parse(text).unwrap().money()
+    }
+
+    fn said(tried: Tried) -> [String; 4] {
+        let it = fixture(SHOP);
+        let trial = it.books().trial(&it.shop(), it.id("trays")).unwrap();
+        let answers = trial.answers(tried);
+        let text = |it: Option<Money>| it.map_or("none".into(), |it| it.shown(2));
+        [text(Some(answers.true_cost)), text(answers.one_piece), text(answers.an_hour), text(answers.saved)]
+    }
+
+    #[test]
+    fn nothing_tried_is_how_it_stands() {
+        let it = fixture(SHOP);
+        let cost = it.books().build_cost(it.id("trays"));
+        let [true_cost, one, hour, saved] = said(Tried::default());
+        assert_eq!(Some(true_cost), cost.true_cost.money().map(|it| it.shown(2)));
+        assert_eq!(Some(one), cost.batch.item.money().map(|it| it.shown(2)));
+        assert_eq!(Some(saved), cost.saving.unwrap().at_rate.money().map(|it| it.shown(2)));
+        // 500 less 10 of the lot and 30 of screws, over 11 own hours.
+        assert_eq!(hour, "41.82");
+    }
+
+    #[test]
+    fn another_rate_moves_cost_and_saving_and_not_what_an_hour_earned() {
+        let [true_cost, one, hour, saved] = said(Tried { rate: money("30"), ..Tried::default() });
+        // 40 and 11 h at 30; 20 × 5 less 10 and one hour at 30.
+        assert_eq!([true_cost, one, hour, saved], ["370.00", "37.00", "41.82", "60.00"]);
+    }
+
+    #[test]
+    fn price_and_pieces_move_what_an_hour_earned() {
+        let it = said(Tried { price: money("60"), ..Tried::default() });
+        assert_eq!(it, ["260.00", "26.00", "50.91", "70.00"]);
+        // Eight good ones at what they were to bring, 50 each.
+        assert_eq!(said(Tried { pieces: Some(8), ..Tried::default() })[1..3], ["32.50", "32.73"]);
+    }
+
+    #[test]
+    fn dearer_new_stock_saves_more() {
+        assert_eq!(said(Tried { new_stock: Some(150), ..Tried::default() })[3], "120.00");
+        assert_eq!(said(Tried { new_stock: Some(20), ..Tried::default() })[3], "-10.00");
+    }
+}
