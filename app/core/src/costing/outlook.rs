@@ -131,6 +131,9 @@ impl ToCome {
     }
 }
 
+/// Money as one part of a cost.
+type OfMoney = fn(Money) -> Parts;
+
 impl Books {
     /// What the steps of a build still cost on the side of the piece, one-off work apart.
     pub(crate) fn piece_to_come(&self, shop: &Shop, build: Id) -> Parts {
@@ -139,7 +142,7 @@ impl Books {
             let stage = shop.steps.get(&step).and_then(|it| shop.stages.get(&it.body.stage));
             stage.is_some_and(|it| it.side == Side::Film)
         };
-        let lists: [(&[Part], fn(Money) -> Parts); 2] =
+        let lists: [(&[Part], OfMoney); 2] =
             [(&to_come.overhead, Parts::of_overhead), (&to_come.tools, Parts::of_tools)];
         let money = |part: &Part| part.signed_money().unwrap_or_default();
         let mut sum = Parts::ZERO;

@@ -6,6 +6,10 @@
 //! work. New stock: all prices noted for it by the same factor, delivery as it is.
 //! Source: our own rule, DEVELOPERS.md § Figures.
 
+mod take;
+
+pub use take::{take, takes};
+
 use super::{Books, BuildCost, Hours, PartOf, Rule, Working, price::earned, statement::Part};
 use crate::{
     journal::{
@@ -137,10 +141,7 @@ fn saved(cost: &BuildCost) -> Option<Saved> {
     let saving = cost.saving.as_ref()?;
     let part = |of: fn(&Rule) -> bool| saving.at_rate.part(of);
     let own = part(|rule| matches!(rule, Rule::BuildOwnTime { .. }))?;
-    let hours = match own.rule {
-        Rule::BuildOwnTime { hours } => hours,
-        _ => Hours::ZERO,
-    };
+    let hours = if let Rule::BuildOwnTime { hours } = own.rule { hours } else { Hours::ZERO };
     let instead = part(|rule| *rule == Rule::BuildInstead)?;
     let delivered = instead.parts.iter().map(|part: &Part| match &part.of {
         PartOf::Entry { working: Working::BoughtInstead { delivery, .. }, .. } => *delivery,
@@ -192,6 +193,113 @@ impl Trial {
         }
     }
 }
+
+/// What a thumb moves.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Knob {
+    /// Money an hour of one's own.
+    Rate,
+    /// Net, for one piece.
+    Price,
+    /// Good pieces.
+    Pieces,
+    /// Prices of new stock.
+    NewStock,
+}
+
+/// What a knob says.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum At {
+    /// Money.
+    Money(Money),
+    /// So many.
+    Count(u32),
+    /// In hundredths of what was noted.
+    Hundredths(u32),
+}
+
+/// Steps on the scale of money: from nothing to about twice what stands.
+const MONEY_STEPS: u32 = 100;
+/// Prices of new stock go by five hundredths, to twice what was noted.
+const STOCK_STEP: u32 = 5;
+const STOCK_STEPS: u32 = 40;
+
+impl Trial {
+    /// How many steps its scale has; none: there is nothing of the kind to try.
+    pub fn steps(&self, knob: Knob) -> Option<u32> {
+        match knob {
+            Knob::Rate => self.stands.rate.map(|_| MONEY_STEPS),
+            Knob::Price => Some(MONEY_STEPS),
+            Knob::Pieces => Some(self.stands.pieces.saturating_mul(2).max(10)),
+            Knob::NewStock => self.saved.map(|_| STOCK_STEPS),
+        }
+    }
+
+    /// What it says, tried or as it stands.
+    pub fn at(&self, tried: &Tried, knob: Knob) -> At {
+        match knob {
+            Knob::Rate => At::Money(tried.rate.or(self.stands.rate).unwrap_or_default()),
+            Knob::Price => At::Money(tried.price.or(self.stands.price).unwrap_or_default()),
+            Knob::Pieces => At::Count(tried.pieces.unwrap_or(self.stands.pieces)),
+            Knob::NewStock => At::Hundredths(tried.new_stock.unwrap_or(100)),
+        }
+    }
+
+    /// The step at which it stands, the nearest one.
+    pub fn step(&self, tried: &Tried, knob: Knob) -> u32 {
+        match self.at(tried, knob) {
+            At::Money(money) => {
+                let step = self.money_step(knob).micros().max(1);
+                let half = money.micros().saturating_add(step.checked_div(2).unwrap_or(0));
+                let at = half.checked_div(step).and_then(|at| u32::try_from(at).ok());
+                at.unwrap_or(MONEY_STEPS).min(MONEY_STEPS)
+            }
+            At::Count(count) => count,
+            At::Hundredths(share) => share.checked_div(STOCK_STEP).unwrap_or(0),
+        }
+    }
+
+    /// The same with one knob moved to a step of its scale.
+    #[must_use]
+    pub fn moved(&self, tried: Tried, knob: Knob, step: u32) -> Tried {
+        let money = || {
+            let one = self.money_step(knob).micros();
+            Some(Money::from_micros(one.saturating_mul(i128::from(step.min(MONEY_STEPS)))))
+        };
+        match knob {
+            Knob::Rate => Tried { rate: money(), ..tried },
+            Knob::Price => Tried { price: money(), ..tried },
+            Knob::Pieces => Tried { pieces: Some(step.max(1)), ..tried },
+            Knob::NewStock => {
+                Tried { new_stock: Some(step.min(STOCK_STEPS).saturating_mul(STOCK_STEP)), ..tried }
+            }
+        }
+    }
+
+    /// The least of 1, 2, 5 × a power of ten of which fifty come to what stands.
+    fn money_step(&self, knob: Knob) -> Money {
+        let around = match knob {
+            Knob::Rate => self.stands.rate,
+            Knob::Price | Knob::Pieces | Knob::NewStock => {
+                self.stands.price.or(self.answers(Tried::default()).one_piece)
+            }
+        };
+        let wanted = around.unwrap_or_default().micros().checked_div(50).unwrap_or(0).max(LEAST_STEP);
+        let mut power = LEAST_STEP;
+        loop {
+            for times in [1, 2, 5] {
+                let step = power.saturating_mul(times);
+                if step >= wanted {
+                    return Money::from_micros(step);
+                }
+            }
+            power = power.saturating_mul(10);
+        }
+    }
+}
+
+/// A hundredth of the currency's unit.
+const LEAST_STEP: i128 = fixed::SCALE / 100;
 
 #[cfg(test)]
 #[allow(clippy::unwrap_used, reason = "a test that can't go on must stop")]
@@ -248,6 +356,22 @@ mod tests {
         assert_eq!(it, ["260.00", "26.00", "50.91", "70.00"]);
         // Eight good ones at what they were to bring, 50 each.
         assert_eq!(said(Tried { pieces: Some(8), ..Tried::default() })[1..3], ["32.50", "32.73"]);
+    }
+
+    #[test]
+    fn a_scale_of_money_has_what_stands_near_its_middle() {
+        let it = fixture(SHOP);
+        let trial = it.books().trial(&it.shop(), it.id("trays")).unwrap();
+        // 20 an hour in steps of 0.50: twenty is the fortieth of a hundred.
+        let tried = Tried::default();
+        assert_eq!(
+            (trial.step(&tried, Knob::Rate), trial.at(&tried, Knob::Rate)),
+            (40, At::Money(money("20").unwrap()))
+        );
+        let moved = trial.moved(tried, Knob::Rate, 60);
+        assert_eq!((trial.step(&moved, Knob::Rate), moved.rate), (60, money("30")));
+        assert_eq!(trial.moved(tried, Knob::NewStock, 30).new_stock, Some(150));
+        assert_eq!((trial.steps(Knob::Pieces), trial.step(&tried, Knob::Pieces)), (Some(20), 10));
     }
 
     #[test]

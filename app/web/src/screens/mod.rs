@@ -23,6 +23,7 @@ pub mod stock;
 pub mod time;
 pub mod tools;
 pub mod trouble;
+pub mod what_if;
 
 use crate::dom::prelude::*;
 use crate::shell::{Place, Tab};
@@ -97,6 +98,8 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Add(kind, of) => view! { <journal::AddSheet kind of/> },
         Place::Money(id) => view! { <money::MoneySheet of=id/> },
         Place::Steps(id) => view! { <steps::StepsSheet of=id/> },
+        Place::WhatIf(id) => view! { <what_if::WhatIfSheet of=id/> },
+        Place::Price(id) => view! { <what_if::PriceSheet of=id/> },
         Place::Tools => view! { <tools::ToolsSheet/> },
         Place::Tool(id) => view! { <tools::ToolSheet tool=id/> },
         Place::ToolLife(id) => view! { <tools::LifeSheet tool=id/> },

@@ -102,6 +102,10 @@ pub enum Place {
     Money(Id),
     /// What is still to be done for a build.
     Steps(Id),
+    /// Another rate, price, number of pieces: what then.
+    WhatIf(Id),
+    /// What to ask for a piece.
+    Price(Id),
     /// All tools.
     Tools,
     /// A tool: wear, its rate, what it has carried.
@@ -166,6 +170,8 @@ impl Place {
             Place::Add(kind, Some(of)) => format!("{ADD}{}.{of}", kind.code()),
             Place::Money(id) => format!("money.{id}"),
             Place::Steps(id) => format!("steps.{id}"),
+            Place::WhatIf(id) => format!("what-if.{id}"),
+            Place::Price(id) => format!("price.{id}"),
             Place::Tools => "tools".into(),
             Place::Tool(id) => format!("tool.{id}"),
             Place::ToolLife(id) => format!("tool-life.{id}"),
@@ -248,6 +254,8 @@ impl Place {
             ("person", None) => Place::Person(Some(id)),
             ("cautions", None) => Place::Cautions(Some(id)),
             ("money", None) => Place::Money(id),
+            ("what-if", None) => Place::WhatIf(id),
+            ("price", None) => Place::Price(id),
             ("steps", None) => Place::Steps(id),
             ("tool", None) => Place::Tool(id),
             ("tool-life", None) => Place::ToolLife(id),
@@ -295,6 +303,8 @@ mod tests {
             Place::Opened(id, "labour.mill".into()),
             Place::Saving(id),
             Place::Steps(id),
+            Place::WhatIf(id),
+            Place::Price(id),
             Place::Entry(id),
             Place::Hours,
             Place::Note,

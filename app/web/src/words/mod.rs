@@ -41,5 +41,6 @@ pub mod tools;
 pub mod units;
 pub mod update;
 pub mod versions;
+pub mod what_if;
 
 pub use tongue::Tongue;

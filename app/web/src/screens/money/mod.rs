@@ -15,7 +15,7 @@ use crate::{
     },
     screens::months,
     shell::{Desk, Place, desk::Phase, frame::Places, mark::LastMarkHere},
-    words::{cost, earned as words},
+    words::{cost, earned as words, what_if as tries},
 };
 use benchslate_core::journal::{Id, Kind, kinds::State};
 use look::{Look, Open};
@@ -104,7 +104,20 @@ fn drawn(desk: Desk, build: Id, look: Look, doing: RwSignal<Doing>) -> AnyView {
             </Leading>
         }
     });
-    view! { {closed}{leading}{lead}{outlook}{expected}{came}{pieces::drawn(pieces, Callback::new(move |()| acts::end_run(desk, build)))} }
+    view! { {closed}{leading}{lead}{outlook}{expected}{came}{ways(build)}{pieces::drawn(pieces, Callback::new(move |()| acts::end_run(desk, build)))} }
+}
+
+/// To what can be tried and asked.
+fn ways(build: Id) -> AnyView {
+    let row = |label: &str, working: &str, place: Place| months::Row {
+        label: label.to_owned(),
+        working: working.to_owned(),
+        href: Some(place.href()),
+        ..months::Row::default()
+    };
+    let ask = row(tries::what_to_ask(), tries::what_to_ask_note(), Place::Price(build));
+    let what_if = row(tries::what_if(), tries::what_if_note(), Place::WhatIf(build));
+    view! { {months::drawn(vec![ask, what_if])} }
 }
 
 /// A figure, a note, whether it lacks something, and where it opens.
