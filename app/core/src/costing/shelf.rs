@@ -129,13 +129,6 @@ impl Books {
         row.known.then(|| row.parts.total())
     }
 
-    /// What nobody can take any more: lots that were culled or found empty whole, items found missing.
-    pub fn losses(&self) -> Vec<(Source, Parts)> {
-        let lots = self.stock.lots.iter().map(|(id, lot)| (Source::Lot(*id), lot.lost));
-        let items = self.stock.items.iter().map(|(id, item)| (Source::Item(*id), item.differences));
-        lots.chain(items).filter(|(_, lost)| !lost.is_zero()).collect()
-    }
-
     /// A pooled lot is its item.
     fn account(&self, source: Source) -> Source {
         match source {
@@ -205,7 +198,8 @@ impl LotAccount {
     pub(crate) fn on_shelf(&self) -> Quantity {
         let left = self.left().unwrap_or_default();
         if self.facts.origin == Origin::Salvaged {
-            let sorted = self.found.good.minus(self.drawn).max(Quantity::ZERO);
+            let there = self.found.good.plus(self.more).minus(self.drawn).minus(self.gone);
+            let sorted = there.max(Quantity::ZERO);
             if self.usable.is_some() { sorted.min(left) } else { sorted }
         } else {
             left
@@ -247,22 +241,23 @@ impl ItemAccount {
         self.value.plus(self.unplaced)
     }
 
-    /// Cost and quantity of what is there, else of the last that was.
+    /// Cost and quantity of what is next in line, else of the last that was.
     fn unit(&self) -> Option<(Parts, Quantity)> {
-        let there = (self.quantity > Quantity::ZERO).then_some((self.value, self.quantity));
-        there.or(self.last).filter(|(_, quantity)| !quantity.is_zero())
+        self.layers.first().copied().or(self.last).filter(|(_, quantity)| !quantity.is_zero())
     }
 
     fn would_cost(&self, quantity: Quantity) -> Option<Parts> {
-        let shelf = self.quantity.max(Quantity::ZERO);
-        let there = quantity.min(shelf);
-        let from_shelf = if there.is_zero() { Parts::ZERO } else { self.value.share(there, shelf) };
-        let missing = quantity.minus(there);
+        let (mut missing, mut sum) = (quantity, Parts::ZERO);
+        for (cost, of) in &self.layers {
+            let takes = missing.min(*of);
+            sum = sum.plus(cost.share(takes, *of));
+            missing = missing.minus(takes);
+        }
         if missing.is_zero() {
-            return Some(from_shelf);
+            return Some(sum);
         }
         let (cost, of) = self.last?;
-        Some(from_shelf.plus(cost.share(missing, of)))
+        Some(sum.plus(cost.share(missing, of)))
     }
 }
 

@@ -325,6 +325,7 @@ pub fn setting(key: SettingKey) -> &'static str {
         SettingKey::NormalFilmHours => "film hours of a normal month",
         SettingKey::BothKey => "how \u{201c}both\u{201d} is shared",
         SettingKey::SlowDown => "filming slows work by",
+        SettingKey::StockFormula => "stock is drawn by",
     }
 }
 

@@ -51,6 +51,7 @@ labels! {
     From "From"
     Gone "Gone"
     Good "Good"
+    Happened "What happened"
     Held "Held for"
     HoursStill "Hours left"
     HoursLeft "Hours left in it"

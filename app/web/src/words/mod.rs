@@ -32,6 +32,7 @@ pub mod refusal;
 pub mod salvage;
 pub mod same;
 pub mod sample;
+pub mod shelf;
 pub mod shop;
 pub mod steps;
 pub mod stock;

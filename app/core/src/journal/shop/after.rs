@@ -42,7 +42,7 @@ impl Shop {
         self.stretches.retain(|it| it.order.entry != entry);
         self.sorts.retain(|it| it.order.entry != entry);
         self.draws.retain(|it| it.order.entry != entry);
-        self.emptied.retain(|it| it.order.entry != entry);
+        self.looks.retain(|it| it.order.entry != entry);
         self.trips.retain(|it| it.order.entry != entry);
         self.expenses.retain(|it| it.order.entry != entry);
         self.notes.retain(|it| it.order.entry != entry);
@@ -57,7 +57,7 @@ impl Shop {
             Body::Stretch(_) => into_place(&mut self.stretches, |it| it.order),
             Body::Sort(_) => into_place(&mut self.sorts, |it| it.order),
             Body::Draw(_) => into_place(&mut self.draws, |it| it.order),
-            Body::Shelf(_) => into_place(&mut self.emptied, |it| it.order),
+            Body::Shelf(_) => into_place(&mut self.looks, |it| it.order),
             Body::Trip(_) => into_place(&mut self.trips, |it| it.order),
             Body::Expense(_) => into_place(&mut self.expenses, |it| it.order),
             Body::Note(_) => into_place(&mut self.notes, |it| it.order),

@@ -5,6 +5,7 @@
 
 mod after;
 mod facts;
+mod looks;
 mod money;
 mod odd;
 mod receipts;
@@ -19,13 +20,14 @@ mod tools;
 mod work;
 
 pub use facts::{Build, Expense, Note, Person, Photo, Rate, Stage, Trip};
+pub use looks::Look;
 pub use money::{BuildState, ByProduct, Film, HandOver, Income, Made, Received};
 use odd::lost;
 pub use odd::{Field, Odd};
 pub use receipts::{Receipt, Shared};
 pub use same::Merged;
 pub use steps::Step;
-pub use stock::{Draw, Emptied, Item, Lot, NewStock, Sort};
+pub use stock::{Draw, Item, Lot, NewStock, Sort};
 pub use tax::{tax_in, tax_in_typed, tax_on, tax_typed, with_tax};
 pub use tools::{Blade, MonthlyCost, Tool, ToolHours};
 pub use work::{Drying, Interval, Stretch, Time};
@@ -67,8 +69,8 @@ pub struct Shop {
     pub sorts: Vec<Sort>,
     /// Draws and returns.
     pub draws: Vec<Draw>,
-    /// Lots and items found empty.
-    pub emptied: Vec<Emptied>,
+    /// What was found on the shelf, or went from it without a build.
+    pub looks: Vec<Look>,
     /// Drives.
     pub trips: Vec<Trip>,
     /// Money paid directly.
@@ -152,6 +154,7 @@ impl Shop {
         for (order, body) in later {
             shop.second(order, body);
         }
+        shop.settings.settle();
         shop.share_receipts();
         shop
     }
@@ -226,8 +229,8 @@ impl Shop {
                 self.draws.push(draw);
             }
             Body::Shelf(shelf) => {
-                let emptied = Emptied::read(order, shelf, self.all_items());
-                self.emptied.push(emptied);
+                let look = Look::read(order, shelf, &self.lots, self.all_items(), &mut tell);
+                self.looks.push(look);
             }
             Body::Trip(trip) => self.trips.push(Trip::read(order, trip, &mut tell)),
             Body::Stretch(stretch) => self.stretches.push(Stretch::read(order, stretch, &mut tell)),

@@ -36,7 +36,12 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
         Body::Drying(drying) => it.drying(drying),
         Body::Trip(trip) => it.trip(trip),
         Body::Sort(sort) => it.sort(sort),
-        Body::Shelf(shelf) => vec![(Label::Of, gaps::name(view.shop, shelf.of))],
+        Body::Shelf(shelf) => vec![
+            (Label::Of, gaps::name(view.shop, shelf.of)),
+            (Label::Happened, crate::words::shelf::look(shelf.state).to_owned()),
+            (Label::Quantity, shelf.quantity.map(|many| looked(view, many, shelf)).unwrap_or_default()),
+            (Label::Note, shelf.note.clone().unwrap_or_default()),
+        ],
         Body::Build(build) => vec![
             (Label::Name, build.title.clone()),
             (Label::Pieces, build.items.to_string()),
@@ -117,6 +122,18 @@ pub fn person(view: &View, id: Id) -> String {
 /// A stage by name.
 pub fn stage(view: &View, id: Id) -> String {
     view.shop.stages.get(&id).map_or_else(|| words::gone().to_owned(), |stage| stage.name.clone())
+}
+
+/// How much was counted or went, as typed.
+pub fn looked(view: &View, many: Dec, shelf: &kinds::Shelf) -> String {
+    let unit = shelf.unit.unwrap_or_else(|| stock_unit(view, shelf.of));
+    amount(view, many, unit, shelf.of)
+}
+
+/// What a lot or item is counted in.
+pub fn stock_unit(view: &View, of: Source) -> Unit {
+    let (Source::Lot(id) | Source::Item(id)) = of;
+    crate::screens::stock::thing::Thing::of(view.shop, id).map_or(Unit::Each, |thing| thing.unit)
 }
 
 /// A quantity as typed, with its unit and the maker's own word.

@@ -169,7 +169,12 @@ fn said(view: &View, entry: Id) -> Said {
             let found = words::good_and_culled(&amount(it.good), &amount(it.culled));
             Said { under: vec![found], ..plain(gaps::name(view.shop, Source::Lot(it.lot))) }
         }
-        Body::Shelf(it) => plain(gaps::name(view.shop, it.of)),
+        Body::Shelf(it) => {
+            let many = it.quantity.map(|many| facts::looked(view, many, it)).unwrap_or_default();
+            let what = words::comma(&gaps::name(view.shop, it.of), &many);
+            let under = it.note.clone().into_iter().collect();
+            Said { kind: crate::words::shelf::look(it.state).to_owned(), under, ..plain(what) }
+        }
         Body::Build(it) => plain(it.title.clone()),
         Body::Person(it) => plain(it.name.clone()),
         Body::Stage(it) => plain(words::comma(&it.name, common::side(it.side))),

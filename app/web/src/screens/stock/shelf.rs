@@ -13,7 +13,7 @@ use crate::{
     },
     screens::trouble::Troubles,
     shell::{Desk, Place, frame::Places, mark::LastMarkHere},
-    words::{gaps, receipts, stock as words},
+    words::{gaps, receipts, shelf, stock as words},
 };
 use benchslate_core::measure::InOrder;
 use benchslate_core::{
@@ -106,12 +106,13 @@ fn keys(desk: Desk, empty: bool) -> AnyView {
     view! {
         <Keys class="low">
             <KeyLink label=words::add_a_lot().to_owned() href=Place::NewLot.href()/>
-            {sort}
             <KeyLink
                 label=receipts::receipt_now().to_owned()
                 note=receipts::lines_later().to_owned()
                 href=Place::Receipt(None).href()
             />
+            {sort}
+            <KeyLink label=shelf::count().to_owned() href=Place::Count.href()/>
         </Keys>
         <Keys>
             <KeyLink label=words::use_stock().to_owned() kind=KeyKind::Filled href=Place::Use(None).href()/>

@@ -46,6 +46,7 @@ pub(super) fn setting() -> impl Strategy<Value = Body> {
         SettingKey::NormalFilmHours,
         SettingKey::BothKey,
         SettingKey::SlowDown,
+        SettingKey::StockFormula,
         SettingKey::Currency,
     ][..];
     let words = prop::sample::select(&["income", "month", "hours", "", "JPY"][..]).prop_map(String::from);
