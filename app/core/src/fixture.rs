@@ -312,6 +312,7 @@ impl Fixture {
                 .map(|by| if by == "client" { SuppliedBy::Client } else { SuppliedBy::Sponsor }),
             mark: None,
             whence: words.named("from"),
+            abroad: None,
             name: called,
         }
         .into()
@@ -365,7 +366,8 @@ impl Fixture {
         let tax_back = back.is_some();
         let receipt = words.named("receipt").map(|receipt| self.id(&receipt));
         let (on, tax, one_off) = (On::Day(self.day), tax.or(back), words.flag("one-off"));
-        kinds::Expense { on, what, amount, tax, tax_back, bearer, side, receipt, one_off }.into()
+        kinds::Expense { on, what, amount, tax, tax_back, bearer, side, receipt, one_off, abroad: None }
+            .into()
     }
 
     fn stretch(&mut self, words: &mut Words) -> Body {

@@ -1,7 +1,7 @@
 //! The shelf: what is left of every lot and item, its cost, and what a draw now would cost.
 
 use super::{
-    Books, CostKind, Flag, Gap, Parts,
+    Books, CostKind, Flag, Gap, Like, Parts,
     stock::{DrawRow, ItemAccount, LotAccount},
 };
 use crate::{
@@ -37,6 +37,24 @@ impl UnitCost {
     }
 }
 
+/// Under what an item is low.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LowUnder {
+    /// The maker's own mark.
+    Mark(Quantity),
+    /// What the last like build drew.
+    Like(Like),
+}
+
+impl LowUnder {
+    /// How much there ought to be.
+    pub fn quantity(self) -> Quantity {
+        match self {
+            LowUnder::Mark(quantity) | LowUnder::Like(Like { quantity, .. }) => quantity,
+        }
+    }
+}
+
 /// A lot by itself, or an item with all its lots.
 #[derive(Clone, Debug, PartialEq)]
 pub struct ShelfLine {
@@ -59,8 +77,10 @@ pub struct ShelfLine {
     pub parts: Parts,
     /// Left, and of how much: what a full box would be. None where that can't be said.
     pub share: Option<(Quantity, Quantity)>,
-    /// Less is left than the maker wants to have.
+    /// Less is left than there ought to be.
     pub low: bool,
+    /// Under what it is low; none: of a lot, and of an item that nobody set a mark for and no like build drew.
+    pub low_under: Option<LowUnder>,
     /// What its cost lacks.
     pub gaps: Vec<Gap>,
     /// What is odd.
@@ -147,15 +167,22 @@ impl Books {
         }
     }
 
-    /// An item with a mark is on view even where nothing is left.
+    /// An item with a mark, or that an open build will take, is on view even where nothing is left.
     fn item_line(&self, id: Id, account: &ItemAccount) -> Option<ShelfLine> {
         let line = self.line_of(id, account);
-        (!account.quantity.is_zero() || !line.parts.is_zero() || line.low).then_some(line)
+        let missed = match line.low_under {
+            Some(LowUnder::Mark(_)) => line.low,
+            Some(LowUnder::Like(like)) => line.low && like.for_build.is_some(),
+            None => false,
+        };
+        (!account.quantity.is_zero() || !line.parts.is_zero() || missed).then_some(line)
     }
 
     fn line_of(&self, id: Id, account: &ItemAccount) -> ShelfLine {
         let item = self.shop.items.get(&id);
-        let low = item.and_then(|item| item.low).is_some_and(|low| account.quantity < low);
+        let mark = item.and_then(|item| item.low).map(LowUnder::Mark);
+        let low_under = mark.or_else(|| self.likes.of_item(id).map(LowUnder::Like));
+        let low = low_under.is_some_and(|under| account.quantity < under.quantity());
         let draws = self.stock.rows_of(Source::Item(id));
         let odd = draws.flat_map(|row| &row.flags).filter(|flag| matches!(flag, Flag::NegativeShelf { .. }));
         ShelfLine {
@@ -169,6 +196,7 @@ impl Books {
             parts: account.held(),
             share: (!account.full.is_zero()).then_some((account.quantity, account.full)),
             low,
+            low_under,
             gaps: account.gaps.clone(),
             flags: odd.copied().collect(),
         }
@@ -188,6 +216,7 @@ fn lot_line(lot: &LotAccount) -> ShelfLine {
         parts: lot.shelf(),
         share: left.zip(lot.usable),
         low: false,
+        low_under: None,
         gaps: lot.gaps.clone(),
         flags: lot.flags.clone(),
     }

@@ -3,6 +3,7 @@
 pub mod away;
 pub mod bench;
 pub mod builds;
+pub mod buying;
 pub mod cautions;
 pub mod cost;
 pub mod drying;
@@ -71,7 +72,8 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Homeless => view! { <notes::HomelessSheet/> },
         Place::Plan => view! { <builds::PlanSheet/> },
         Place::NewBuild => view! { <builds::NewBuildSheet/> },
-        Place::Stock | Place::Buying => view! { <stock::StockSheet/> },
+        Place::Stock => view! { <stock::StockSheet/> },
+        Place::Buying => view! { <buying::BuyingSheet/> },
         Place::Use(of) => view! { <stock::UseSheet of/> },
         Place::NewLot => view! { <stock::NewLotSheet/> },
         Place::Lot(id) => view! { <stock::LotSheet lot=id/> },

@@ -15,6 +15,7 @@ pub fn title(kind: Kind) -> &'static str {
         Kind::Film => "The film",
         Kind::Step => "New step",
         Kind::Shelf => "Gone from the shelf",
+        Kind::BuyLine => "To buy",
         _ => "Nothing to add here",
     }
 }
@@ -46,6 +47,7 @@ pub fn note(kind: Kind) -> Option<&'static str> {
             "Hours of each who is at it. Quick: one time in ten it is quicker; slow: one time in ten slower. What it usually takes is enough."
         }
         Kind::Film => "Twelve minutes and a half are 12.5. What is not known yet stays empty.",
+        Kind::BuyLine => super::buying::what_a_line_does(),
         Kind::Shelf => {
             "Borne by the shop on a line of its own, never by the next build. A count says what lies there now."
         }

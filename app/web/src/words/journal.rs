@@ -153,6 +153,7 @@ pub fn kind(kind: Kind) -> &'static str {
         Kind::Photo => "photo",
         Kind::Retired => "put away",
         Kind::Same => "same",
+        Kind::BuyLine => "to buy",
     }
 }
 
@@ -494,4 +495,9 @@ pub fn quick_above() -> &'static str {
 /// By the field: slow is shorter than usual.
 pub fn slow_below() -> &'static str {
     "Slow is the longest of the three."
+}
+
+/// Under the key to the list of what is to be bought.
+pub fn the_whole_list() -> &'static str {
+    "the whole list"
 }

@@ -15,12 +15,15 @@ macro_rules! labels {
 
 labels! {
     Address "Where to see it"
+    Abroad "Abroad, as shown"
+    AbroadIn "Its currency"
     AMonth "A month"
     Amount "Amount"
     Back "Tax can be got back"
     Before "Hours before"
     Begun "Begun"
     Bill "Tools in it, kWh"
+    Bought "Bought as"
     Breaks "Breaks"
     By "Supplied by"
     Camera "Camera"

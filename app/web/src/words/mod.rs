@@ -7,6 +7,7 @@ pub mod away;
 pub mod bearing;
 pub mod bench;
 pub mod builds;
+pub mod buying;
 pub mod cautions;
 pub mod common;
 pub mod correcting;

@@ -247,3 +247,8 @@ pub fn held_keys() -> &'static str {
 pub fn worth() -> &'static str {
     "Worth"
 }
+
+/// Beside the row that leads to the shelf of a day.
+pub fn on_any_day() -> &'static str {
+    "on any day, for the books"
+}

@@ -52,7 +52,7 @@ pub(super) struct Line {
 pub(super) struct History(Vec<Line>);
 
 pub(super) fn line() -> impl Strategy<Value = Line> {
-    (0..39_u8, 0..64_usize, 0..64_usize, 0..4_000_u32, 1..29_u32)
+    (0..40_u8, 0..64_usize, 0..64_usize, 0..4_000_u32, 1..29_u32)
         .prop_map(|(does, what, of, amount, day)| Line { does, what, of, amount, day })
 }
 
@@ -144,6 +144,7 @@ impl Line {
                 let formula = ["first_in_first_out", "moving_average", "first_in_first_out", "odd"][what % 4];
                 format!("setting formula {formula} from 2026-02-{:02}", 1 + of % 28)
             }
+            39 => format!("buy {number} {item} for {}", pick(&["bench", "trays"], of)),
             31 => format!("dry oak held {} next {amount}", amount % 90),
             32 => format!("photo for {bearer}"),
             33 => format!("photo of {named}"),

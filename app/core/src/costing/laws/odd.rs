@@ -116,6 +116,7 @@ fn lot() -> impl Strategy<Value = Body> {
             by: None,
             mark: None,
             whence: Some("barn".into()),
+            abroad: None,
         }
         .into()
     })
@@ -177,6 +178,7 @@ fn work() -> impl Strategy<Value = Body> {
     let expense = (on(), number(), maybe(), borne).prop_map(|(on, amount, tax, borne)| {
         let (bearer, side, one_off, receipt) = borne;
         kinds::Expense {
+            abroad: None,
             on,
             what: String::new(),
             amount,

@@ -48,6 +48,7 @@ impl Shop {
         self.notes.retain(|it| it.order.entry != entry);
         self.dryings.retain(|it| it.order.entry != entry);
         self.photos.retain(|it| it.order.entry != entry);
+        self.buy_lines.retain(|it| it.order.entry != entry);
         self.odd.retain(|(of, _)| *of != entry);
     }
 
@@ -63,6 +64,7 @@ impl Shop {
             Body::Note(_) => into_place(&mut self.notes, |it| it.order),
             Body::Drying(_) => into_place(&mut self.dryings, |it| it.order),
             Body::Photo(_) => into_place(&mut self.photos, |it| it.order),
+            Body::BuyLine(_) => into_place(&mut self.buy_lines, |it| it.order),
             Body::Lot(_)
             | Body::Person(_)
             | Body::Stage(_)
@@ -109,7 +111,8 @@ fn stands_alone(journal: &Journal, entry: Id) -> bool {
             | Body::Trip(_)
             | Body::Note(_)
             | Body::Drying(_)
-            | Body::Photo(_) => true,
+            | Body::Photo(_)
+            | Body::BuyLine(_) => true,
             // A line of a receipt takes from the other lines.
             Body::Expense(it) => it.receipt.is_none(),
             Body::Lot(_)

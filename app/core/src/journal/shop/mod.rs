@@ -4,6 +4,7 @@
 //! for what can be made of it; nothing is dropped without a word.
 
 mod after;
+mod buying;
 mod facts;
 mod looks;
 mod money;
@@ -19,6 +20,7 @@ mod told;
 mod tools;
 mod work;
 
+pub use buying::BuyLine;
 pub use facts::{Build, Expense, Note, Person, Photo, Rate, Stage, Trip};
 pub use looks::Look;
 pub use money::{BuildState, ByProduct, Film, HandOver, Income, Made, Received};
@@ -107,6 +109,8 @@ pub struct Shop {
     pub dryings: Vec<Drying>,
     /// Pictures.
     pub photos: Vec<Photo>,
+    /// What is to be bought, and was.
+    pub buy_lines: Vec<BuyLine>,
     /// What is odd, by entry.
     pub odd: Vec<(Id, Odd)>,
 }
@@ -210,7 +214,8 @@ impl Shop {
             | Body::Same(_)
             | Body::Film(_)
             | Body::SeriesEnd(_)
-            | Body::Step(_) => later.push((order, body)),
+            | Body::Step(_)
+            | Body::BuyLine(_) => later.push((order, body)),
         }
     }
 
@@ -238,6 +243,10 @@ impl Shop {
             Body::Note(note) => self.notes.push(Note::read(order, note)),
             Body::Drying(drying) => self.dryings.push(Drying::read(order, drying, &mut tell)),
             Body::Photo(photo) => self.photos.push(Photo::read(order, photo)),
+            Body::BuyLine(line) => {
+                let line = BuyLine::read(order, line, self.all_items(), &mut tell);
+                self.buy_lines.push(line);
+            }
             Body::ByProduct(it) => self.by_products.push(ByProduct::read(order, it, &mut tell)),
             Body::ToolHours(it) => self.tool_hours.push(ToolHours::read(order, it, &mut tell)),
             Body::Blade(it) => self.blades.push(Blade::read(order, it, &mut tell)),

@@ -77,7 +77,7 @@ fn stands(desk: Desk, kind: Kind, of: Option<Id>) -> (usize, Signal<Option<OwnSh
         desk.read(|view| view.shop.builds.contains_key(&build)).then_some((build, None))
     });
     let cell = match kind {
-        Kind::Shelf => 2,
+        Kind::Shelf | Kind::BuyLine => 2,
         _ if shops => 4,
         _ => 1,
     };

@@ -1,7 +1,7 @@
 //! What an entry says, fact by fact: on view as it stands, and version against version in its history.
 
 use crate::{
-    screens::away,
+    screens::{away, buying},
     shell::desk::View,
     words::{
         Tongue, away as away_words, cautions, common, drying as dries, gaps, journal as words,
@@ -58,6 +58,15 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
         Body::Same(same) => vec![
             (Label::What, item_as_typed(view, same.item)),
             (Label::SameAs, gaps::name(view.shop, Source::Item(same.is))),
+        ],
+        Body::BuyLine(line) => vec![
+            (Label::What, buying::name(view, line)),
+            (Label::Quantity, buying::many(view, line)),
+            (Label::ForBuild, line.for_build.map(|of| bearer(view, Bearer::Build(of))).unwrap_or_default()),
+            (
+                Label::Bought,
+                line.bought.map(|lot| gaps::name(view.shop, Source::Lot(lot))).unwrap_or_default(),
+            ),
         ],
         Body::Person(person) => it.person(person),
         Body::Stage(stage) => vec![
@@ -268,12 +277,18 @@ impl Facts<'_> {
         vec![
             (Label::What, it.what.clone()),
             (Label::Amount, self.money(Some(it.amount))),
+            (Label::Abroad, self.abroad(it.abroad.as_ref())),
             (Label::Tax, self.money(it.tax)),
             (Label::Back, self.tax_back(it.tax, it.tax_back)),
             (Label::For, bearer(self.view, it.bearer)),
             (Label::SideOf, common::side(it.side).to_owned()),
             (Label::OneOff, one_off(it.one_off)),
         ]
+    }
+
+    /// As the statement shows it: `42.50 EUR`.
+    pub(super) fn abroad(&self, it: Option<&kinds::Abroad>) -> String {
+        it.map(|it| [&self.plain(Some(it.amount)), it.currency.as_str()].join(" ")).unwrap_or_default()
     }
 
     fn lot(&self, it: &kinds::Lot) -> Vec<Fact> {
@@ -288,6 +303,7 @@ impl Facts<'_> {
             (Label::What, words::origin(it.origin).to_owned()),
             (Label::Rough, rough.unwrap_or_else(|| self.plain(Some(it.rough)))),
             (Label::Paid, self.money(it.paid)),
+            (Label::Abroad, self.abroad(it.abroad.as_ref())),
             (Label::OfValue, self.money(it.value)),
             (Label::Fee, self.money(it.fee)),
             (Label::Freight, self.money(it.freight)),

@@ -5,6 +5,7 @@ use super::running_facts;
 use crate::words::income;
 use crate::{
     screens::{
+        buying,
         photos::{self, Pictured},
         receipts,
     },
@@ -174,6 +175,10 @@ fn said(view: &View, entry: Id) -> Said {
             let what = words::comma(&gaps::name(view.shop, it.of), &many);
             let under = it.note.clone().into_iter().collect();
             Said { kind: crate::words::shelf::look(it.state).to_owned(), under, ..plain(what) }
+        }
+        Body::BuyLine(it) => {
+            let under = it.bought.map(|_| crate::words::buying::is_bought().to_owned()).into_iter().collect();
+            Said { under, ..plain(words::comma(&buying::name(view, it), &buying::many(view, it))) }
         }
         Body::Build(it) => plain(it.title.clone()),
         Body::Person(it) => plain(it.name.clone()),

@@ -5,8 +5,8 @@ use benchslate_core::{
     journal::{
         Body, Id, Kind, On,
         kinds::{
-            Bearer, Blade, Film, HandOver, HandedOver, Income, IncomeKind, Made, MonthlyCost, Received,
-            Share, Shelf, ShelfState, Side, Step, Tool, ToolFrom, ToolHours,
+            Bearer, Blade, BuyLine, Film, HandOver, HandedOver, Income, IncomeKind, Made, MonthlyCost,
+            Received, Share, Shelf, ShelfState, Side, Step, Tool, ToolFrom, ToolHours,
         },
     },
     measure::{Day, Dec, InOrder, Instant},
@@ -48,6 +48,16 @@ pub fn blank(view: &View, kind: Kind, of: Option<Id>, bearer: Option<Bearer>, no
             let thing = Thing::of(view.shop, of?)?;
             Shelf::of(on, thing.source, ShelfState::ThrownOut, none, thing.unit).into()
         }
+        Kind::BuyLine => BuyLine {
+            on,
+            item: None,
+            what: String::new(),
+            quantity: None,
+            unit: None,
+            for_build: of,
+            bought: None,
+        }
+        .into(),
         Kind::Setting
         | Kind::Person
         | Kind::Stage

@@ -2,7 +2,9 @@
 
 pub use stock::covers;
 
+mod abroad;
 mod blank;
+mod buying;
 mod chosen;
 mod income;
 mod items;
@@ -107,6 +109,7 @@ pub fn fill(view: &View, body: &Body) -> Option<Vec<(String, String)>> {
         Body::Receipt(it) => paid::fill_receipt(it),
         Body::ByProduct(it) => paid::fill_by_product(it),
         Body::Shelf(it) => looks::fill(view, it),
+        Body::BuyLine(it) => buying::fill(view, it),
         Body::BuildState(_) => Vec::new(),
         Body::Setting(_) | Body::Retired(_) | Body::Same(_) => return None,
     };
@@ -191,6 +194,7 @@ fn specs(body: &Body) -> (Vec<Spec>, bool) {
         Body::Person(_) => (things::PERSON.to_vec(), false),
         Body::Stage(_) => (things::STAGE.to_vec(), true),
         Body::Shelf(it) => (looks::specs(it), false),
+        Body::BuyLine(_) => (buying::LINE.to_vec(), false),
         Body::BuildState(_) => (items::STATE.to_vec(), false),
         Body::Receipt(_) => (paid::RECEIPT.to_vec(), false),
         Body::ByProduct(_) => (paid::BY_PRODUCT.to_vec(), false),
@@ -246,6 +250,7 @@ pub fn read(desk: Desk, form: Form, entry: Id, before: &Body) -> Option<Body> {
             Body::Person(it) => things::person(&typed, it).into(),
             Body::Stage(it) => things::stage(&typed, it).into(),
             Body::Shelf(it) => looks::look(&typed, it).into(),
+            Body::BuyLine(it) => buying::line(&typed, it).into(),
         })
     });
     if let Body::Stretch(it) = before {
