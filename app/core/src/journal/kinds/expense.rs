@@ -34,5 +34,5 @@ pub struct Expense {
     pub one_off: bool,
     /// The same as a statement of another country shows it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub abroad: Option<Abroad>,
+    pub abroad: Option<Box<Abroad>>,
 }

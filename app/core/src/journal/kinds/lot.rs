@@ -151,7 +151,7 @@ pub struct Lot {
     pub whence: Option<String>,
     /// The same as a statement of another country shows it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub abroad: Option<Abroad>,
+    pub abroad: Option<Box<Abroad>>,
 }
 
 impl Lot {

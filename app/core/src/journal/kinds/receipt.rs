@@ -33,5 +33,5 @@ pub struct Receipt {
     pub bearer: Option<Bearer>,
     /// The same as a statement of another country shows it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub abroad: Option<Abroad>,
+    pub abroad: Option<Box<Abroad>>,
 }

@@ -277,7 +277,7 @@ impl Facts<'_> {
         vec![
             (Label::What, it.what.clone()),
             (Label::Amount, self.money(Some(it.amount))),
-            (Label::Abroad, self.abroad(it.abroad.as_ref())),
+            (Label::Abroad, self.abroad(it.abroad.as_deref())),
             (Label::Tax, self.money(it.tax)),
             (Label::Back, self.tax_back(it.tax, it.tax_back)),
             (Label::For, bearer(self.view, it.bearer)),
@@ -303,7 +303,7 @@ impl Facts<'_> {
             (Label::What, words::origin(it.origin).to_owned()),
             (Label::Rough, rough.unwrap_or_else(|| self.plain(Some(it.rough)))),
             (Label::Paid, self.money(it.paid)),
-            (Label::Abroad, self.abroad(it.abroad.as_ref())),
+            (Label::Abroad, self.abroad(it.abroad.as_deref())),
             (Label::OfValue, self.money(it.value)),
             (Label::Fee, self.money(it.fee)),
             (Label::Freight, self.money(it.freight)),

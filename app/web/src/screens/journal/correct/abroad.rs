@@ -16,7 +16,7 @@ pub fn fill(it: Option<&Abroad>) -> [(&'static str, String); 2] {
 }
 
 /// Both or neither.
-pub fn read(typed: &Typed) -> Option<Abroad> {
+pub fn read(typed: &Typed) -> Option<Box<Abroad>> {
     let amount = typed.form.read("abroad", number::amount).map(Dec);
     let code = typed.form.now("abroad-currency").trim().to_uppercase();
     let known = currency::codes().any(|it| it == code);
@@ -30,6 +30,6 @@ pub fn read(typed: &Typed) -> Option<Abroad> {
             typed.form.wrong("abroad-currency", money::currency_abroad().to_owned());
             None
         }
-        Some(amount) => Some(Abroad { amount, currency: code }),
+        Some(amount) => Some(Box::new(Abroad { amount, currency: code })),
     }
 }

@@ -34,7 +34,7 @@ pub fn fill_expense(it: &Expense) -> Vec<(&'static str, String)> {
         ("side", side_code(it.side).to_owned()),
         (one_off::FIELD, one_off::code(it.one_off).to_owned()),
     ];
-    filled.extend(abroad::fill(it.abroad.as_ref()));
+    filled.extend(abroad::fill(it.abroad.as_deref()));
     filled
 }
 
@@ -77,7 +77,7 @@ pub fn fill_receipt(it: &Receipt) -> Vec<(&'static str, String)> {
         ("tax-back", tick(it.tax_back)),
         ("bearer", it.bearer.map(choices::code).unwrap_or_else(|| "shop".to_owned())),
     ];
-    filled.extend(abroad::fill(it.abroad.as_ref()));
+    filled.extend(abroad::fill(it.abroad.as_deref()));
     filled
 }
 

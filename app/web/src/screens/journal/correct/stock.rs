@@ -166,7 +166,7 @@ pub fn fill_lot(it: &Lot) -> Vec<(&'static str, String)> {
         ("new-seen", new.and_then(|new| new.seen.clone()).unwrap_or_default()),
         (MARK, it.mark.map(choices::mark_code).unwrap_or_default().to_owned()),
     ];
-    filled.extend(abroad::fill(it.abroad.as_ref()));
+    filled.extend(abroad::fill(it.abroad.as_deref()));
     filled
 }
 
