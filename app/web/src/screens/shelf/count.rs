@@ -22,7 +22,7 @@ use crate::{
         frame::Places,
         mark::LastMarkHere,
     },
-    words::{common, shelf as words, stock},
+    words::{common, shelf as words, stock, units},
 };
 use benchslate_core::{
     costing::Books,
@@ -145,6 +145,7 @@ fn field(desk: Desk, form: Form, rows: Memo<Vec<Row>>, name: String) -> AnyView 
             typing=Typing::Decimal
             value=form.signal_of(name.clone())
             adds=Signal::derive(adds)
+            unit=Signal::derive(move || row.get().map(|row| units::short(row.thing.unit).to_owned()).filter(|it| !it.is_empty()))
             error=form.error_of(name.clone())
             on_input=Callback::new(move |text: String| form.set(&set, text))
         />
@@ -211,7 +212,7 @@ fn keep(desk: Desk, form: Form, rows: &[Row]) {
             });
             looks.collect()
         },
-        move |after| marked(&after, &first, many, more, &entries),
+        move |after| marked(after, &first, many, more, &entries),
         move |done| {
             if done.is_ok() {
                 form.done(desk);

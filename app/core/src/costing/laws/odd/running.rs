@@ -170,7 +170,8 @@ fn items() -> impl Strategy<Value = Body> {
                 kinds::BuyLine { on, item, what: String::new(), quantity, unit: None, for_build, bought }
                     .into()
             });
-    prop_oneof![1 => buy, 2 => made, 2 => handed, 3 => state, 1 => drying, 1 => photo, 1 => film, 1 => end].boxed()
+    prop_oneof![1 => buy, 2 => made, 2 => handed, 3 => state, 1 => drying, 1 => photo, 1 => film, 1 => end]
+        .boxed()
 }
 
 /// Anything about running the shop.
