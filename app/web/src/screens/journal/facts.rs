@@ -36,12 +36,7 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
         Body::Drying(drying) => it.drying(drying),
         Body::Trip(trip) => it.trip(trip),
         Body::Sort(sort) => it.sort(sort),
-        Body::Shelf(shelf) => vec![
-            (Label::Of, gaps::name(view.shop, shelf.of)),
-            (Label::Happened, crate::words::shelf::look(shelf.state).to_owned()),
-            (Label::Quantity, shelf.quantity.map(|many| looked(view, many, shelf)).unwrap_or_default()),
-            (Label::Note, shelf.note.clone().unwrap_or_default()),
-        ],
+        Body::Shelf(shelf) => look(view, shelf),
         Body::Build(build) => vec![
             (Label::Name, build.title.clone()),
             (Label::Pieces, build.items.to_string()),
@@ -59,15 +54,7 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
             (Label::What, item_as_typed(view, same.item)),
             (Label::SameAs, gaps::name(view.shop, Source::Item(same.is))),
         ],
-        Body::BuyLine(line) => vec![
-            (Label::What, buying::name(view, line)),
-            (Label::Quantity, buying::many(view, line)),
-            (Label::ForBuild, line.for_build.map(|of| bearer(view, Bearer::Build(of))).unwrap_or_default()),
-            (
-                Label::Bought,
-                line.bought.map(|lot| gaps::name(view.shop, Source::Lot(lot))).unwrap_or_default(),
-            ),
-        ],
+        Body::BuyLine(line) => to_buy(view, line),
         Body::Person(person) => it.person(person),
         Body::Stage(stage) => vec![
             (Label::Name, stage.name.clone()),
@@ -96,6 +83,24 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
     facts.push((Label::Day, it.on(body.on())));
     facts.retain(|(_, text)| !text.is_empty());
     facts
+}
+
+fn look(view: &View, it: &kinds::Shelf) -> Vec<Fact> {
+    vec![
+        (Label::Of, gaps::name(view.shop, it.of)),
+        (Label::Happened, crate::words::shelf::look(it.state).to_owned()),
+        (Label::Quantity, it.quantity.map(|many| looked(view, many, it)).unwrap_or_default()),
+        (Label::Note, it.note.clone().unwrap_or_default()),
+    ]
+}
+
+fn to_buy(view: &View, it: &kinds::BuyLine) -> Vec<Fact> {
+    vec![
+        (Label::What, buying::name(view, it)),
+        (Label::Quantity, buying::many(view, it)),
+        (Label::ForBuild, it.for_build.map(|of| bearer(view, Bearer::Build(of))).unwrap_or_default()),
+        (Label::Bought, it.bought.map(|lot| gaps::name(view.shop, Source::Lot(lot))).unwrap_or_default()),
+    ]
 }
 
 /// What differs, in words: one for each fact that was changed.
