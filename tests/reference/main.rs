@@ -5,6 +5,7 @@ mod board_feet;
 mod cautions;
 mod cost_sheet;
 mod dressed_sizes;
+mod first_in_first_out;
 mod income;
 mod job_cost_sheet;
 mod joint_costs;

@@ -22,7 +22,7 @@ use crate::{
     costing::{Books, Part, PartOf, Path, Sign, Statement, Value},
     journal::{
         Body, Change, Id, Journal, On, Pen, Shop,
-        kinds::{self, Bearer, Origin, Role, ShelfState, Side, Source, Span, SuppliedBy, Use},
+        kinds::{self, Bearer, Origin, Role, Side, Source, Span, SuppliedBy, Use},
         stages::{STANDING, standing_id},
     },
     measure::{Day, Instant, TimeOfDay, Unit, When, Zone},
@@ -122,7 +122,7 @@ impl Fixture {
 
     /// The last second of the last day named.
     pub fn end(&self) -> Instant {
-        Instant(self.zone.start_of(self.last.succ()).0 - 1)
+        self.zone.end_of(self.last)
     }
 
     /// The books at the end.
@@ -228,7 +228,8 @@ impl Fixture {
             }
             "draw" => self.draw(words),
             "return" => self.give_back(words),
-            "empty" => kinds::Shelf { on, of: self.source(&words.next()), state: ShelfState::Empty }.into(),
+            "empty" => kinds::Shelf::empty(on, self.source(&words.next())).into(),
+            "count" | "throw" | "give" => self.look(kind, words),
             "expense" => self.expense(words),
             "stretch" => self.stretch(words),
             "dry" => self.dry(words),
@@ -311,6 +312,7 @@ impl Fixture {
                 .map(|by| if by == "client" { SuppliedBy::Client } else { SuppliedBy::Sponsor }),
             mark: None,
             whence: words.named("from"),
+            abroad: None,
             name: called,
         }
         .into()
@@ -334,7 +336,7 @@ impl Fixture {
         let bearer = self.bearer(&words.named("for").unwrap());
         let side = words.named("side").map(|it| side(&it));
         kinds::Draw {
-            on: On::Day(self.day),
+            on: self.when(words),
             from,
             quantity,
             unit,
@@ -351,7 +353,7 @@ impl Fixture {
         let quantity = dec(&words.next());
         let returns = self.id(&words.named("of").unwrap());
         let Some(Body::Draw(draw)) = self.journal.last_body(returns) else { panic!("no draw") };
-        let on = On::Day(self.day);
+        let on = self.when(words);
         kinds::Draw { on, quantity, returns: Some(returns), note: None, ..draw.clone() }.into()
     }
 
@@ -364,7 +366,8 @@ impl Fixture {
         let tax_back = back.is_some();
         let receipt = words.named("receipt").map(|receipt| self.id(&receipt));
         let (on, tax, one_off) = (On::Day(self.day), tax.or(back), words.flag("one-off"));
-        kinds::Expense { on, what, amount, tax, tax_back, bearer, side, receipt, one_off }.into()
+        kinds::Expense { on, what, amount, tax, tax_back, bearer, side, receipt, one_off, abroad: None }
+            .into()
     }
 
     fn stretch(&mut self, words: &mut Words) -> Body {
@@ -416,6 +419,11 @@ impl Fixture {
         let (hour, minute) = text.split_once(':').unwrap();
         let time = TimeOfDay::of(hour.parse().unwrap(), minute.parse().unwrap(), 0).unwrap();
         self.zone.when(self.zone.at(day, time))
+    }
+
+    /// `time 10:00`, else the whole day.
+    fn when(&self, words: &mut Words) -> On {
+        words.named("time").map_or(On::Day(self.day), |time| On::At(self.moment(&time)))
     }
 
     fn bearer(&self, name: &str) -> Bearer {

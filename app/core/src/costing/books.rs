@@ -10,6 +10,7 @@ use super::{
     direct::{self, ExpenseRow, TripRow},
     income::{self, IncomeRow},
     labour::{self, LabourRow},
+    likes::Likes,
     one_off::{self, Series},
     outlook::{self, ToCome},
     overhead::Months,
@@ -66,6 +67,7 @@ pub struct Books {
     pub(crate) made: BTreeMap<Id, Items>,
     pub(crate) incomes: Vec<IncomeRow>,
     pub(crate) series: Vec<Series>,
+    pub(crate) likes: Likes,
     /// Which of them a build shares in.
     pub(crate) in_series: FxHashMap<Id, usize>,
     /// What the steps of a build still cost.
@@ -108,9 +110,10 @@ impl Books {
         let stock = stock::stock(shop, &facts, &mut ledgers, last, frozen);
         let (made, incomes) = (batch::made(shop, last), income::rows(shop, last));
         ledgers.index_incomes(&incomes);
+        let likes = Likes::of(shop, last, &stock.rows);
         let (series, in_series, to_come) = (Vec::new(), FxHashMap::default(), BTreeMap::new());
         let mut books =
-            Books { as_of, ledgers, stock, shop: facts, made, incomes, series, in_series, to_come };
+            Books { as_of, ledgers, stock, shop: facts, made, incomes, series, likes, in_series, to_come };
         books.series = one_off::series(&books, shop);
         for (at, series) in books.series.iter().enumerate() {
             books.in_series.extend(series.shares.iter().map(|(build, ..)| (*build, at)));

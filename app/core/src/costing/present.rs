@@ -27,6 +27,11 @@ pub fn alone(statement: &Statement, minor: u8) -> Level<'_> {
     under(statement, shown, minor)
 }
 
+/// The parts of a figure that is shown so, in their order.
+pub fn below(statement: &Statement, shown: Shown) -> Vec<Option<Shown>> {
+    under(statement, Some(shown), shown.minor()).parts
+}
+
 /// From a root down to the end of an address, the root first. None: the address opens nothing here.
 pub fn open<'a>(root: &'a Statement, path: &Path, minor: u8) -> Option<Vec<Level<'a>>> {
     let (_, rest) = path.steps.split_first()?;

@@ -1,6 +1,6 @@
 //! Which rule a figure follows, with what it is about; and how a leaf was worked out, in numbers.
 
-use super::{Hours, overhead::Month, sides::OneSide};
+use super::{Hours, Why, overhead::Month, sides::OneSide};
 use crate::{
     journal::{
         Id,
@@ -236,6 +236,28 @@ pub enum Rule {
     BuildPaidAnHour {
         /// Own hours in what was drawn.
         hours: Hours,
+    },
+    /// What lies on the shelf, in money and paid labour.
+    OnTheShelf,
+    /// Of this, one lot or item.
+    Held {
+        /// Which.
+        source: Source,
+        /// The kind that a draw of it is.
+        kind: CostKind,
+        /// How much; none where that can't be said.
+        quantity: Option<Quantity>,
+        /// In which unit.
+        unit: Unit,
+        /// Money of one, rounded to 10⁻⁶ for printing only.
+        unit_cost: Option<Money>,
+    },
+    /// What the shop lost of its stock.
+    StockLosses,
+    /// Of this, what went for one reason.
+    WrittenOff {
+        /// Why.
+        why: Why,
     },
     /// All that a lot cost.
     LotCost {

@@ -1,7 +1,7 @@
 //! The shelf: what is left of every lot and item, its cost, and what a draw now would cost.
 
 use super::{
-    Books, CostKind, Flag, Gap, Parts,
+    Books, CostKind, Flag, Gap, Like, Parts,
     stock::{DrawRow, ItemAccount, LotAccount},
 };
 use crate::{
@@ -37,6 +37,24 @@ impl UnitCost {
     }
 }
 
+/// Under what an item is low.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LowUnder {
+    /// The maker's own mark.
+    Mark(Quantity),
+    /// What the last like build drew.
+    Like(Like),
+}
+
+impl LowUnder {
+    /// How much there ought to be.
+    pub fn quantity(self) -> Quantity {
+        match self {
+            LowUnder::Mark(quantity) | LowUnder::Like(Like { quantity, .. }) => quantity,
+        }
+    }
+}
+
 /// A lot by itself, or an item with all its lots.
 #[derive(Clone, Debug, PartialEq)]
 pub struct ShelfLine {
@@ -59,8 +77,10 @@ pub struct ShelfLine {
     pub parts: Parts,
     /// Left, and of how much: what a full box would be. None where that can't be said.
     pub share: Option<(Quantity, Quantity)>,
-    /// Less is left than the maker wants to have.
+    /// Less is left than there ought to be.
     pub low: bool,
+    /// Under what it is low; none: of a lot, and of an item that nobody set a mark for and no like build drew.
+    pub low_under: Option<LowUnder>,
     /// What its cost lacks.
     pub gaps: Vec<Gap>,
     /// What is odd.
@@ -129,13 +149,6 @@ impl Books {
         row.known.then(|| row.parts.total())
     }
 
-    /// What nobody can take any more: lots that were culled or found empty whole, items found missing.
-    pub fn losses(&self) -> Vec<(Source, Parts)> {
-        let lots = self.stock.lots.iter().map(|(id, lot)| (Source::Lot(*id), lot.lost));
-        let items = self.stock.items.iter().map(|(id, item)| (Source::Item(*id), item.differences));
-        lots.chain(items).filter(|(_, lost)| !lost.is_zero()).collect()
-    }
-
     /// A pooled lot is its item.
     fn account(&self, source: Source) -> Source {
         match source {
@@ -154,15 +167,22 @@ impl Books {
         }
     }
 
-    /// An item with a mark is on view even where nothing is left.
+    /// An item with a mark, or that an open build will take, is on view even where nothing is left.
     fn item_line(&self, id: Id, account: &ItemAccount) -> Option<ShelfLine> {
         let line = self.line_of(id, account);
-        (!account.quantity.is_zero() || !line.parts.is_zero() || line.low).then_some(line)
+        let missed = match line.low_under {
+            Some(LowUnder::Mark(_)) => line.low,
+            Some(LowUnder::Like(like)) => line.low && like.for_build.is_some(),
+            None => false,
+        };
+        (!account.quantity.is_zero() || !line.parts.is_zero() || missed).then_some(line)
     }
 
     fn line_of(&self, id: Id, account: &ItemAccount) -> ShelfLine {
         let item = self.shop.items.get(&id);
-        let low = item.and_then(|item| item.low).is_some_and(|low| account.quantity < low);
+        let mark = item.and_then(|item| item.low).map(LowUnder::Mark);
+        let low_under = mark.or_else(|| self.likes.of_item(id).map(LowUnder::Like));
+        let low = low_under.is_some_and(|under| account.quantity < under.quantity());
         let draws = self.stock.rows_of(Source::Item(id));
         let odd = draws.flat_map(|row| &row.flags).filter(|flag| matches!(flag, Flag::NegativeShelf { .. }));
         ShelfLine {
@@ -176,6 +196,7 @@ impl Books {
             parts: account.held(),
             share: (!account.full.is_zero()).then_some((account.quantity, account.full)),
             low,
+            low_under,
             gaps: account.gaps.clone(),
             flags: odd.copied().collect(),
         }
@@ -195,6 +216,7 @@ fn lot_line(lot: &LotAccount) -> ShelfLine {
         parts: lot.shelf(),
         share: left.zip(lot.usable),
         low: false,
+        low_under: None,
         gaps: lot.gaps.clone(),
         flags: lot.flags.clone(),
     }
@@ -205,7 +227,8 @@ impl LotAccount {
     pub(crate) fn on_shelf(&self) -> Quantity {
         let left = self.left().unwrap_or_default();
         if self.facts.origin == Origin::Salvaged {
-            let sorted = self.found.good.minus(self.drawn).max(Quantity::ZERO);
+            let there = self.found.good.plus(self.more).minus(self.drawn).minus(self.gone);
+            let sorted = there.max(Quantity::ZERO);
             if self.usable.is_some() { sorted.min(left) } else { sorted }
         } else {
             left
@@ -247,22 +270,23 @@ impl ItemAccount {
         self.value.plus(self.unplaced)
     }
 
-    /// Cost and quantity of what is there, else of the last that was.
+    /// Cost and quantity of what is next in line, else of the last that was.
     fn unit(&self) -> Option<(Parts, Quantity)> {
-        let there = (self.quantity > Quantity::ZERO).then_some((self.value, self.quantity));
-        there.or(self.last).filter(|(_, quantity)| !quantity.is_zero())
+        self.layers.first().copied().or(self.last).filter(|(_, quantity)| !quantity.is_zero())
     }
 
     fn would_cost(&self, quantity: Quantity) -> Option<Parts> {
-        let shelf = self.quantity.max(Quantity::ZERO);
-        let there = quantity.min(shelf);
-        let from_shelf = if there.is_zero() { Parts::ZERO } else { self.value.share(there, shelf) };
-        let missing = quantity.minus(there);
+        let (mut missing, mut sum) = (quantity, Parts::ZERO);
+        for (cost, of) in &self.layers {
+            let takes = missing.min(*of);
+            sum = sum.plus(cost.share(takes, *of));
+            missing = missing.minus(takes);
+        }
         if missing.is_zero() {
-            return Some(from_shelf);
+            return Some(sum);
         }
         let (cost, of) = self.last?;
-        Some(from_shelf.plus(cost.share(missing, of)))
+        Some(sum.plus(cost.share(missing, of)))
     }
 }
 

@@ -108,6 +108,7 @@ mod tests {
 
     fn expense(bearer: Bearer) -> Expense {
         Expense {
+            abroad: None,
             on: On::Day(Day::parse("2026-02-12").unwrap()),
             what: "hall".into(),
             amount: Dec::parse("55").unwrap(),

@@ -172,6 +172,7 @@ fn bears(journal: &Journal, shop: &Shop, entry: Id, body: &Body, about: Bearer) 
         Body::Income(it) if it.shares.is_empty() => is(Bearer::Shop),
         Body::Income(it) => it.shares.iter().any(|share| is(share.bearer)),
         Body::ToolHours(it) => is(it.bearer),
+        Body::BuyLine(it) => is(it.for_build.map_or(Bearer::Shop, Bearer::Build)),
         Body::Setting(_)
         | Body::Person(_)
         | Body::Stage(_)

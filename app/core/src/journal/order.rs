@@ -55,7 +55,8 @@ fn rank(body: &Body) -> u8 {
         | Body::Income(_)
         | Body::Film(_)
         | Body::SeriesEnd(_)
-        | Body::Step(_) => 9,
+        | Body::Step(_)
+        | Body::BuyLine(_) => 9,
         Body::BuildState(_) => 10,
     }
 }

@@ -29,6 +29,14 @@ impl Settings {
         in_force.next_back().map(|row| row.3.as_str())
     }
 
+    /// Every value and its first day, none from the beginning; of two from the same day the one chosen last.
+    pub fn all(&self, key: SettingKey) -> impl Iterator<Item = (Option<Day>, &str)> {
+        let of_key = || self.rows.iter().filter(move |row| row.0 == key);
+        let next = of_key().skip(1).map(Some).chain([None]);
+        let last = of_key().zip(next).filter(|(row, next)| next.is_none_or(|next| next.1 != row.1));
+        last.map(|(row, _)| (row.1, row.3.as_str()))
+    }
+
     /// The value that is in force at the end, whatever the day.
     pub fn latest(&self, key: SettingKey) -> Option<&str> {
         self.rows.iter().rfind(|row| row.0 == key).map(|row| row.3.as_str())

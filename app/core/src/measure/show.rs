@@ -15,6 +15,11 @@ pub struct Shown {
 }
 
 impl Shown {
+    /// Digits after the point.
+    pub fn minor(self) -> u8 {
+        self.minor
+    }
+
     /// Rounded half-even by itself, to `minor` digits after the point (six at most).
     pub fn alone(money: Money, minor: u8) -> Shown {
         let minor = held(minor);

@@ -51,6 +51,11 @@ impl Zone {
         self.at(day, TimeOfDay::MIDNIGHT)
     }
 
+    /// The last second of a local day.
+    pub fn end_of(&self, day: Day) -> Instant {
+        Instant(self.start_of(day.succ()).0.saturating_sub(1))
+    }
+
     /// The instant of a local day and time. Where the clock jumps over it, as far after the jump
     /// as it was typed after its start; where it comes twice, the earlier.
     pub fn at(&self, day: Day, time: TimeOfDay) -> Instant {

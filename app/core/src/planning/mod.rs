@@ -1,5 +1,5 @@
-//! Planning: steps, calendars, the schedule and its forecast, the way back from a publish date.
-//!
-//! An empty room as yet: entries of the plan are not kept in this version.
+//! Planning: what is to be bought; later steps, calendars, the schedule and its forecast, the way back from a publish date.
 //!
 //! Never: money worked out, a clock or a random source read. Kept by: `tidy` (arrows) and the lints.
+
+pub mod buying;

@@ -10,7 +10,7 @@ use std::collections::BTreeSet;
 /// Which of them will probably bear no more work: closed builds, lots found empty, and stock
 /// that nobody works on before it goes into a piece (screws, glue) unless somebody did.
 pub fn settled(shop: &Shop, bearers: &[Bearer]) -> BTreeSet<Bearer> {
-    let emptied = |lot| shop.emptied.iter().any(|it| it.of == Source::Lot(lot));
+    let emptied = |lot| shop.looks.iter().any(|it| it.is_empty() && it.of == Source::Lot(lot));
     let worked = |bearer| shop.stretches.iter().any(|it| it.bearer == bearer);
     let settled = |bearer: &Bearer| match *bearer {
         Bearer::Build(build) => {

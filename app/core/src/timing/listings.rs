@@ -90,6 +90,7 @@ fn lots_got_for_a_build_and_their_sorts_are_in_its_journal() {
     let one = Dec::parse("1").unwrap();
     let lot = bench.enter(
         kinds::Lot {
+            abroad: None,
             on: day("2026-11-02"),
             item: None,
             name: "pews".into(),

@@ -3,6 +3,7 @@
 pub mod away;
 pub mod bench;
 pub mod builds;
+pub mod buying;
 pub mod cautions;
 pub mod cost;
 pub mod drying;
@@ -17,6 +18,7 @@ pub mod notes;
 pub mod photos;
 pub mod receipts;
 pub mod sample;
+pub mod shelf;
 pub mod shop;
 pub mod steps;
 pub mod stock;
@@ -72,6 +74,7 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Plan => view! { <builds::PlanSheet/> },
         Place::NewBuild => view! { <builds::NewBuildSheet/> },
         Place::Stock => view! { <stock::StockSheet/> },
+        Place::Buying => view! { <buying::BuyingSheet/> },
         Place::Use(of) => view! { <stock::UseSheet of/> },
         Place::NewLot => view! { <stock::NewLotSheet/> },
         Place::Lot(id) => view! { <stock::LotSheet lot=id/> },
@@ -88,6 +91,10 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Build(id, Tab::Spent) => view! { <cost::SpentSheet of=id/> },
         Place::Opened(id, path) => view! { <cost::OpenedSheet of=id path/> },
         Place::Saving(id) => view! { <cost::SavingSheet of=id/> },
+        Place::Formula => view! { <shelf::FormulaSheet/> },
+        Place::Count => view! { <shelf::CountSheet/> },
+        Place::Losses => view! { <shelf::LossesSheet/> },
+        Place::OnTheShelf => view! { <shelf::OnTheShelfSheet/> },
         Place::Shop => view! { <shop::ShopSheet/> },
         Place::Person(of) => view! { <shop::PersonSheet of/> },
         Place::Choices => view! { <shop::ChoicesSheet/> },

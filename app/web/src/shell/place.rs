@@ -82,6 +82,16 @@ pub enum Place {
     Return(Id),
     /// Have I got the time?
     Plan,
+    /// By which formula stock is drawn, and what a change would come to.
+    Formula,
+    /// What is counted on the shelf, item by item.
+    Count,
+    /// What the shop lost of its stock.
+    Losses,
+    /// What lay on the shelf at the end of a day.
+    OnTheShelf,
+    /// What is to be bought.
+    Buying,
     /// People, rates, backup.
     Shop,
     /// A person; none: a new one.
@@ -157,6 +167,11 @@ impl Place {
             Place::Use(Some(id)) => format!("use.{id}"),
             Place::Return(id) => format!("return.{id}"),
             Place::Plan => "plan".into(),
+            Place::Formula => "stock-formula".into(),
+            Place::Count => "count".into(),
+            Place::Losses => "stock-losses".into(),
+            Place::OnTheShelf => "on-the-shelf".into(),
+            Place::Buying => "buying".into(),
             Place::Shop => "shop".into(),
             Place::Person(None) => "person".into(),
             Place::Person(Some(id)) => format!("person.{id}"),
@@ -221,6 +236,11 @@ impl Place {
             "new-lot" => Place::NewLot,
             "use" => Place::Use(None),
             "plan" => Place::Plan,
+            "stock-formula" => Place::Formula,
+            "count" => Place::Count,
+            "stock-losses" => Place::Losses,
+            "on-the-shelf" => Place::OnTheShelf,
+            "buying" => Place::Buying,
             "shop" => Place::Shop,
             "person" => Place::Person(None),
             "choices" => Place::Choices,
@@ -326,6 +346,11 @@ mod tests {
             Place::Use(Some(id)),
             Place::Return(id),
             Place::Plan,
+            Place::Formula,
+            Place::Count,
+            Place::Losses,
+            Place::OnTheShelf,
+            Place::Buying,
             Place::Shop,
             Place::Person(None),
             Place::Person(Some(id)),

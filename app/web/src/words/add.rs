@@ -14,6 +14,8 @@ pub fn title(kind: Kind) -> &'static str {
         Kind::HandOver => "Handed over",
         Kind::Film => "The film",
         Kind::Step => "New step",
+        Kind::Shelf => "Gone from the shelf",
+        Kind::BuyLine => "To buy",
         _ => "Nothing to add here",
     }
 }
@@ -45,6 +47,10 @@ pub fn note(kind: Kind) -> Option<&'static str> {
             "Hours of each who is at it. Quick: one time in ten it is quicker; slow: one time in ten slower. What it usually takes is enough."
         }
         Kind::Film => "Twelve minutes and a half are 12.5. What is not known yet stays empty.",
+        Kind::BuyLine => super::buying::what_a_line_does(),
+        Kind::Shelf => {
+            "Borne by the shop on a line of its own, never by the next build. A count says what lies there now."
+        }
         Kind::HandOver => "Profit is shown on those sold; given and left ones at cost.",
         _ => return None,
     })

@@ -240,6 +240,11 @@ pub fn under_the_mark(mark: &str) -> String {
     format!("under your mark of {mark}")
 }
 
+/// Under it: what the last like build drew.
+pub fn went_into(amount: &str, build: &str) -> String {
+    format!("{amount} went into {build}")
+}
+
 /// Under the last of them.
 pub fn more_low(count: usize) -> String {
     format!("and {count} more, on the shelf")

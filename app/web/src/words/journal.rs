@@ -153,6 +153,7 @@ pub fn kind(kind: Kind) -> &'static str {
         Kind::Photo => "photo",
         Kind::Retired => "put away",
         Kind::Same => "same",
+        Kind::BuyLine => "to buy",
     }
 }
 
@@ -325,6 +326,7 @@ pub fn setting(key: SettingKey) -> &'static str {
         SettingKey::NormalFilmHours => "film hours of a normal month",
         SettingKey::BothKey => "how \u{201c}both\u{201d} is shared",
         SettingKey::SlowDown => "filming slows work by",
+        SettingKey::StockFormula => "stock is drawn by",
     }
 }
 
@@ -493,4 +495,9 @@ pub fn quick_above() -> &'static str {
 /// By the field: slow is shorter than usual.
 pub fn slow_below() -> &'static str {
     "Slow is the longest of the three."
+}
+
+/// Under the key to the list of what is to be bought.
+pub fn the_whole_list() -> &'static str {
+    "the whole list"
 }

@@ -15,12 +15,15 @@ macro_rules! labels {
 
 labels! {
     Address "Where to see it"
+    Abroad "Abroad, as shown"
+    AbroadIn "Its currency"
     AMonth "A month"
     Amount "Amount"
     Back "Tax can be got back"
     Before "Hours before"
     Begun "Begun"
     Bill "Tools in it, kWh"
+    Bought "Bought as"
     Breaks "Breaks"
     By "Supplied by"
     Camera "Camera"
@@ -51,6 +54,7 @@ labels! {
     From "From"
     Gone "Gone"
     Good "Good"
+    Happened "What happened"
     Held "Held for"
     HoursStill "Hours left"
     HoursLeft "Hours left in it"

@@ -72,7 +72,7 @@ pub fn on_the_shelf_already() -> &'static str {
 
 /// The name is that of an item.
 pub fn adds_to_it() -> &'static str {
-    "More of what is kept already: one average cost for all of it."
+    "More of what is kept already: drawn together with the rest of it."
 }
 
 /// A field.

@@ -22,3 +22,13 @@ pub fn change_it() -> &'static str {
 pub fn no_currency() -> &'static str {
     "In which currency? Choose it once, then keep this. Kept as typed."
 }
+
+/// A currency of another country without its amount.
+pub fn amount_abroad() -> &'static str {
+    "Type the amount too, as the statement shows it, or leave both empty."
+}
+
+/// An amount of another country without its currency.
+pub fn currency_abroad() -> &'static str {
+    "Type its currency by three letters, like EUR. What was charged in your own stays above, and is what counts."
+}

@@ -3,8 +3,10 @@
 //! A figure is told as a tree: its step, its value, its parts below it; `-` before what is taken off.
 
 mod figures;
+mod formula;
 mod gaps;
 mod labour;
+mod looks;
 mod merged;
 mod money;
 mod salvage;

@@ -52,7 +52,7 @@ pub(super) struct Line {
 pub(super) struct History(Vec<Line>);
 
 pub(super) fn line() -> impl Strategy<Value = Line> {
-    (0..36_u8, 0..64_usize, 0..64_usize, 0..4_000_u32, 1..29_u32)
+    (0..40_u8, 0..64_usize, 0..64_usize, 0..4_000_u32, 1..29_u32)
         .prop_map(|(does, what, of, amount, day)| Line { does, what, of, amount, day })
 }
 
@@ -94,6 +94,8 @@ impl Line {
         let bearer = pick(&["bench", "trays", "shop", "bench", "oak", "elm", "d0"], of);
         let person = pick(&["Ana", "Ada", "Bo"], what);
         let number = hundredths(amount);
+        let time =
+            if amount % 3 == 0 { format!(" time {:02}:{:02}", of % 24, what % 60) } else { String::new() };
         let line = match does {
             0 | 1 => format!(
                 "lot l{at} bought {number} of {item} unit {} paid {}",
@@ -106,10 +108,10 @@ impl Line {
                 pick(&["bench", "trays"], of)
             ),
             3 => format!("sort {named} good {number} culled {}", hundredths(amount % 700)),
-            4 | 5 => format!("draw {number} {named} for {bearer} as d{at}x"),
-            6 | 7 => format!("draw {number} {item} for {bearer} as d{at}x"),
+            4 | 5 => format!("draw {number} {named} for {bearer} as d{at}x{time}"),
+            6 | 7 => format!("draw {number} {item} for {bearer} as d{at}x{time}"),
             8 => match draws.get(of % draws.len().max(1)) {
-                Some(draw) => format!("return {number} of {draw}"),
+                Some(draw) => format!("return {number} of {draw}{time}"),
                 None => format!("expense van {number} for {bearer}"),
             },
             9 => format!("empty {}", if amount % 2 == 0 { named } else { item }),
@@ -132,6 +134,17 @@ impl Line {
             },
             17 => format!("{} {named}", if amount % 2 == 0 { "strike" } else { "again" }),
             35 => format!("same {item} {}", pick(&["disc", "hinge", "board"], of)),
+            36 => match amount % 4 {
+                0 => format!("count {number} {item}{time}"),
+                1 => format!("count {number} {named}{time}"),
+                2 => format!("throw {} {}", hundredths(amount % 301), if of % 2 == 0 { named } else { item }),
+                _ => format!("give {} {}", hundredths(amount % 301), if of % 2 == 0 { named } else { item }),
+            },
+            37 => {
+                let formula = ["first_in_first_out", "moving_average", "first_in_first_out", "odd"][what % 4];
+                format!("setting formula {formula} from 2026-02-{:02}", 1 + of % 28)
+            }
+            39 => format!("buy {number} {item} for {}", pick(&["bench", "trays"], of)),
             31 => format!("dry oak held {} next {amount}", amount % 90),
             32 => format!("photo for {bearer}"),
             33 => format!("photo of {named}"),
@@ -176,7 +189,7 @@ impl Line {
                 )
             }
             29 => format!("close {build}"),
-            35 => match amount % 4 {
+            38 => match amount % 4 {
                 0 => format!("setting both {}", ["income", "hours", "0.4"][what % 3]),
                 1 => format!("setting power-in {}", ["month", "tools"][what % 2]),
                 2 => format!("setting km 0.61 from 2026-02-{:02}", 1 + of % 28),

@@ -116,6 +116,7 @@ fn lot() -> impl Strategy<Value = Body> {
             by: None,
             mark: None,
             whence: Some("barn".into()),
+            abroad: None,
         }
         .into()
     })
@@ -130,13 +131,17 @@ fn stock() -> impl Strategy<Value = Body> {
     );
     let sort = (on(), entry(), number(), number())
         .prop_map(|(on, lot, good, culled)| kinds::Sort { on, lot, good, culled }.into());
-    let empty =
-        (on(), source()).prop_map(|(on, of)| kinds::Shelf { on, of, state: ShelfState::Empty }.into());
+    const STATES: [ShelfState; 4] =
+        [ShelfState::Empty, ShelfState::Counted, ShelfState::ThrownOut, ShelfState::Given];
+    let look = (on(), source(), prop::sample::select(&STATES[..]), maybe(), prop::option::of(unit()))
+        .prop_map(|(on, of, state, quantity, unit)| {
+            kinds::Shelf { on, of, state, quantity, unit, note: None }.into()
+        });
     let item = (on(), unit(), maybe(), maybe()).prop_map(|(on, unit, content, low)| {
         let item = kinds::Item::named(on, "", Use::Consumable, unit);
         kinds::Item { content, content_unit: Some(Unit::Millilitre), low, ..item }.into()
     });
-    prop_oneof![4 => draw, 2 => sort, 1 => empty, 2 => item, 4 => lot()].boxed()
+    prop_oneof![4 => draw, 2 => sort, 2 => look, 2 => item, 4 => lot()].boxed()
 }
 
 fn work() -> impl Strategy<Value = Body> {
@@ -173,6 +178,7 @@ fn work() -> impl Strategy<Value = Body> {
     let expense = (on(), number(), maybe(), borne).prop_map(|(on, amount, tax, borne)| {
         let (bearer, side, one_off, receipt) = borne;
         kinds::Expense {
+            abroad: None,
             on,
             what: String::new(),
             amount,
@@ -230,7 +236,7 @@ proptest! {
         for build in shop.builds.keys() {
             let _ = books.freeze(*build);
         }
-        let _ = (books.tools(), books.blades(), books.losses(), books.tax(), books.net_of_all(), books.flags());
+        let _ = (books.tools(), books.blades(), books.losses(), books.stock_losses(), books.tax(), books.net_of_all(), books.flags());
         prop_assert!(books.months(&shop).len() < 4_000, "one for each month of three centuries at most");
     }
 }

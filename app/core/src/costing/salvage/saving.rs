@@ -60,9 +60,10 @@ impl Used {
         let out = lot.cost().minus(lot.shelf());
         // Nobody can take it any more: all of it counts.
         let all_lost = !lot.lost.is_zero();
+        let taken = lot.drawn.plus(lot.gone);
         let parts = |lens: Lens| {
             shares(&lines, out.through(lens), lens, |line| match over(lot, line.pool) {
-                Some(over) if !all_lost => Some((lot.drawn, over)),
+                Some(over) if !all_lost => Some((taken, over)),
                 Some(_) | None => all_lost.then_some((Quantity::ONE, Quantity::ONE)),
             })
         };
@@ -75,7 +76,7 @@ impl Used {
         let own =
             if hours.is_zero() { Statement { value: Some(Value::Money(Money::ZERO)), ..own } } else { own };
         let mut gaps = Vec::new();
-        if lot.drawn.is_zero() && lot.lost.is_zero() {
+        if taken.is_zero() && lot.lost.is_zero() {
             gaps.push(Gap::NothingDrawn { lot: id });
         }
         // Wear would count, and goes by hours.

@@ -2,11 +2,13 @@
 
 use super::{
     DrawRow, Frozen, ItemAccount, LotAccount,
-    average::Average,
+    formula::{self, Formula},
     frozen::CameBack,
     lines, named_lot,
     named_lot::{Found, yield_of},
+    pooled::Pooled,
     rows,
+    written_off::{self, Seen, Why},
 };
 use crate::measure::InOrder;
 use crate::{
@@ -16,9 +18,9 @@ use crate::{
     },
     journal::{
         Id, Shop,
-        kinds::{Bearer, Origin, Source},
+        kinds::{Bearer, Origin, ShelfState, Source},
         order::Order,
-        shop::Lot,
+        shop::{Look, Lot, Sort},
     },
     measure::{Day, Quantity, Ratio, fixed},
 };
@@ -81,7 +83,10 @@ struct All<'a> {
     stock: Stock,
     found: FxHashMap<Id, Found>,
     odd_sorts: FxHashMap<Id, Vec<Flag>>,
-    emptied: FxHashMap<Id, Vec<Order>>,
+    odd_looks: FxHashMap<Source, Vec<Flag>>,
+    looks: FxHashMap<Source, Vec<&'a Look>>,
+    /// Which formula from which day on.
+    formulas: Vec<(Option<Day>, Formula)>,
     pooled: BTreeMap<Id, Vec<&'a Lot>>,
     yields: FxHashMap<&'a str, Vec<Ratio>>,
     /// Draws that would go round in a circle.
@@ -100,7 +105,9 @@ impl<'a> All<'a> {
             stock: Stock { rows, ..Stock::default() },
             found: FxHashMap::default(),
             odd_sorts: FxHashMap::default(),
-            emptied: FxHashMap::default(),
+            odd_looks: FxHashMap::default(),
+            looks: FxHashMap::default(),
+            formulas: formula::changes(shop, last),
             pooled: BTreeMap::new(),
             yields: FxHashMap::default(),
             left_out: FxHashSet::default(),
@@ -124,7 +131,7 @@ impl<'a> All<'a> {
         self.shop.lots.values().filter(move |lot| lot.order.day <= last)
     }
 
-    /// Sorts, empty shelves, and the yields of each place that lots came from.
+    /// Sorts, looks at the shelf, and the yields of each place that lots came from.
     fn look(&mut self) {
         for sort in self.shop.sorts.iter().filter(|sort| sort.order.day <= self.last) {
             let rough = self.shop.lots.get(&sort.lot).and_then(|lot| lot.rough);
@@ -133,11 +140,15 @@ impl<'a> All<'a> {
                 self.odd_sorts.entry(sort.lot).or_default().push(flag);
             }
         }
-        for emptied in self.shop.emptied.iter().filter(|emptied| emptied.order.day <= self.last) {
-            match rows::account(self.shop, emptied.of) {
-                Source::Lot(lot) => self.found.entry(lot).or_default().empty = true,
-                Source::Item(item) => self.emptied.entry(item).or_default().push(emptied.order),
+        for look in self.shop.looks.iter().filter(|look| look.order.day <= self.last) {
+            let account = rows::account(self.shop, look.of);
+            if let (Source::Lot(lot), true) = (account, look.is_empty()) {
+                self.found.entry(lot).or_default().empty = true;
             }
+            for flag in self.facts.odd_flags(look.entry()) {
+                self.odd_looks.entry(account).or_default().push(flag);
+            }
+            self.looks.entry(account).or_default().push(look);
         }
         for lot in self.lots().filter(|lot| lot.origin == Origin::Salvaged) {
             let found = self.found.get(&lot.entry()).copied().unwrap_or_default();
@@ -156,6 +167,7 @@ impl<'a> All<'a> {
         accounts.extend(self.lots().filter(|lot| lot.item.is_none()).map(named_lot::source));
         accounts.extend(self.shop.items.keys().copied().map(Source::Item));
         accounts.extend(self.pooled.keys().copied().map(Source::Item));
+        accounts.extend(self.looks.keys().copied().filter(|account| matches!(account, Source::Item(_))));
         let mut feeds: BTreeMap<Source, Vec<Source>> = BTreeMap::new();
         let mut waits: BTreeMap<Source, usize> = BTreeMap::new();
         for (from, to, _) in self.feeding() {
@@ -249,12 +261,35 @@ impl<'a> All<'a> {
             of_lot.iter().filter_map(|at| self.stock.rows.get(*at)).filter(|row| row.returns.is_none());
         let drawn = drawn.fold(Quantity::ZERO, |sum, row| sum.plus(row.net()));
         let found = self.found.get(&id).copied().unwrap_or_default();
-        let mut account = named_lot::open(lot, &lines, found, drawn, self.history(lot, found));
+        let seen = self.seen(lot, &of_lot);
+        let mut account = named_lot::open(lot, &lines, (found, seen), drawn, self.history(lot, found));
         account.flags.extend(lines.iter().flat_map(|line| self.facts.odd_flags(line.entry)));
         account.flags.extend(self.odd_sorts.get(&id).into_iter().flatten());
+        account.flags.extend(self.odd_looks.get(&Source::Lot(id)).into_iter().flatten());
         named_lot::share_out(&mut account, &mut self.stock.rows, &of_lot, &self.frozen);
         self.stock.lots.insert(id, account);
         self.put_back(Source::Lot(id), of_lot);
+    }
+
+    /// What looks at a lot by itself say.
+    fn seen(&self, lot: &Lot, of_lot: &[usize]) -> Seen {
+        let Some(looks) = self.looks.get(&Source::Lot(lot.entry())) else { return Seen::default() };
+        if looks.iter().all(|look| look.is_empty()) {
+            return Seen::default();
+        }
+        let sorts = self.shop.sorts.iter();
+        let sorts: Vec<&Sort> = sorts.filter(|sort| sort.lot == lot.entry()).collect();
+        let draws = of_lot.iter().filter_map(|at| {
+            let row = self.stock.rows.get(*at)?;
+            Some((self.counts_from(row), row.signed_quantity()?))
+        });
+        written_off::seen(lot, looks, &sorts, &draws.collect::<Vec<_>>())
+    }
+
+    /// A return dated before its draw comes right after it.
+    fn counts_from(&self, row: &DrawRow) -> Order {
+        let draw = row.returns.and_then(|draw| self.stock.rows.get(draw));
+        draw.map_or(row.order, |draw| draw.order.max(row.order))
     }
 
     /// Median yield of the other sorted lots from the same place.
@@ -283,31 +318,47 @@ impl<'a> All<'a> {
     fn item(&mut self, id: Id) {
         let lots = self.pooled.remove(&id).unwrap_or_default();
         let of_item = self.take_rows(Source::Item(id));
-        let emptied = self.emptied.remove(&id).unwrap_or_default();
+        let looks = self.looks.remove(&Source::Item(id)).unwrap_or_default();
         let kind = self.item_kind(id, &lots);
         let mut events = Vec::with_capacity(lots.len().saturating_add(of_item.len()));
+        let timed: BTreeSet<Day> = looks
+            .iter()
+            .filter(|look| look.state == ShelfState::Counted && look.order.time.is_some())
+            .map(|look| look.order.day)
+            .collect();
+        // First of their day: nothing else has that rank.
+        events.extend(self.formulas.iter().filter_map(|(from, formula)| {
+            let order = Order { day: (*from)?, rank: 0, time: None, entry: Id::of([0; 16]) };
+            Some((order, Turn::Formula(*formula)))
+        }));
         events.extend(lots.iter().map(|lot| (lot.order, Turn::Receipt(lot))));
-        events.extend(of_item.iter().filter_map(|at| self.turn(*at)));
-        events.extend(emptied.into_iter().map(|order| (order, Turn::Empty)));
+        events.extend(of_item.iter().filter_map(|at| self.turn(*at, &timed)));
+        events.extend(looks.into_iter().map(|look| {
+            // What was found empty was so at the end of its day, whatever the time.
+            let counts = if look.is_empty() { look.order } else { among(look.order, &timed) };
+            (counts, Turn::Look(look))
+        }));
         events.order_by_key(|(order, turn)| (*order, turn.comes_back()));
-        let mut average = Average::expecting(of_item.len());
+        let first = self.formulas.iter().find(|(from, _)| from.is_none());
+        let mut shelf = Pooled::expecting(of_item.len(), first.map(|(_, it)| *it).unwrap_or_default());
         // Place of each row among the draws of this item.
         let mut taken: Vec<(usize, usize)> = Vec::with_capacity(of_item.len());
         let mut places: FxHashMap<usize, usize> =
             FxHashMap::with_capacity_and_hasher(of_item.len(), Default::default());
         for (_, turn) in events {
             match turn {
-                Turn::Receipt(lot) => self.receive(lot, &mut average),
+                Turn::Formula(formula) => shelf.goes_by(formula),
+                Turn::Receipt(lot) => self.receive(lot, &mut shelf),
                 Turn::Draw(row) => {
-                    let place = self.draw(row, &mut average);
+                    let place = self.draw(row, &mut shelf);
                     taken.push((row, place));
                     places.insert(row, place);
                 }
-                Turn::Return { row, draw } => self.give_back(row, places.get(&draw).copied(), &mut average),
-                Turn::Empty => average.empty(),
+                Turn::Return { row, draw } => self.give_back(row, places.get(&draw).copied(), &mut shelf),
+                Turn::Look(it) => look(it, &mut shelf, Source::Item(id)),
             }
         }
-        let (account, costs) = average.close();
+        let (account, costs) = shelf.close();
         for (at, place) in taken {
             let (Some(row), Some(cost)) = (self.stock.rows.get_mut(at), costs.get(place)) else { continue };
             row.parts = cost.parts();
@@ -329,7 +380,7 @@ impl<'a> All<'a> {
         self.stock.items.insert(id, ItemAccount { kind, ..account });
     }
 
-    fn receive(&mut self, lot: &Lot, average: &mut Average) {
+    fn receive(&mut self, lot: &Lot, shelf: &mut Pooled) {
         let lines = lines::lines(self.facts, lot, self.ledgers, &self.stock.rows, &self.bears(lot.entry()));
         let cost = lines.iter().fold(Parts::ZERO, |sum, line| sum.plus(line.parts));
         let mut gaps: Vec<Gap> = lines.iter().filter_map(|line| line.gap).collect();
@@ -338,27 +389,27 @@ impl<'a> All<'a> {
         if lot.rough.is_none() {
             gaps.push(Gap::NoQuantity { entry: lot.entry() });
         }
-        average.receive(quantity, cost, &gaps);
+        shelf.receive(quantity, cost, &gaps);
     }
 
     /// A draw of a closed build takes what it cost when it was closed, if the shelf covers it.
-    fn draw(&mut self, at: usize, average: &mut Average) -> usize {
+    fn draw(&mut self, at: usize, shelf: &mut Pooled) -> usize {
         let row = self.stock.rows.get_mut(at);
         let quantity = row.as_ref().and_then(|row| row.quantity).unwrap_or_default();
         let frozen = row.as_ref().and_then(|row| self.frozen.get(row.entry()));
         let before = frozen.map(|frozen| quantity.minus(frozen.quantity));
         match (row, frozen, before) {
             // What had come back by then is gone from what was frozen: it comes back at the same cost.
-            (Some(row), Some(frozen), Some(back)) if quantity <= average.there() => {
+            (Some(row), Some(frozen), Some(back)) if quantity <= shelf.there() => {
                 row.frozen = true;
                 let gross = frozen.fetched.plus(frozen.fetched.share(back, frozen.quantity));
-                average.draw_as_closed(quantity, gross)
+                shelf.draw_as_closed(row.entry(), quantity, gross)
             }
-            _ => average.draw(quantity),
+            _ => shelf.draw(quantity),
         }
     }
 
-    fn give_back(&mut self, at: usize, draw: Option<usize>, average: &mut Average) {
+    fn give_back(&mut self, at: usize, draw: Option<usize>, shelf: &mut Pooled) {
         let drawn = self.stock.rows.get(at).and_then(|row| self.stock.rows.get(row.returns?));
         let drawn = drawn.filter(|row| row.frozen);
         let known = drawn.and_then(|row| {
@@ -371,24 +422,23 @@ impl<'a> All<'a> {
         let Some(draw) = draw else { return };
         let quantity = row.quantity.unwrap_or_default();
         let before = known.map_or(quantity, |known| self.came_back.of(draw, quantity, known));
-        let back = average.give_back(draw, before);
+        let back = shelf.give_back(draw, before);
         let late = quantity.minus(before);
         if !late.is_zero() {
-            average.give_back_at_nothing(late);
+            shelf.give_back_at_nothing(late);
         }
         row.parts = back.negated();
         row.known = true;
     }
 
-    /// A return dated before its draw comes right after it.
-    fn turn(&self, at: usize) -> Option<(Order, Turn<'a>)> {
+    fn turn(&self, at: usize, timed: &BTreeSet<Day>) -> Option<(Order, Turn<'a>)> {
         let row = self.stock.rows.get(at)?;
         let Some(draw) = row.returns else {
             let returns_nothing = row.flags.iter().any(|flag| matches!(flag, Flag::ReturnOfNothing { .. }));
-            return (!returns_nothing).then_some((row.order, Turn::Draw(at)));
+            return (!returns_nothing).then_some((among(row.order, timed), Turn::Draw(at)));
         };
-        let order = self.stock.rows.get(draw).map_or(row.order, |draw| draw.order.max(row.order));
-        Some((order, Turn::Return { row: at, draw }))
+        let drawn = self.stock.rows.get(draw).map_or(row.order, |draw| draw.order);
+        Some((among(row.order, timed).max(among(drawn, timed)), Turn::Return { row: at, draw }))
     }
 
     /// One origin throughout: that; else bought.
@@ -401,6 +451,27 @@ impl<'a> All<'a> {
     }
 }
 
+/// Where something counts on a day on which somebody counted at a known time: draws, returns and the count by their
+/// times, so that what was drawn after the count is not in it. On other days as it is.
+fn among(order: Order, timed: &BTreeSet<Day>) -> Order {
+    const DRAW: u8 = 4;
+    const LOOK: u8 = 6;
+    let moves = order.time.is_some() && (DRAW..=LOOK).contains(&order.rank) && timed.contains(&order.day);
+    if moves { Order { rank: DRAW, ..order } } else { order }
+}
+
+/// What somebody found at an item's shelf, or took from it without a build.
+fn look(look: &Look, shelf: &mut Pooled, source: Source) {
+    let Some(quantity) = look.quantity else { return };
+    match look.state {
+        ShelfState::Empty | ShelfState::Counted => {
+            shelf.count(look.entry(), quantity, Gap::NeverReceived { source });
+        }
+        ShelfState::ThrownOut => shelf.write_off(look.entry(), Why::ThrownOut, quantity),
+        ShelfState::Given => shelf.write_off(look.entry(), Why::Given, quantity),
+    }
+}
+
 /// Halfway between two shares.
 fn middle(lower: Ratio, upper: Ratio) -> Option<Ratio> {
     let both = lower.micros().saturating_add(upper.micros());
@@ -410,10 +481,11 @@ fn middle(lower: Ratio, upper: Ratio) -> Option<Ratio> {
 /// What goes by at an item's shelf.
 #[derive(Clone, Copy)]
 enum Turn<'a> {
+    Formula(Formula),
     Receipt(&'a Lot),
     Draw(usize),
     Return { row: usize, draw: usize },
-    Empty,
+    Look(&'a Look),
 }
 
 impl Turn<'_> {

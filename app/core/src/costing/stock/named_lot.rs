@@ -4,12 +4,14 @@
 //! was drawn; reclaimed over what is sorted good so far, never less than was drawn. Bought, supplied and
 //! offcut lots are usable whole but for what was culled, and both pools go over U. A lot found empty: U is
 //! what was drawn. All draws and the shelf share each part by largest remainder, ties by entry id, so
-//! nothing of a lot is lost. What nobody can take any more is a loss of the shop.
+//! nothing of a lot is lost. What nobody can take any more is a loss of the shop; so is what was counted short, thrown
+//! out or given away, at the unit cost of the rest. Counted over: more was there, as where more was drawn than came.
 //! Source: IAS 2 paragraph 23 (specific identification); pools: our own rule, DEVELOPERS.md § Salvage.
 
 use super::{
     DrawRow, Frozen, LotLine, Pool,
     frozen::{AsClosed, CameBack},
+    written_off::{Seen, WrittenOff},
 };
 use crate::measure::InOrder;
 use crate::{
@@ -72,6 +74,11 @@ pub(crate) struct LotAccount {
     pub expected: Option<(Ratio, YieldFrom)>,
     /// What stays drawn of it.
     pub drawn: Quantity,
+    /// Counted beyond what the books said.
+    pub more: Quantity,
+    /// Counted short, thrown out, given away: how much, and line by line.
+    pub gone: Quantity,
+    pub written_off: Vec<WrittenOff>,
     /// U; none: a gap.
     pub usable: Option<Quantity>,
     /// What the reclaimed pool is spread over; none: nothing sorted or drawn yet.
@@ -110,9 +117,14 @@ impl LotAccount {
         self.shelf_fetched.plus(self.shelf_reclaimed)
     }
 
+    /// What nobody can take any more, what was written off included.
+    pub(crate) fn losses(&self) -> Parts {
+        self.written_off.iter().fold(self.lost, |sum, it| sum.plus(it.parts))
+    }
+
     /// Usable and not drawn; none where it can't be said.
     pub(crate) fn left(&self) -> Option<Quantity> {
-        self.usable.map(|usable| usable.minus(self.drawn))
+        self.usable.map(|usable| usable.minus(self.drawn).minus(self.gone))
     }
 }
 
@@ -120,7 +132,7 @@ impl LotAccount {
 pub(crate) fn open(
     facts: &Lot,
     lines: &[LotLine],
-    found: Found,
+    (found, seen): (Found, Seen),
     drawn: Quantity,
     history: Option<(Ratio, usize)>,
 ) -> LotAccount {
@@ -130,8 +142,10 @@ pub(crate) fn open(
     };
     let unsorted = facts.rough.unwrap_or_default().minus(found.good).minus(found.culled).max(Quantity::ZERO);
     let expected = expected(facts, found, unsorted, history);
-    let could_be = could_be(facts, found, unsorted, expected);
-    let usable = if found.empty { Some(drawn) } else { could_be.map(|it| it.max(drawn)) };
+    let could_be = could_be(facts, found, unsorted, expected).map(|it| it.plus(seen.more));
+    let gone = seen.quantity();
+    let out = drawn.plus(gone);
+    let usable = if found.empty { Some(out) } else { could_be.map(|it| it.max(out)) };
     let mut account = LotAccount {
         kind: CostKind::of_stock(facts.purpose, facts.origin),
         facts: facts.clone(),
@@ -139,8 +153,11 @@ pub(crate) fn open(
         unsorted,
         expected,
         drawn,
+        more: seen.more,
+        gone,
+        written_off: seen.gone,
         usable,
-        sorted: sorted(facts, found, drawn, usable),
+        sorted: sorted(facts, found, (seen.more, out), usable),
         fetched: pool(Pool::Fetched),
         reclaimed: pool(Pool::Reclaimed),
         rest: Rest::default(),
@@ -154,7 +171,7 @@ pub(crate) fn open(
         let unknown = facts.rough.is_none();
         account.gaps.push(if unknown { Gap::NoQuantity { entry: lot } } else { Gap::NoYield { lot } });
     }
-    if !found.empty && could_be.is_some_and(|it| it < drawn) {
+    if !found.empty && could_be.is_some_and(|it| it < out) {
         account.flags.push(Flag::Overdrawn { lot });
     }
     match expected {
@@ -194,8 +211,9 @@ pub(crate) fn share_out(account: &mut LotAccount, rows: &mut [DrawRow], of_lot: 
         reclaimed: account.reclaimed.minus(kept.reclaimed),
         usable: account.usable.map(|it| it.minus(kept.quantity)),
         sorted: account.sorted.map(|it| it.minus(kept.quantity)),
-        drawn: account.drawn.minus(kept.quantity),
+        drawn: account.drawn.plus(account.gone).minus(kept.quantity),
     };
+    weights.extend(account.written_off.iter().map(|gone| gone.quantity.micros()));
     let rest = account.rest;
     let fetched = Spread::of(rest.fetched, rest.usable, rest.drawn, &mut weights);
     let reclaimed = Spread::of(rest.reclaimed, rest.sorted, rest.drawn, &mut weights);
@@ -206,6 +224,14 @@ pub(crate) fn share_out(account: &mut LotAccount, rows: &mut [DrawRow], of_lot: 
         (account.shelf_fetched, account.shelf_reclaimed) = (fetched.shelf, reclaimed.shelf);
     }
     let known = account.usable.is_some();
+    let gaps = account.gaps.clone();
+    for (place, gone) in account.written_off.iter_mut().enumerate() {
+        let at = live.len().saturating_add(place);
+        let share = |spread: &Spread| spread.draws.get(at).copied().unwrap_or_default();
+        gone.parts = share(&fetched).plus(share(&reclaimed));
+        gone.known = known || !gone.parts.is_zero();
+        gone.gaps.clone_from(&gaps);
+    }
     for (place, at) in live.iter().enumerate() {
         let share = |spread: &Spread| spread.draws.get(place).copied().unwrap_or_default();
         let net = share(&fetched).plus(share(&reclaimed));
@@ -329,11 +355,16 @@ fn could_be(
 }
 
 /// What the reclaimed pool goes over.
-fn sorted(facts: &Lot, found: Found, drawn: Quantity, usable: Option<Quantity>) -> Option<Quantity> {
+fn sorted(
+    facts: &Lot,
+    found: Found,
+    (more, out): (Quantity, Quantity),
+    usable: Option<Quantity>,
+) -> Option<Quantity> {
     if found.empty || facts.origin != Origin::Salvaged {
         return usable;
     }
-    let sorted = found.good.max(drawn);
+    let sorted = found.good.plus(more).max(out);
     (!sorted.is_zero()).then_some(sorted)
 }
 

@@ -1,6 +1,6 @@
 //! Money paid for one bearer directly.
 
-use super::{Bearer, Side};
+use super::{Abroad, Bearer, Side};
 use crate::{
     journal::{Id, On},
     measure::Dec,
@@ -32,4 +32,7 @@ pub struct Expense {
     /// A jig, a template: borne by all that will be made with it.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub one_off: bool,
+    /// The same as a statement of another country shows it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub abroad: Option<Box<Abroad>>,
 }

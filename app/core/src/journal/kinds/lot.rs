@@ -1,6 +1,6 @@
 //! One acquisition: so much, from there, for so much.
 
-use super::Use;
+use super::{Abroad, Use};
 use crate::{
     journal::{Id, On},
     measure::{Day, Dec, Unit},
@@ -149,4 +149,39 @@ pub struct Lot {
     /// From whom or from where.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub whence: Option<String>,
+    /// The same as a statement of another country shows it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub abroad: Option<Box<Abroad>>,
+}
+
+impl Lot {
+    /// Nothing said of it but when it came: one piece, bought.
+    pub fn bare(on: On) -> Lot {
+        Lot {
+            on,
+            item: None,
+            name: String::new(),
+            purpose: Use::Fitting,
+            origin: Origin::Bought,
+            rough: Dec::default(),
+            unit: Unit::Each,
+            basis: None,
+            other_measure: None,
+            paid: None,
+            fee: None,
+            freight: None,
+            discount: None,
+            tax: None,
+            tax_back: false,
+            for_build: None,
+            expected_yield: None,
+            new: None,
+            receipt: None,
+            value: None,
+            by: None,
+            mark: None,
+            whence: None,
+            abroad: None,
+        }
+    }
 }

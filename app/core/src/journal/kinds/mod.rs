@@ -3,10 +3,12 @@
 //! A new kind: its file, one line in `kinds!` below; the matches without a catch-all point out the rest.
 //! All money is in the shop's currency, all decimals are strings as typed.
 
+mod abroad;
 mod bearer;
 mod blade;
 mod build;
 mod build_state;
+mod buy_line;
 mod by_product;
 mod draw;
 mod drying;
@@ -35,10 +37,12 @@ mod tool;
 mod tool_hours;
 mod trip;
 
+pub use abroad::Abroad;
 pub use bearer::{Bearer, Side, Source};
 pub use blade::Blade;
 pub use build::Build;
 pub use build_state::{BuildState, Frozen, State, StoredParts};
+pub use buy_line::BuyLine;
 pub use by_product::ByProduct;
 pub use draw::Draw;
 pub use drying::Drying;
@@ -153,4 +157,5 @@ kinds! {
     Film "film" "The film of a build."
     SeriesEnd "series_end" "No more of a run will be made."
     Step "step" "A piece of planned work."
+    BuyLine "buy_line" "Something that is to be bought."
 }

@@ -1,6 +1,6 @@
 //! What was paid at a till; its lines may come later.
 
-use super::Bearer;
+use super::{Abroad, Bearer};
 use crate::{journal::On, measure::Dec};
 use serde::{Deserialize, Serialize};
 
@@ -31,4 +31,7 @@ pub struct Receipt {
     /// What bears the part that no line accounts for yet; none: the shop.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub bearer: Option<Bearer>,
+    /// The same as a statement of another country shows it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub abroad: Option<Box<Abroad>>,
 }

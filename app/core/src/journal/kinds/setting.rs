@@ -34,6 +34,8 @@ pub enum SettingKey {
     BothKey,
     /// By how much filming slows work down, as a share: `0.25`.
     SlowDown,
+    /// How stock of items is drawn: `moving_average`, `first_in_first_out`; none: the former.
+    StockFormula,
 }
 
 /// The value is text; `settings` reads it by key, and an odd one counts as not set.

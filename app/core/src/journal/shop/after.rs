@@ -42,12 +42,13 @@ impl Shop {
         self.stretches.retain(|it| it.order.entry != entry);
         self.sorts.retain(|it| it.order.entry != entry);
         self.draws.retain(|it| it.order.entry != entry);
-        self.emptied.retain(|it| it.order.entry != entry);
+        self.looks.retain(|it| it.order.entry != entry);
         self.trips.retain(|it| it.order.entry != entry);
         self.expenses.retain(|it| it.order.entry != entry);
         self.notes.retain(|it| it.order.entry != entry);
         self.dryings.retain(|it| it.order.entry != entry);
         self.photos.retain(|it| it.order.entry != entry);
+        self.buy_lines.retain(|it| it.order.entry != entry);
         self.odd.retain(|(of, _)| *of != entry);
     }
 
@@ -57,12 +58,13 @@ impl Shop {
             Body::Stretch(_) => into_place(&mut self.stretches, |it| it.order),
             Body::Sort(_) => into_place(&mut self.sorts, |it| it.order),
             Body::Draw(_) => into_place(&mut self.draws, |it| it.order),
-            Body::Shelf(_) => into_place(&mut self.emptied, |it| it.order),
+            Body::Shelf(_) => into_place(&mut self.looks, |it| it.order),
             Body::Trip(_) => into_place(&mut self.trips, |it| it.order),
             Body::Expense(_) => into_place(&mut self.expenses, |it| it.order),
             Body::Note(_) => into_place(&mut self.notes, |it| it.order),
             Body::Drying(_) => into_place(&mut self.dryings, |it| it.order),
             Body::Photo(_) => into_place(&mut self.photos, |it| it.order),
+            Body::BuyLine(_) => into_place(&mut self.buy_lines, |it| it.order),
             Body::Lot(_)
             | Body::Person(_)
             | Body::Stage(_)
@@ -109,7 +111,8 @@ fn stands_alone(journal: &Journal, entry: Id) -> bool {
             | Body::Trip(_)
             | Body::Note(_)
             | Body::Drying(_)
-            | Body::Photo(_) => true,
+            | Body::Photo(_)
+            | Body::BuyLine(_) => true,
             // A line of a receipt takes from the other lines.
             Body::Expense(it) => it.receipt.is_none(),
             Body::Lot(_)

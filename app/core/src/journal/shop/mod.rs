@@ -4,7 +4,9 @@
 //! for what can be made of it; nothing is dropped without a word.
 
 mod after;
+mod buying;
 mod facts;
+mod looks;
 mod money;
 mod odd;
 mod receipts;
@@ -18,14 +20,16 @@ mod told;
 mod tools;
 mod work;
 
+pub use buying::BuyLine;
 pub use facts::{Build, Expense, Note, Person, Photo, Rate, Stage, Trip};
+pub use looks::Look;
 pub use money::{BuildState, ByProduct, Film, HandOver, Income, Made, Received};
 use odd::lost;
 pub use odd::{Field, Odd};
 pub use receipts::{Receipt, Shared};
 pub use same::Merged;
 pub use steps::Step;
-pub use stock::{Draw, Emptied, Item, Lot, NewStock, Sort};
+pub use stock::{Draw, Item, Lot, NewStock, Sort};
 pub use tax::{tax_in, tax_in_typed, tax_on, tax_typed, with_tax};
 pub use tools::{Blade, MonthlyCost, Tool, ToolHours};
 pub use work::{Drying, Interval, Stretch, Time};
@@ -67,8 +71,8 @@ pub struct Shop {
     pub sorts: Vec<Sort>,
     /// Draws and returns.
     pub draws: Vec<Draw>,
-    /// Lots and items found empty.
-    pub emptied: Vec<Emptied>,
+    /// What was found on the shelf, or went from it without a build.
+    pub looks: Vec<Look>,
     /// Drives.
     pub trips: Vec<Trip>,
     /// Money paid directly.
@@ -105,6 +109,8 @@ pub struct Shop {
     pub dryings: Vec<Drying>,
     /// Pictures.
     pub photos: Vec<Photo>,
+    /// What is to be bought, and was.
+    pub buy_lines: Vec<BuyLine>,
     /// What is odd, by entry.
     pub odd: Vec<(Id, Odd)>,
 }
@@ -152,6 +158,7 @@ impl Shop {
         for (order, body) in later {
             shop.second(order, body);
         }
+        shop.settings.settle();
         shop.share_receipts();
         shop
     }
@@ -207,7 +214,8 @@ impl Shop {
             | Body::Same(_)
             | Body::Film(_)
             | Body::SeriesEnd(_)
-            | Body::Step(_) => later.push((order, body)),
+            | Body::Step(_)
+            | Body::BuyLine(_) => later.push((order, body)),
         }
     }
 
@@ -226,8 +234,8 @@ impl Shop {
                 self.draws.push(draw);
             }
             Body::Shelf(shelf) => {
-                let emptied = Emptied::read(order, shelf, self.all_items());
-                self.emptied.push(emptied);
+                let look = Look::read(order, shelf, &self.lots, self.all_items(), &mut tell);
+                self.looks.push(look);
             }
             Body::Trip(trip) => self.trips.push(Trip::read(order, trip, &mut tell)),
             Body::Stretch(stretch) => self.stretches.push(Stretch::read(order, stretch, &mut tell)),
@@ -235,6 +243,10 @@ impl Shop {
             Body::Note(note) => self.notes.push(Note::read(order, note)),
             Body::Drying(drying) => self.dryings.push(Drying::read(order, drying, &mut tell)),
             Body::Photo(photo) => self.photos.push(Photo::read(order, photo)),
+            Body::BuyLine(line) => {
+                let line = BuyLine::read(order, line, self.all_items(), &mut tell);
+                self.buy_lines.push(line);
+            }
             Body::ByProduct(it) => self.by_products.push(ByProduct::read(order, it, &mut tell)),
             Body::ToolHours(it) => self.tool_hours.push(ToolHours::read(order, it, &mut tell)),
             Body::Blade(it) => self.blades.push(Blade::read(order, it, &mut tell)),

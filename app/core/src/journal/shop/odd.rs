@@ -73,6 +73,10 @@ pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<
             lost_bearer(shop, it.bearer),
         ],
         Body::Blade(it) => [lost_in(&shop.tools, Some(it.tool)), None, None],
+        Body::BuyLine(it) => {
+            let item = it.item.filter(|id| !shop.has_source(Source::Item(*id)));
+            [item, lost_in(&shop.builds, it.for_build), None]
+        }
         Body::Made(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::HandOver(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::Film(it) => [lost_in(&shop.builds, Some(it.build)), None, None],

@@ -316,7 +316,7 @@ impl Draw {
 }
 
 /// The item that is meant, where it is one that another was said to be.
-fn meant(from: Source, items: Items) -> Source {
+pub(super) fn meant(from: Source, items: Items) -> Source {
     match from {
         Source::Item(id) => Source::Item(items.meant(id).map_or(id, |(id, _)| id)),
         Source::Lot(_) => from,
@@ -324,7 +324,7 @@ fn meant(from: Source, items: Items) -> Source {
 }
 
 /// So much of a lot or item in its own unit; as it is where the lot or item is not there.
-fn in_stock_unit(
+pub(super) fn in_stock_unit(
     amount: Quantity,
     unit: Unit,
     from: Source,
@@ -343,23 +343,6 @@ fn in_stock_unit(
     }
 }
 
-/// A lot or item found empty.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Emptied {
-    /// Its place in time.
-    pub order: Order,
-    /// Of what.
-    pub of: Source,
-}
-
-impl Emptied {
-    pub(super) fn read(order: Order, body: &kinds::Shelf, items: Items) -> Emptied {
-        match body.state {
-            kinds::ShelfState::Empty => Emptied { order, of: meant(body.of, items) },
-        }
-    }
-}
-
 impl Shop {
     /// So much of a lot or item, typed in some unit, in the unit that its stock is kept in. None: the unit
     /// doesn't fit.
@@ -368,7 +351,7 @@ impl Shop {
     }
 }
 
-fn quantity_or_told(stored: Dec, tell: &mut dyn FnMut(Odd)) -> Option<Quantity> {
+pub(super) fn quantity_or_told(stored: Dec, tell: &mut dyn FnMut(Odd)) -> Option<Quantity> {
     let read = quantity(stored);
     if read.is_none() {
         tell(Odd::OutOfRange(Field::Quantity));

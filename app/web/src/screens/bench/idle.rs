@@ -134,10 +134,13 @@ fn facts(desk: Desk, bench: Memo<Option<Bench>>, away: bool) -> AnyView {
     };
     facts.extend(bench.beside.as_ref().map(|last| done(desk, last)));
     facts.extend(drying_facts(desk, &bench, away));
-    facts.extend(super::low::facts(desk));
+    let low = super::low::facts(desk);
+    let to_buy = super::low::to_buy(desk, !low.is_empty());
+    facts.extend(low);
     view! {
         {gap.map(|text| view! { <Dim text=text going=Signal::stored(true)/> })}
         <Facts facts=Signal::stored(facts)/>
+        {to_buy}
     }
 }
 

@@ -1,16 +1,20 @@
-//! What is low on the shelf, under the maker's own mark.
+//! What is low on the shelf: under the maker's own mark, else under what the last like build drew.
 
 use crate::dom::prelude::*;
 use crate::{
-    parts::facts::Fact,
+    parts::{answer::RowLink, facts::Fact, sum_row::Leads},
+    screens::journal::facts::bearer,
     shell::{
-        Desk,
+        Desk, Place,
         desk::{Phase, View},
     },
-    words::{bench as words, gaps, units},
+    words::{bench as words, buying, gaps, units},
 };
 use benchslate_core::{
-    costing::ShelfLine, journal::kinds::Source, measure::Quantity, timing::likely::offers_stock,
+    costing::{LowUnder, ShelfLine},
+    journal::kinds::{Bearer, Source},
+    measure::Quantity,
+    timing::likely::offers_stock,
 };
 
 /// The most that are named one by one.
@@ -49,6 +53,24 @@ fn fact(view: &View, line: &ShelfLine) -> Fact {
     Fact {
         label: words::low().to_owned(),
         text: words::left(&gaps::name(view.shop, line.source), &left),
-        note: item.and_then(|item| item.low).map(|mark| words::under_the_mark(&amount(mark))),
+        note: line.low_under.map(|under| match under {
+            LowUnder::Mark(mark) => words::under_the_mark(&amount(mark)),
+            LowUnder::Like(like) => {
+                words::went_into(&amount(like.quantity), &bearer(view, Bearer::Build(like.build)))
+            }
+        }),
     }
+}
+
+/// To the list of what is to be bought, where something is low or stands on it.
+pub fn to_buy(desk: Desk, low: bool) -> AnyView {
+    if desk.phase.get() != Phase::Ready {
+        return ().draw();
+    }
+    let lines = desk.read(|view| view.shop.to_buy().count());
+    if !low && lines == 0 {
+        return ().draw();
+    }
+    let end = buying::lines(lines).unwrap_or_default();
+    view! { <RowLink label=buying::to_buy().to_owned() end leads=Leads::To(Place::Buying.href())/> }
 }

@@ -4,7 +4,7 @@
 
 use crate::{
     shell::desk::View,
-    words::{Tongue, cost as words, gaps, units},
+    words::{Tongue, cost as words, gaps, shelf, units},
 };
 use benchslate_core::{
     costing::{Books, CostKind, Hours, Part, PartOf, Rule, Statement, Value, Working},
@@ -56,6 +56,10 @@ impl<'a> Say<'a> {
             Rule::Stage { stage, .. } => return self.stage(*stage),
             Rule::Drawn { source, .. } => return words::capital(&gaps::name(self.shop(), *source)),
             Rule::LotMoney { lot: it } | Rule::LotNotDrawn { lot: it } => return words::capital(&lot(it)),
+            Rule::Held { source, .. } => return words::capital(&gaps::name(self.shop(), *source)),
+            Rule::OnTheShelf => shelf::on_the_shelf(),
+            Rule::StockLosses => shelf::losses(),
+            Rule::WrittenOff { why } => shelf::why(*why),
             Rule::LotCost { .. } => words::whole_lot(),
             Rule::Draw { entry } => return self.draw_name(*entry),
             Rule::Kind { kind, .. } => words::kind(*kind),

@@ -4,7 +4,13 @@ use super::{correct, entry, facts, running_facts};
 use crate::dom::prelude::*;
 use crate::{
     parts::sheet::{Above, Below, Hand, Head, Read, Sheet},
-    screens::{first_amount, form_keys::form_keys, shop, stock::form::Form, trouble::Troubles},
+    screens::{
+        first_amount,
+        form_keys::form_keys,
+        shop,
+        stock::{form::Form, thing::Thing},
+        trouble::Troubles,
+    },
     shell::{
         Desk, Go, Place,
         desk::{Phase, View},
@@ -70,7 +76,12 @@ fn stands(desk: Desk, kind: Kind, of: Option<Id>) -> (usize, Signal<Option<OwnSh
         let build = of.filter(|_| !shops)?;
         desk.read(|view| view.shop.builds.contains_key(&build)).then_some((build, None))
     });
-    (if shops { 4 } else { 1 }, build)
+    let cell = match kind {
+        Kind::Shelf | Kind::BuyLine => 2,
+        _ if shops => 4,
+        _ => 1,
+    };
+    (cell, build)
 }
 
 /// The thing it is about, by name.
@@ -81,7 +92,10 @@ fn about(view: &View, of: Id) -> Option<String> {
     if view.shop.lots.contains_key(&of) {
         return Some(facts::bearer(view, Bearer::Lot(of)));
     }
-    view.shop.tools.contains_key(&of).then(|| running_facts::tool(view, of))
+    if view.shop.tools.contains_key(&of) {
+        return Some(running_facts::tool(view, of));
+    }
+    Thing::of(view.shop, of).map(|thing| thing.name)
 }
 
 fn fields(desk: Desk, form: Form, asked: Asked) -> AnyView {

@@ -124,6 +124,7 @@ fn build_of(view: &View, entry: Id) -> Option<Id> {
         Body::Receipt(it) => it.bearer?,
         Body::ByProduct(it) => it.of,
         Body::ToolHours(it) => it.bearer,
+        Body::BuyLine(it) => Bearer::Build(it.for_build?),
         Body::Made(it) => Bearer::Build(it.build),
         Body::HandOver(it) => Bearer::Build(it.build),
         Body::Film(it) => Bearer::Build(it.build),
@@ -325,6 +326,7 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
         | Kind::Same
         | Kind::Film
         | Kind::SeriesEnd => None,
+        Kind::BuyLine => Some((crate::words::buying::to_buy(), words::the_whole_list(), Place::Buying)),
     }
 }
 

@@ -1,7 +1,7 @@
 //! What an entry says, fact by fact: on view as it stands, and version against version in its history.
 
 use crate::{
-    screens::away,
+    screens::{away, buying},
     shell::desk::View,
     words::{
         Tongue, away as away_words, cautions, common, drying as dries, gaps, journal as words,
@@ -36,7 +36,7 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
         Body::Drying(drying) => it.drying(drying),
         Body::Trip(trip) => it.trip(trip),
         Body::Sort(sort) => it.sort(sort),
-        Body::Shelf(shelf) => vec![(Label::Of, gaps::name(view.shop, shelf.of))],
+        Body::Shelf(shelf) => look(view, shelf),
         Body::Build(build) => vec![
             (Label::Name, build.title.clone()),
             (Label::Pieces, build.items.to_string()),
@@ -54,6 +54,7 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
             (Label::What, item_as_typed(view, same.item)),
             (Label::SameAs, gaps::name(view.shop, Source::Item(same.is))),
         ],
+        Body::BuyLine(line) => to_buy(view, line),
         Body::Person(person) => it.person(person),
         Body::Stage(stage) => vec![
             (Label::Name, stage.name.clone()),
@@ -82,6 +83,24 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
     facts.push((Label::Day, it.on(body.on())));
     facts.retain(|(_, text)| !text.is_empty());
     facts
+}
+
+fn look(view: &View, it: &kinds::Shelf) -> Vec<Fact> {
+    vec![
+        (Label::Of, gaps::name(view.shop, it.of)),
+        (Label::Happened, crate::words::shelf::look(it.state).to_owned()),
+        (Label::Quantity, it.quantity.map(|many| looked(view, many, it)).unwrap_or_default()),
+        (Label::Note, it.note.clone().unwrap_or_default()),
+    ]
+}
+
+fn to_buy(view: &View, it: &kinds::BuyLine) -> Vec<Fact> {
+    vec![
+        (Label::What, buying::name(view, it)),
+        (Label::Quantity, buying::many(view, it)),
+        (Label::ForBuild, it.for_build.map(|of| bearer(view, Bearer::Build(of))).unwrap_or_default()),
+        (Label::Bought, it.bought.map(|lot| gaps::name(view.shop, Source::Lot(lot))).unwrap_or_default()),
+    ]
 }
 
 /// What differs, in words: one for each fact that was changed.
@@ -117,6 +136,18 @@ pub fn person(view: &View, id: Id) -> String {
 /// A stage by name.
 pub fn stage(view: &View, id: Id) -> String {
     view.shop.stages.get(&id).map_or_else(|| words::gone().to_owned(), |stage| stage.name.clone())
+}
+
+/// How much was counted or went, as typed.
+pub fn looked(view: &View, many: Dec, shelf: &kinds::Shelf) -> String {
+    let unit = shelf.unit.unwrap_or_else(|| stock_unit(view, shelf.of));
+    amount(view, many, unit, shelf.of)
+}
+
+/// What a lot or item is counted in.
+pub fn stock_unit(view: &View, of: Source) -> Unit {
+    let (Source::Lot(id) | Source::Item(id)) = of;
+    crate::screens::stock::thing::Thing::of(view.shop, id).map_or(Unit::Each, |thing| thing.unit)
 }
 
 /// A quantity as typed, with its unit and the maker's own word.
@@ -251,12 +282,18 @@ impl Facts<'_> {
         vec![
             (Label::What, it.what.clone()),
             (Label::Amount, self.money(Some(it.amount))),
+            (Label::Abroad, self.abroad(it.abroad.as_deref())),
             (Label::Tax, self.money(it.tax)),
             (Label::Back, self.tax_back(it.tax, it.tax_back)),
             (Label::For, bearer(self.view, it.bearer)),
             (Label::SideOf, common::side(it.side).to_owned()),
             (Label::OneOff, one_off(it.one_off)),
         ]
+    }
+
+    /// As the statement shows it: `42.50 EUR`.
+    pub(super) fn abroad(&self, it: Option<&kinds::Abroad>) -> String {
+        it.map(|it| [&self.plain(Some(it.amount)), it.currency.as_str()].join(" ")).unwrap_or_default()
     }
 
     fn lot(&self, it: &kinds::Lot) -> Vec<Fact> {
@@ -271,6 +308,7 @@ impl Facts<'_> {
             (Label::What, words::origin(it.origin).to_owned()),
             (Label::Rough, rough.unwrap_or_else(|| self.plain(Some(it.rough)))),
             (Label::Paid, self.money(it.paid)),
+            (Label::Abroad, self.abroad(it.abroad.as_deref())),
             (Label::OfValue, self.money(it.value)),
             (Label::Fee, self.money(it.fee)),
             (Label::Freight, self.money(it.freight)),

@@ -5,6 +5,7 @@ use super::running_facts;
 use crate::words::income;
 use crate::{
     screens::{
+        buying,
         photos::{self, Pictured},
         receipts,
     },
@@ -15,7 +16,7 @@ use benchslate_core::{
     costing::{Amount, Amounts},
     journal::{
         Body, Id,
-        kinds::{Bearer, Draw, Drying, Side, Source, Span, Stretch},
+        kinds::{Bearer, Draw, Drying, Photo, Shelf, Side, Source, Span, Stretch},
         listing::{self, Listed, State},
         shop::Odd,
     },
@@ -146,14 +147,7 @@ fn said(view: &View, entry: Id) -> Said {
         Body::Expense(it) => plain(with_side(it.what.clone(), it.side, Side::Piece)),
         Body::Note(it) => plain(it.text.clone()),
         Body::Drying(it) => drying(view, it),
-        Body::Photo(it) => {
-            // One of another photo says no more: two could name each other.
-            let of = it.entry.and_then(|of| Some((of, view.journal.last_body(of)?)));
-            let of = of.filter(|(_, body)| !matches!(body, Body::Photo(_))).map(|(of, _)| said(view, of));
-            let under = of.map(|of| photo_words::of_line(&of.kind, &of.what)).into_iter().collect();
-            let picture = Some(photos::pictured(view, it));
-            Said { under, picture, ..plain(it.caption.clone().unwrap_or_default()) }
-        }
+        Body::Photo(it) => photo(view, it),
         Body::Lot(it) => {
             let name = gaps::name(view.shop, Source::Lot(entry));
             let name = if view.shop.lots.contains_key(&entry) { name } else { it.name.clone() };
@@ -169,7 +163,11 @@ fn said(view: &View, entry: Id) -> Said {
             let found = words::good_and_culled(&amount(it.good), &amount(it.culled));
             Said { under: vec![found], ..plain(gaps::name(view.shop, Source::Lot(it.lot))) }
         }
-        Body::Shelf(it) => plain(gaps::name(view.shop, it.of)),
+        Body::Shelf(it) => look(view, it),
+        Body::BuyLine(it) => {
+            let under = it.bought.map(|_| crate::words::buying::is_bought().to_owned()).into_iter().collect();
+            Said { under, ..plain(words::comma(&buying::name(view, it), &buying::many(view, it))) }
+        }
         Body::Build(it) => plain(it.title.clone()),
         Body::Person(it) => plain(it.name.clone()),
         Body::Stage(it) => plain(words::comma(&it.name, common::side(it.side))),
@@ -206,6 +204,29 @@ fn said(view: &View, entry: Id) -> Said {
         )),
         Body::Setting(it) => plain(words::comma(words::setting(it.key), &super::setting::value(view, it))),
     }
+}
+
+fn photo(view: &View, it: &Photo) -> Said {
+    // One of another photo says no more: two could name each other.
+    let of = it.entry.and_then(|of| Some((of, view.journal.last_body(of)?)));
+    let of = of.filter(|(_, body)| !matches!(body, Body::Photo(_))).map(|(of, _)| said(view, of));
+    let under = of.map(|of| photo_words::of_line(&of.kind, &of.what)).into_iter().collect();
+    let kind = words::kind(benchslate_core::journal::Kind::Photo).to_owned();
+    Said {
+        kind,
+        what: it.caption.clone().unwrap_or_default(),
+        under,
+        picture: Some(photos::pictured(view, it)),
+    }
+}
+
+/// `counted discs, 18`.
+fn look(view: &View, it: &Shelf) -> Said {
+    let many = it.quantity.map(|many| facts::looked(view, many, it)).unwrap_or_default();
+    let what = words::comma(&gaps::name(view.shop, it.of), &many);
+    let (kind, under) =
+        (crate::words::shelf::look(it.state).to_owned(), it.note.clone().into_iter().collect());
+    Said { kind, what, under, picture: None }
 }
 
 fn stretch(view: &View, it: &Stretch) -> Said {

@@ -12,6 +12,7 @@ impl Facts<'_> {
         vec![
             (Label::Whence, it.whence.clone().unwrap_or_default()),
             (Label::Total, self.money(it.total)),
+            (Label::Abroad, self.abroad(it.abroad.as_deref())),
             (Label::Freight, self.money(it.freight)),
             (Label::Discount, self.money(it.discount)),
             (Label::Tax, self.money(it.tax)),

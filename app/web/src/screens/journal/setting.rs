@@ -2,9 +2,13 @@
 
 use crate::{
     shell::desk::View,
-    words::shop::{percent, units, weekday},
+    words::{
+        shelf::formula,
+        shop::{percent, units, weekday},
+    },
 };
 use benchslate_core::{
+    costing::Formula,
     journal::kinds::{Setting, SettingKey},
     measure::Dec,
 };
@@ -24,6 +28,7 @@ fn said(view: &View, it: &Setting) -> Option<String> {
         SettingKey::Units => Some(units(it.value == "inch").to_owned()),
         SettingKey::KwhPrice => Some(view.tongue.money(Dec::parse(&it.value).ok()?.money()?)),
         SettingKey::SlowDown => Some(percent(&view.tongue.number(&Dec::parse(&it.value).ok()?.hundredths()))),
+        SettingKey::StockFormula => Some(formula(Formula::from_code(&it.value)).to_owned()),
         SettingKey::Currency
         | SettingKey::Zone
         | SettingKey::ShopName

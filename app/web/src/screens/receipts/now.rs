@@ -244,7 +244,7 @@ fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
             let (freight, discount, tax) = plain;
             changes.push(Change::write(
                 entry,
-                Receipt { on, whence, freight, discount, tax, tax_back: false, total, bearer },
+                Receipt { on, whence, freight, discount, tax, tax_back: false, total, bearer, abroad: None },
             ));
             // Its photo has its home now: with it.
             if let Some(photo) = photo

@@ -294,7 +294,7 @@ pub fn write_from(desk: Desk, key: SettingKey, from: Option<Day>, value: &'stati
 }
 
 /// The entry of this key and first day, or a new one.
-fn write(hand: &mut Deciding, key: SettingKey, from: Option<Day>, value: String) -> Change {
+pub fn write(hand: &mut Deciding, key: SettingKey, from: Option<Day>, value: String) -> Change {
     let of = |entry: &Id| match hand.journal.body(*entry) {
         Some(Body::Setting(it)) => it.key == key && it.from == from,
         _ => false,
@@ -318,7 +318,8 @@ fn label(key: SettingKey) -> &'static str {
         | SettingKey::NormalHours
         | SettingKey::NormalFilmHours
         | SettingKey::BothKey
-        | SettingKey::SlowDown => crate::words::journal::setting(key),
+        | SettingKey::SlowDown
+        | SettingKey::StockFormula => crate::words::journal::setting(key),
     }
 }
 

@@ -14,7 +14,7 @@ mod set;
 
 pub use backup::save as save_backup;
 pub use bring_in::BringInSheet;
-pub use choices::ChoicesSheet;
+pub use choices::{ChoicesSheet, write as write_setting};
 pub use person::PersonSheet;
 pub use set::{to_the_wrong, week_start};
 

@@ -9,11 +9,12 @@ use crate::{
     platform::idle,
     screens::{first_amount, stock::form::Form},
     shell::{Desk, Place, desk::View},
-    words::{bearing, shop as words},
+    words::{bearing, shelf, shop as words},
 };
 
 use super::bearing as bearing_choices;
 use benchslate_core::{
+    costing::Formula,
     journal::kinds::SettingKey,
     measure::{Day, Dec},
 };
@@ -26,11 +27,25 @@ pub fn SetOnce() -> impl IntoView {
     let desk = Desk::here();
     let rows = move || {
         let now = desk.minute();
-        let rows = desk.read(|view| rows(view, view.shop.zone.day(now)));
-        let row = |text| view! { <SumRow text leads=Leads::To(Place::Choices.href()) signed=false/> };
-        rows.into_iter().map(row).collect::<Vec<_>>()
+        let (rows, formula) = desk.read(|view| {
+            let today = view.shop.zone.day(now);
+            (rows(view, today), formula(view, today))
+        });
+        let row = |text, place: Place| view! { <SumRow text leads=Leads::To(place.href()) signed=false/> };
+        let mut all: Vec<AnyView> = rows.into_iter().map(|text| row(text, Place::Choices)).collect();
+        all.push(row(formula, Place::Formula));
+        all
     };
     view! { <Group title=words::set_once().to_owned()/>{rows} }
+}
+
+/// How stock is drawn.
+fn formula(view: &View, today: Day) -> SumText {
+    SumText {
+        label: shelf::drawn_by_formula().to_owned(),
+        working: Some(shelf::formula(Formula::on(view.shop, today)).to_owned()),
+        ..SumText::default()
+    }
 }
 
 fn rows(view: &View, today: Day) -> Vec<SumText> {

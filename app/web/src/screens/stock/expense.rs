@@ -204,6 +204,7 @@ fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
             let till = form.of.and_then(|of| hand.journal.body(of)).map(Body::on);
             let on = till.unwrap_or_else(|| On::At(hand.shop.zone.when(hand.now)));
             let expense = Expense {
+                abroad: None,
                 on,
                 what: what.clone(),
                 amount,

@@ -10,7 +10,7 @@ mod same;
 mod shelf;
 mod sort;
 pub mod tax;
-mod thing;
+pub mod thing;
 pub mod usable;
 pub mod use_stock;
 pub mod ways;

@@ -4,6 +4,7 @@ use super::thing::{self, Thing};
 use crate::dom::prelude::*;
 use crate::{
     parts::{
+        answer::RowLink,
         field::{Field, Typing},
         key::{KeyKind, KeyLink},
         message::Message,
@@ -13,7 +14,7 @@ use crate::{
     },
     screens::trouble::Troubles,
     shell::{Desk, Place, frame::Places, mark::LastMarkHere},
-    words::{gaps, receipts, stock as words},
+    words::{buying, gaps, receipts, shelf, stock as words},
 };
 use benchslate_core::measure::InOrder;
 use benchslate_core::{
@@ -106,15 +107,21 @@ fn keys(desk: Desk, empty: bool) -> AnyView {
     view! {
         <Keys class="low">
             <KeyLink label=words::add_a_lot().to_owned() href=Place::NewLot.href()/>
-            {sort}
             <KeyLink
                 label=receipts::receipt_now().to_owned()
                 note=receipts::lines_later().to_owned()
                 href=Place::Receipt(None).href()
             />
+            {sort}
+            <KeyLink label=shelf::count().to_owned() href=Place::Count.href()/>
         </Keys>
         <Keys>
-            <KeyLink label=words::use_stock().to_owned() kind=KeyKind::Filled href=Place::Use(None).href()/>
+            <KeyLink
+                label=buying::to_buy().to_owned()
+                note=desk.read(|view| buying::lines(view.shop.to_buy().count()))
+                href=Place::Buying.href()
+            />
+            <KeyLink class="wide" label=words::use_stock().to_owned() kind=KeyKind::Filled href=Place::Use(None).href()/>
         </Keys>
     }
 }
@@ -145,7 +152,10 @@ fn list(found: Vec<Row>, empty: bool, text: &str) -> AnyView {
         };
         view! { <ShelfRow text leads=Leads::To(place.href())/> }
     };
-    view! { <Shelf>{found.into_iter().map(row).collect::<Vec<_>>()}</Shelf> }
+    view! {
+        <Shelf>{found.into_iter().map(row).collect::<Vec<_>>()}</Shelf>
+        <RowLink label=shelf::held_title().to_owned() end=shelf::on_any_day().to_owned() leads=Leads::To(Place::OnTheShelf.href())/>
+    }
 }
 
 /// Dearest first; what runs low or below nothing is said in its row.

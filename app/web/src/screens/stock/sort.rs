@@ -39,8 +39,9 @@ const CULLED: &str = "sort-culled";
 
 /// Salvaged lots of their own, not found empty, latest first.
 pub fn waiting(shop: &Shop) -> Vec<Id> {
-    let empty =
-        |id: Id| shop.emptied.iter().any(|it| it.of == benchslate_core::journal::kinds::Source::Lot(id));
+    let empty = |id: Id| {
+        shop.looks.iter().any(|it| it.is_empty() && it.of == benchslate_core::journal::kinds::Source::Lot(id))
+    };
     let mut lots: Vec<_> = shop
         .lots
         .iter()

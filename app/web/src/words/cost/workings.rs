@@ -187,7 +187,7 @@ pub fn how_lot() -> &'static str {
 
 /// How stock of an item is worked out.
 pub fn how_item() -> &'static str {
-    "At the average cost on the shelf when it was drawn."
+    "At what it cost on the shelf when it was drawn: by the average, or what came first goes first."
 }
 
 /// How lots not drawn are worked out.

@@ -46,6 +46,7 @@ pub(super) fn setting() -> impl Strategy<Value = Body> {
         SettingKey::NormalFilmHours,
         SettingKey::BothKey,
         SettingKey::SlowDown,
+        SettingKey::StockFormula,
         SettingKey::Currency,
     ][..];
     let words = prop::sample::select(&["income", "month", "hours", "", "JPY"][..]).prop_map(String::from);
@@ -59,7 +60,8 @@ fn money() -> impl Strategy<Value = Body> {
     let amounts = (maybe(), maybe(), maybe(), any::<bool>(), maybe(), prop::option::of(bearer()));
     let receipt =
         (on(), amounts).prop_map(|(on, (freight, discount, tax, tax_back, total, bearer))| -> Body {
-            kinds::Receipt { on, whence: None, freight, discount, tax, tax_back, total, bearer }.into()
+            kinds::Receipt { on, whence: None, freight, discount, tax, tax_back, total, bearer, abroad: None }
+                .into()
         });
     let by_product = (on(), bearer(), number()).prop_map(|(on, of, amount)| -> Body {
         kinds::ByProduct { on, of, what: String::new(), amount }.into()
@@ -162,7 +164,14 @@ fn items() -> impl Strategy<Value = Body> {
             kinds::Photo { on, entry, bearer, hash, media, width: bytes, height: 0, bytes, caption }.into()
         },
     );
-    prop_oneof![2 => made, 2 => handed, 3 => state, 1 => drying, 1 => photo, 1 => film, 1 => end].boxed()
+    let buy =
+        (on(), prop::option::of(entry()), maybe(), prop::option::of(entry()), prop::option::of(entry()))
+            .prop_map(|(on, item, quantity, for_build, bought)| -> Body {
+                kinds::BuyLine { on, item, what: String::new(), quantity, unit: None, for_build, bought }
+                    .into()
+            });
+    prop_oneof![1 => buy, 2 => made, 2 => handed, 3 => state, 1 => drying, 1 => photo, 1 => film, 1 => end]
+        .boxed()
 }
 
 /// Anything about running the shop.

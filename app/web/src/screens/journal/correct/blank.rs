@@ -1,12 +1,12 @@
 //! A new entry before anything is typed: what it is about, and what is likely.
 
-use crate::shell::desk::View;
+use crate::{screens::stock::thing::Thing, shell::desk::View};
 use benchslate_core::{
     journal::{
         Body, Id, Kind, On,
         kinds::{
-            Bearer, Blade, Film, HandOver, HandedOver, Income, IncomeKind, Made, MonthlyCost, Received,
-            Share, Side, Step, Tool, ToolFrom, ToolHours,
+            Bearer, Blade, BuyLine, Film, HandOver, HandedOver, Income, IncomeKind, Made, MonthlyCost,
+            Received, Share, Shelf, ShelfState, Side, Step, Tool, ToolFrom, ToolHours,
         },
     },
     measure::{Day, Dec, InOrder, Instant},
@@ -44,6 +44,20 @@ pub fn blank(view: &View, kind: Kind, of: Option<Id>, bearer: Option<Bearer>, no
         Kind::Film => {
             Film { on, build, footage: None, finished: None, published: None, address: None }.into()
         }
+        Kind::Shelf => {
+            let thing = Thing::of(view.shop, of?)?;
+            Shelf::of(on, thing.source, ShelfState::ThrownOut, none, thing.unit).into()
+        }
+        Kind::BuyLine => BuyLine {
+            on,
+            item: None,
+            what: String::new(),
+            quantity: None,
+            unit: None,
+            for_build: of,
+            bought: None,
+        }
+        .into(),
         Kind::Setting
         | Kind::Person
         | Kind::Stage
@@ -54,7 +68,6 @@ pub fn blank(view: &View, kind: Kind, of: Option<Id>, bearer: Option<Bearer>, no
         | Kind::Trip
         | Kind::Sort
         | Kind::Draw
-        | Kind::Shelf
         | Kind::Expense
         | Kind::Note
         | Kind::Receipt

@@ -2,10 +2,13 @@
 
 pub use stock::covers;
 
+mod abroad;
 mod blank;
+mod buying;
 mod chosen;
 mod income;
 mod items;
+mod looks;
 mod paid;
 mod rows;
 mod stock;
@@ -105,7 +108,9 @@ pub fn fill(view: &View, body: &Body) -> Option<Vec<(String, String)>> {
         Body::SeriesEnd(it) => vec![("build", it.build.to_string())],
         Body::Receipt(it) => paid::fill_receipt(it),
         Body::ByProduct(it) => paid::fill_by_product(it),
-        Body::Shelf(_) | Body::BuildState(_) => Vec::new(),
+        Body::Shelf(it) => looks::fill(view, it),
+        Body::BuyLine(it) => buying::fill(view, it),
+        Body::BuildState(_) => Vec::new(),
         Body::Setting(_) | Body::Retired(_) | Body::Same(_) => return None,
     };
     Some(with_day(view, body, owned(filled)))
@@ -140,6 +145,7 @@ pub fn draw(desk: Desk, form: Form, body: &Body) -> AnyView {
     };
     view! {
         {matches!(body, Body::HandOver(_)).then(|| items::how(form))}
+        {matches!(body, Body::Shelf(it) if it.quantity.is_some()).then(|| looks::states(form))}
         {drawn(long)}
         <Cells>{drawn(cells)}</Cells>
         {taxed.map(|of| tax::note(desk, form.signal("tax"), form.signal(of)))}
@@ -187,7 +193,9 @@ fn specs(body: &Body) -> (Vec<Spec>, bool) {
         Body::Build(_) => (things::BUILD.to_vec(), false),
         Body::Person(_) => (things::PERSON.to_vec(), false),
         Body::Stage(_) => (things::STAGE.to_vec(), true),
-        Body::Shelf(_) | Body::BuildState(_) => (items::STATE.to_vec(), false),
+        Body::Shelf(it) => (looks::specs(it), false),
+        Body::BuyLine(_) => (buying::LINE.to_vec(), false),
+        Body::BuildState(_) => (items::STATE.to_vec(), false),
         Body::Receipt(_) => (paid::RECEIPT.to_vec(), false),
         Body::ByProduct(_) => (paid::BY_PRODUCT.to_vec(), false),
         Body::Tool(_) => (tools::TOOL.to_vec(), false),
@@ -241,9 +249,8 @@ pub fn read(desk: Desk, form: Form, entry: Id, before: &Body) -> Option<Body> {
             Body::Build(it) => things::build(&typed, it, entry).into(),
             Body::Person(it) => things::person(&typed, it).into(),
             Body::Stage(it) => things::stage(&typed, it).into(),
-            Body::Shelf(it) => {
-                benchslate_core::journal::kinds::Shelf { on: typed.on(it.on), ..it.clone() }.into()
-            }
+            Body::Shelf(it) => looks::look(&typed, it).into(),
+            Body::BuyLine(it) => buying::line(&typed, it).into(),
         })
     });
     if let Body::Stretch(it) = before {

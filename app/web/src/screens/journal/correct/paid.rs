@@ -1,6 +1,6 @@
 //! Money put right: expenses, receipts, by-products.
 
-use super::{DAY, How, Spec, Typed, dec, tick};
+use super::{DAY, How, Spec, Typed, abroad, dec, tick};
 use crate::{
     screens::hours::{choices, fields::side_code, one_off},
     words::{journal::Label, lots},
@@ -13,17 +13,19 @@ use benchslate_core::{
     measure::{Dec, number},
 };
 
-pub const EXPENSE: [Spec; 6] = [
+pub const EXPENSE: [Spec; 8] = [
     ("what", Label::What, How::Words),
     (DAY, Label::Day, How::Day),
     ("amount", Label::Amount, How::Money),
     ("tax", Label::Tax, How::Tax),
     ("tax-back", Label::Back, How::Tick),
     ("bearer", Label::For, How::Bearer),
+    abroad::AMOUNT,
+    abroad::CURRENCY,
 ];
 
 pub fn fill_expense(it: &Expense) -> Vec<(&'static str, String)> {
-    vec![
+    let mut filled = vec![
         ("what", it.what.clone()),
         ("amount", it.amount.plain()),
         ("tax", dec(it.tax)),
@@ -31,7 +33,9 @@ pub fn fill_expense(it: &Expense) -> Vec<(&'static str, String)> {
         ("bearer", choices::code(it.bearer)),
         ("side", side_code(it.side).to_owned()),
         (one_off::FIELD, one_off::code(it.one_off).to_owned()),
-    ]
+    ];
+    filled.extend(abroad::fill(it.abroad.as_deref()));
+    filled
 }
 
 pub fn expense(typed: &Typed, before: &Expense) -> Expense {
@@ -45,11 +49,12 @@ pub fn expense(typed: &Typed, before: &Expense) -> Expense {
         bearer: typed.bearer("bearer").unwrap_or(before.bearer),
         side: typed.side(),
         one_off: typed.ticked(one_off::FIELD),
+        abroad: abroad::read(typed),
         ..before.clone()
     }
 }
 
-pub const RECEIPT: [Spec; 8] = [
+pub const RECEIPT: [Spec; 10] = [
     ("whence", Label::Whence, How::Words),
     (DAY, Label::Day, How::Day),
     ("total", Label::Total, How::Money),
@@ -58,10 +63,12 @@ pub const RECEIPT: [Spec; 8] = [
     ("discount", Label::Discount, How::Money),
     ("tax-back", Label::Back, How::Tick),
     ("bearer", Label::For, How::Bearer),
+    abroad::AMOUNT,
+    abroad::CURRENCY,
 ];
 
 pub fn fill_receipt(it: &Receipt) -> Vec<(&'static str, String)> {
-    vec![
+    let mut filled = vec![
         ("whence", it.whence.clone().unwrap_or_default()),
         ("total", dec(it.total)),
         ("tax", dec(it.tax)),
@@ -69,7 +76,9 @@ pub fn fill_receipt(it: &Receipt) -> Vec<(&'static str, String)> {
         ("discount", dec(it.discount)),
         ("tax-back", tick(it.tax_back)),
         ("bearer", it.bearer.map(choices::code).unwrap_or_else(|| "shop".to_owned())),
-    ]
+    ];
+    filled.extend(abroad::fill(it.abroad.as_deref()));
+    filled
 }
 
 pub fn receipt(typed: &Typed, before: &Receipt) -> Receipt {
@@ -84,6 +93,7 @@ pub fn receipt(typed: &Typed, before: &Receipt) -> Receipt {
         tax_back: tax.is_some() && typed.ticked("tax-back"),
         total,
         bearer: typed.bearer("bearer").or(before.bearer),
+        abroad: abroad::read(typed),
     }
 }
 

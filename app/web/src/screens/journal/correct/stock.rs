@@ -1,6 +1,6 @@
 //! Stock put right: draws, lots, items, sortings.
 
-use super::{DAY, How, Spec, Typed, dec, hundredths, tick};
+use super::{DAY, How, Spec, Typed, abroad, dec, hundredths, tick};
 use crate::{
     screens::{
         first_amount,
@@ -26,7 +26,7 @@ pub const DRAW: [Spec; 4] = [
 
 const MARK: &str = "mark";
 
-const LOT: [Spec; 18] = [
+const LOT: [Spec; 20] = [
     ("name", Label::Name, How::Words),
     (DAY, Label::Day, How::Day),
     ("rough", Label::Rough, How::Quantity),
@@ -45,6 +45,8 @@ const LOT: [Spec; 18] = [
     ("new-tax", Label::Tax, How::Number),
     ("new-delivery", Label::Delivery, How::Money),
     ("new-seen", Label::Seen, How::Words),
+    abroad::AMOUNT,
+    abroad::CURRENCY,
 ];
 
 const ITEM: [Spec; 7] = [
@@ -145,7 +147,7 @@ fn counted(read: Result<Quantity, Refusal>) -> Result<(), Refusal> {
 
 pub fn fill_lot(it: &Lot) -> Vec<(&'static str, String)> {
     let new = it.new.as_ref();
-    vec![
+    let mut filled = vec![
         ("name", it.name.clone()),
         ("rough", it.rough.plain()),
         ("paid", dec(it.value.or(it.paid))),
@@ -163,7 +165,9 @@ pub fn fill_lot(it: &Lot) -> Vec<(&'static str, String)> {
         ("new-delivery", dec(new.and_then(|new| new.delivery))),
         ("new-seen", new.and_then(|new| new.seen.clone()).unwrap_or_default()),
         (MARK, it.mark.map(choices::mark_code).unwrap_or_default().to_owned()),
-    ]
+    ];
+    filled.extend(abroad::fill(it.abroad.as_deref()));
+    filled
 }
 
 pub fn lot(typed: &Typed, before: &Lot) -> Lot {
@@ -194,6 +198,7 @@ pub fn lot(typed: &Typed, before: &Lot) -> Lot {
         new,
         mark: choices::mark(&typed.form.now(MARK)).or(before.mark.filter(|_| !old(before))),
         whence: typed.maybe_words("whence", MOST_NAME),
+        abroad: abroad::read(typed),
         ..before.clone()
     }
 }

@@ -19,13 +19,13 @@ use crate::{
         desk::{Mark, Phase, View},
         frame::Places,
     },
-    words::{cost, journal, receipts, salvage as words, same, stock, units},
+    words::{cost, journal, receipts, salvage as words, same, shelf, stock, units},
 };
 use benchslate_core::{
     costing::Books,
     journal::{
-        Change, Id, On,
-        kinds::{Bearer, Origin, Shelf, ShelfState, Source},
+        Change, Id, Kind, On,
+        kinds::{Bearer, Origin, Shelf, Source},
     },
     measure::Quantity,
     timing::bench,
@@ -93,6 +93,16 @@ fn keys(desk: Desk, thing: &Thing) -> AnyView {
     let journal = matches!(source, Source::Lot(_)).then(|| {
         view! { <KeyLink label=journal::the_journal().to_owned() href=Place::LotJournal(id).href()/> }
     });
+    // Beside Use where there is room, above it where there is not.
+    let gone = view! {
+        <KeyLink
+            label=shelf::gone().to_owned()
+            note=shelf::thrown_or_given().to_owned()
+            href=Place::Add(Kind::Shelf, Some(id)).href()
+        />
+    };
+    let (above, beside) =
+        if matches!(source, Source::Lot(_)) { (Some(gone), None) } else { (None, Some(gone)) };
     view! {
         <Keys class=acts>
             {sort}
@@ -101,10 +111,12 @@ fn keys(desk: Desk, thing: &Thing) -> AnyView {
                 note=stock::nothing_left().to_owned()
                 on_tap=Callback::new(empty)
             />
+            {above}
             {same}
             <KeyLink label=words::correct().to_owned() href=Place::Entry(id).href()/>
         </Keys>
         <Keys class=main>
+            {beside}
             {journal}
             {by_product}
             <KeyLink
@@ -132,7 +144,7 @@ fn found_empty(desk: Desk, of: Source, name: String) {
     desk.act(
         move |hand| {
             let on = On::At(hand.shop.zone.when(hand.now));
-            vec![Change::write(entry, Shelf { on, of, state: ShelfState::Empty })]
+            vec![Change::write(entry, Shelf::empty(on, of))]
         },
         move |_| Mark { kind: stock::found_empty().to_owned(), what: name.clone(), second: None }.into(),
     );

@@ -316,6 +316,7 @@ impl Reader<'_> {
             shares: trip::with_lot(self.form, Bearer::Lot(lot_id), self.loud),
         });
         let lot = Lot {
+            abroad: None,
             on: at,
             item: known.or_else(|| new_item.is_some().then_some(item_id)),
             name: if by_item { String::new() } else { name.to_owned() },
