@@ -40,6 +40,7 @@ mod tools;
 pub mod what_if;
 mod whole;
 mod year;
+mod year_money;
 
 #[cfg(test)]
 mod examples;
@@ -67,3 +68,4 @@ pub use stock::{Formula, Why, WrittenOff, YieldFrom};
 pub use tools::{BladeBook, ToolBook};
 pub use whole::DrawnNet;
 pub use year::MonthBorne;
+pub use year_money::{Flow, FlowLine, YearMoney};

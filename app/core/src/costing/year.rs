@@ -39,6 +39,12 @@ impl MonthBorne {
 }
 
 impl Books {
+    /// What nobody bore of the months of a year that are over.
+    pub fn not_borne_in(&self, shop: &Shop, year: i32) -> Money {
+        let over = self.months(shop).into_iter().filter(|it| !it.under_way && it.first.year() == year);
+        over.fold(Money::ZERO, |sum, it| sum.plus(it.not_borne()))
+    }
+
     /// Every month from the first that costs anything to the month of the books.
     pub fn months(&self, shop: &Shop) -> Vec<MonthBorne> {
         let last = shop.zone.day(self.as_of);

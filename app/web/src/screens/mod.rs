@@ -26,6 +26,7 @@ pub mod time;
 pub mod tools;
 pub mod trouble;
 pub mod what_if;
+pub mod year;
 
 use crate::dom::prelude::*;
 use crate::shell::{Place, Tab};
@@ -107,6 +108,8 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Steps(id) => view! { <steps::StepsSheet of=id/> },
         Place::WhatIf(id) => view! { <what_if::WhatIfSheet of=id/> },
         Place::Price(id) => view! { <what_if::PriceSheet of=id/> },
+        Place::Year => view! { <year::YearSheet/> },
+        Place::SideBySide => view! { <year::SideBySideSheet/> },
         Place::Tools => view! { <tools::ToolsSheet/> },
         Place::Tool(id) => view! { <tools::ToolSheet tool=id/> },
         Place::ToolLife(id) => view! { <tools::LifeSheet tool=id/> },

@@ -116,6 +116,10 @@ pub enum Place {
     WhatIf(Id),
     /// What to ask for a piece.
     Price(Id),
+    /// The money of a year.
+    Year,
+    /// Two builds compared.
+    SideBySide,
     /// All tools.
     Tools,
     /// A tool: wear, its rate, what it has carried.
@@ -187,6 +191,8 @@ impl Place {
             Place::Steps(id) => format!("steps.{id}"),
             Place::WhatIf(id) => format!("what-if.{id}"),
             Place::Price(id) => format!("price.{id}"),
+            Place::Year => "year".into(),
+            Place::SideBySide => "side-by-side".into(),
             Place::Tools => "tools".into(),
             Place::Tool(id) => format!("tool.{id}"),
             Place::ToolLife(id) => format!("tool-life.{id}"),
@@ -248,6 +254,8 @@ impl Place {
             "put-away" => Place::PutAway,
             "bring-in" => Place::BringIn,
             "sample" => Place::Sample,
+            "year" => Place::Year,
+            "side-by-side" => Place::SideBySide,
             "tools" => Place::Tools,
             "months" => Place::Months,
             _ => return None,
@@ -323,6 +331,8 @@ mod tests {
             Place::Opened(id, "labour.mill".into()),
             Place::Saving(id),
             Place::Steps(id),
+            Place::Year,
+            Place::SideBySide,
             Place::WhatIf(id),
             Place::Price(id),
             Place::Entry(id),

@@ -44,5 +44,6 @@ pub mod units;
 pub mod update;
 pub mod versions;
 pub mod what_if;
+pub mod year;
 
 pub use tongue::Tongue;

@@ -12,7 +12,9 @@ use crate::{
     },
     screens::{cost, notes, trouble::Troubles},
     shell::{Desk, Place, Tab, desk::View, frame::Places, mark::LastMarkHere},
-    words::{away as away_words, builds as words, cost as cost_words, gaps, income, notes as note_words},
+    words::{
+        away as away_words, builds as words, cost as cost_words, gaps, income, notes as note_words, year,
+    },
 };
 use benchslate_core::{
     costing::{Books, Gap, Part, Rule},
@@ -62,6 +64,13 @@ pub fn BuildsSheet() -> impl IntoView {
                         />
                     })}
                     {move || list(&rows.read())}
+                    {move || (rows.with(Vec::len) > 1).then(|| view! {
+                        <RowLink
+                            label=year::side_by_side().to_owned()
+                            end=year::two_compared().to_owned()
+                            leads=Leads::To(Place::SideBySide.href())
+                        />
+                    })}
                 </Read>
             </Above>
             <Below>

@@ -8,7 +8,7 @@ use crate::{
         tools,
     },
     shell::{Desk, Place, desk::View},
-    words::{months as month_words, tools as words},
+    words::{months as month_words, tools as words, year as year_words},
 };
 use benchslate_core::{costing::Books, journal::Kind};
 
@@ -22,6 +22,16 @@ pub fn Running() -> impl IntoView {
         {move || months::drawn(vec![rows.get().0])}
         <Group title=month_words::title().to_owned()/>
         {move || months::drawn(rows.get().1)}
+        {months::drawn(vec![year()])}
+    }
+}
+
+fn year() -> Row {
+    Row {
+        label: year_words::way_here().to_owned(),
+        working: year_words::way_here_note().to_owned(),
+        href: Some(Place::Year.href()),
+        ..Row::default()
     }
 }
 
