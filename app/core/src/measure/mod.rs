@@ -10,6 +10,7 @@
 //! - time: [`day`], [`instant`], [`zone`] (a table that is passed in), [`clock_text`], [`duration`];
 //! - typed text: [`number`], [`marks`], [`duration`], [`clock_text`], [`day`], over the cursor `scan`;
 //!   what isn't taken is a [`refusal`]: why, what would be, and where;
+//! - [`letters`]: large and small ones;
 //! - [`order`]: the one sort;
 //! - shown text: [`show`] and, for hours, [`minutes`], so that the parts of a sum add up as they are read.
 //!
@@ -34,6 +35,7 @@ pub mod duration;
 pub(crate) mod fixed;
 pub mod fraction;
 pub mod instant;
+pub mod letters;
 pub mod limits;
 pub mod marks;
 pub mod minutes;
