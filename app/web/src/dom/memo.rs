@@ -86,9 +86,20 @@ impl<T: Clone + PartialEq + Send + Sync + 'static> Memo<T> {
     }
 }
 
+/// What works out what the memo holds.
+trait Works: Send + Sync {
+    fn out(&self) -> Boxed;
+}
+
+impl<F: Fn() -> Boxed + Send + Sync> Works for F {
+    fn out(&self) -> Boxed {
+        self()
+    }
+}
+
 /// Not generic: here the graph's code is written, once.
-fn graph(work_out: Box<dyn Fn() -> Boxed + Send + Sync>) -> Graph<Boxed> {
-    Graph::new(move |_| work_out())
+fn graph(work_out: Box<dyn Works>) -> Graph<Boxed> {
+    Graph::new(move |_| work_out.out())
 }
 
 /// What the memo held when it was looked at.

@@ -10,7 +10,18 @@ pub enum Value {
     Gone,
     Text(Cow<'static, str>),
     /// Worked out again whenever a signal that it reads has changed.
-    Live(Box<dyn Fn() -> Value>),
+    Live(Box<dyn Gives>),
+}
+
+/// Gives a value that may be another each time.
+pub trait Gives {
+    fn value(&self) -> Value;
+}
+
+impl<F: Fn() -> Value> Gives for F {
+    fn value(&self) -> Value {
+        self()
+    }
 }
 
 /// Anything that may stand after `name=`.
