@@ -23,11 +23,10 @@ use crate::{
         order::Order,
         shop::{Lot, Odd},
     },
-    measure::{Day, Instant, Money},
+    measure::{Day, Instant, Map, Money},
     timing::worked::{Worked, owned},
 };
 use rustc_hash::FxHashMap;
-use std::collections::BTreeMap;
 
 /// Rows that one bearer bears, by place.
 #[derive(Clone, Debug, Default)]
@@ -62,7 +61,7 @@ pub struct Books {
     pub(crate) ledgers: Ledgers,
     pub(crate) stock: Stock,
     pub(crate) shop: Facts,
-    pub(crate) made: BTreeMap<Id, Items>,
+    pub(crate) made: Map<Id, Items>,
     pub(crate) incomes: Vec<IncomeRow>,
     pub(crate) series: Vec<Series>,
     /// Which of them a build shares in.
@@ -75,7 +74,7 @@ pub(crate) struct Facts {
     pub odd: FxHashMap<Id, Vec<Odd>>,
     /// Role and place in the picker of every stage.
     pub stages: FxHashMap<Id, (Option<Role>, u8)>,
-    pub items: std::collections::BTreeMap<Id, crate::journal::shop::Item>,
+    pub items: crate::measure::Map<Id, crate::journal::shop::Item>,
     /// Lots of items: who they are for changes nothing.
     pub pooled: FxHashMap<Id, Id>,
     /// The shop has tools, or monthly costs.

@@ -11,7 +11,7 @@
 //! - typed text: [`number`], [`marks`], [`duration`], [`clock_text`], [`day`], over the cursor `scan`;
 //!   what isn't taken is a [`refusal`]: why, what would be, and where;
 //! - [`letters`]: large and small ones;
-//! - [`order`]: the one sort;
+//! - [`order`]: the one sort; [`map`]: the one map;
 //! - shown text: [`show`] and, for hours, [`minutes`], so that the parts of a sum add up as they are read.
 //!
 //! Never: another room of `core`. Kept by: tidy, `arrows`.
@@ -37,6 +37,7 @@ pub mod fraction;
 pub mod instant;
 pub mod letters;
 pub mod limits;
+pub mod map;
 pub mod marks;
 pub mod minutes;
 pub mod money;
@@ -56,6 +57,7 @@ pub use day::{Day, Weekday};
 pub use dec::Dec;
 pub use fraction::Fraction;
 pub use instant::{Instant, Offset, When};
+pub use map::Map;
 pub use money::Money;
 pub use order::InOrder;
 pub use quantity::{Quantity, Seconds};

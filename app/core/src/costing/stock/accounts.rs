@@ -20,20 +20,17 @@ use crate::{
         order::Order,
         shop::Lot,
     },
-    measure::{Day, Quantity, Ratio, fixed},
+    measure::{Day, Map, Quantity, Ratio, fixed},
 };
 use rustc_hash::{FxHashMap, FxHashSet};
-use std::{
-    borrow::Cow,
-    collections::{BTreeMap, BTreeSet},
-};
+use std::{borrow::Cow, collections::BTreeSet};
 
 /// Every draw, every lot and every item, costed.
 #[derive(Clone, Debug, Default)]
 pub(crate) struct Stock {
     pub rows: Vec<DrawRow>,
-    pub lots: BTreeMap<Id, LotAccount>,
-    pub items: BTreeMap<Id, ItemAccount>,
+    pub lots: Map<Id, LotAccount>,
+    pub items: Map<Id, ItemAccount>,
     /// Draws that would go round in a circle between lots.
     pub left_out: FxHashSet<Id>,
     /// Rows by account, in order.
@@ -82,7 +79,7 @@ struct All<'a> {
     found: FxHashMap<Id, Found>,
     odd_sorts: FxHashMap<Id, Vec<Flag>>,
     emptied: FxHashMap<Id, Vec<Order>>,
-    pooled: BTreeMap<Id, Vec<&'a Lot>>,
+    pooled: Map<Id, Vec<&'a Lot>>,
     yields: FxHashMap<&'a str, Vec<Ratio>>,
     /// Draws that would go round in a circle.
     left_out: FxHashSet<usize>,
@@ -101,7 +98,7 @@ impl<'a> All<'a> {
             found: FxHashMap::default(),
             odd_sorts: FxHashMap::default(),
             emptied: FxHashMap::default(),
-            pooled: BTreeMap::new(),
+            pooled: Map::new(),
             yields: FxHashMap::default(),
             left_out: FxHashSet::default(),
             frozen: Frozen::default(),
@@ -156,8 +153,8 @@ impl<'a> All<'a> {
         accounts.extend(self.lots().filter(|lot| lot.item.is_none()).map(named_lot::source));
         accounts.extend(self.shop.items.keys().copied().map(Source::Item));
         accounts.extend(self.pooled.keys().copied().map(Source::Item));
-        let mut feeds: BTreeMap<Source, Vec<Source>> = BTreeMap::new();
-        let mut waits: BTreeMap<Source, usize> = BTreeMap::new();
+        let mut feeds: Map<Source, Vec<Source>> = Map::new();
+        let mut waits: Map<Source, usize> = Map::new();
         for (from, to, _) in self.feeding() {
             feeds.entry(from).or_default().push(to);
             let count = waits.entry(to).or_default();
