@@ -1,11 +1,12 @@
 //! What follows signals: texts, attributes, regions of nodes.
 
 use super::{
+    signal::Signal,
     value::Value,
     view::{AnyView, Drawn},
 };
 use leptos::{
-    prelude::{Get, Owner, RenderEffect, Signal, document, on_cleanup},
+    prelude::{Owner, RenderEffect, document, on_cleanup},
     tachys::renderer::dom::Dom,
 };
 use send_wrapper::SendWrapper;

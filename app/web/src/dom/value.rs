@@ -1,7 +1,9 @@
 //! Values of attributes, classes, style properties and properties: set once, or followed.
 
-use super::memo::Memo;
-use leptos::prelude::{Get, MaybeProp, Signal};
+use super::{
+    memo::Memo,
+    signal::{MaybeProp, Signal},
+};
 use std::borrow::Cow;
 
 /// What an attribute is to be.

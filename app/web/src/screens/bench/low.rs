@@ -1,6 +1,5 @@
 //! What is low on the shelf, under the maker's own mark.
 
-use crate::dom::prelude::*;
 use crate::{
     parts::facts::Fact,
     shell::{
