@@ -1,6 +1,6 @@
-//! `cargo xtask finish`: the last touches to a release build, once, on Trunk's staging folder: the security
-//! policy with the hashes of the inline scripts, the list of files that the service worker keeps, ready header
-//! settings, and copies compressed once and for all. Debug rounds are left as they are.
+//! `cargo xtask finish`: the last touches to a release build, once, on Trunk's staging folder: short names between
+//! script and program, the security policy with the hashes of the inline scripts, the list of files that the service
+//! worker keeps, ready header settings, and copies compressed once and for all. Debug rounds are left as they are.
 
 use crate::headers::{apache, is_hashed, nginx, policy};
 use crate::shell::{Done, files_below, program, read, root, run, write};
@@ -24,6 +24,7 @@ pub fn command() -> Done {
         return Ok(());
     }
     write(&staging.join("notices/notices.txt"), crate::notices::notices()?)?;
+    crate::glue::shorten(&staging)?;
     finish(&staging)?;
     compress(&staging)
 }

@@ -5,6 +5,7 @@ mod bench;
 mod budget;
 mod build;
 mod finish;
+mod glue;
 mod headers;
 mod notices;
 mod serve;

@@ -9,9 +9,8 @@
 use super::{Books, BuildCost, Gap, Part, Rule, Statement, Value, Working};
 use crate::{
     journal::{Id, Shop, kinds::HandedOver},
-    measure::{Day, Money, Quantity, Ratio, fixed},
+    measure::{Day, Map, Money, Quantity, Ratio, fixed},
 };
-use std::collections::BTreeMap;
 
 /// What was finished of a build, and what left.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -64,8 +63,8 @@ impl Items {
 }
 
 /// Items of every build that has any, up to a day.
-pub(crate) fn made(shop: &Shop, last: Day) -> BTreeMap<Id, Items> {
-    let mut all: BTreeMap<Id, Items> = BTreeMap::new();
+pub(crate) fn made(shop: &Shop, last: Day) -> Map<Id, Items> {
+    let mut all: Map<Id, Items> = Map::new();
     for it in shop.made.iter().filter(|it| it.order.day <= last) {
         let items = all.entry(it.build).or_default();
         items.good = items.good.saturating_add(it.good);
@@ -83,7 +82,7 @@ pub(crate) fn made(shop: &Shop, last: Day) -> BTreeMap<Id, Items> {
         *count = count.saturating_add(it.count);
         items.entries.push(it.order.entry);
     }
-    for (build, items) in &mut all {
+    for (build, items) in all.iter_mut() {
         items.normal = shop.builds.get(build).map(|build| build.normal_spoil).unwrap_or_default();
     }
     all

@@ -25,11 +25,10 @@ use crate::{
         order::Order,
         shop::{Lot, Odd},
     },
-    measure::{Day, Instant, Money},
+    measure::{Day, Instant, Map, Money},
     timing::worked::{Worked, owned},
 };
 use rustc_hash::FxHashMap;
-use std::collections::BTreeMap;
 
 /// Rows that one bearer bears, by place.
 #[derive(Clone, Debug, Default)]
@@ -64,14 +63,14 @@ pub struct Books {
     pub(crate) ledgers: Ledgers,
     pub(crate) stock: Stock,
     pub(crate) shop: Facts,
-    pub(crate) made: BTreeMap<Id, Items>,
+    pub(crate) made: Map<Id, Items>,
     pub(crate) incomes: Vec<IncomeRow>,
     pub(crate) series: Vec<Series>,
     pub(crate) likes: Likes,
     /// Which of them a build shares in.
     pub(crate) in_series: FxHashMap<Id, usize>,
     /// What the steps of a build still cost.
-    pub(crate) to_come: BTreeMap<Id, ToCome>,
+    pub(crate) to_come: Map<Id, ToCome>,
 }
 
 /// What statements need of the shop beside the rows.
@@ -80,7 +79,7 @@ pub(crate) struct Facts {
     pub odd: FxHashMap<Id, Vec<Odd>>,
     /// Role and place in the picker of every stage.
     pub stages: FxHashMap<Id, (Option<Role>, u8)>,
-    pub items: std::collections::BTreeMap<Id, crate::journal::shop::Item>,
+    pub items: crate::measure::Map<Id, crate::journal::shop::Item>,
     /// Lots of items: who they are for changes nothing.
     pub pooled: FxHashMap<Id, Id>,
     /// The shop has tools, or monthly costs.
@@ -111,7 +110,7 @@ impl Books {
         let (made, incomes) = (batch::made(shop, last), income::rows(shop, last));
         ledgers.index_incomes(&incomes);
         let likes = Likes::of(shop, last, &stock.rows);
-        let (series, in_series, to_come) = (Vec::new(), FxHashMap::default(), BTreeMap::new());
+        let (series, in_series, to_come) = (Vec::new(), FxHashMap::default(), Map::new());
         let mut books =
             Books { as_of, ledgers, stock, shop: facts, made, incomes, series, likes, in_series, to_come };
         books.series = one_off::series(&books, shop);

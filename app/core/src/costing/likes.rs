@@ -11,9 +11,8 @@ use crate::{
         kinds::{Bearer, Source, State},
         order::Order,
     },
-    measure::{Day, InOrder, Quantity},
+    measure::{Day, InOrder, Map, Quantity},
 };
-use std::collections::BTreeMap;
 
 /// A like build, and what stayed drawn of an item.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -30,11 +29,11 @@ pub struct Like {
 #[derive(Clone, Debug, Default)]
 pub(crate) struct Likes {
     /// By build, then item.
-    drawn: BTreeMap<Id, BTreeMap<Id, Quantity>>,
+    drawn: Map<Id, Map<Id, Quantity>>,
     /// By item, for the shelf.
-    by_item: BTreeMap<Id, Like>,
+    by_item: Map<Id, Like>,
     /// By open build that repeats another, then item.
-    by_build: BTreeMap<Id, BTreeMap<Id, Like>>,
+    by_build: Map<Id, Map<Id, Like>>,
 }
 
 impl Likes {

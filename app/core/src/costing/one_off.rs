@@ -13,9 +13,8 @@ use super::{
 };
 use crate::{
     journal::{Id, Shop},
-    measure::{Day, InOrder},
+    measure::{Day, InOrder, Map},
 };
-use std::collections::BTreeMap;
 
 /// A pool and who bears it.
 #[derive(Clone, Debug)]
@@ -58,7 +57,7 @@ impl Series {
 
 /// Every pool, by the first build of its run.
 pub(crate) fn series(books: &Books, shop: &Shop) -> Vec<Series> {
-    let mut runs: BTreeMap<Id, Vec<Id>> = BTreeMap::new();
+    let mut runs: Map<Id, Vec<Id>> = Map::new();
     let mut builds: Vec<Id> = shop.builds.keys().copied().collect();
     builds.order_by_key(|id| shop.builds.get(id).map(|build| build.order));
     for build in builds {

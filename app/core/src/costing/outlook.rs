@@ -16,13 +16,12 @@ use crate::{
         kinds::{Bearer, Role, Side},
         shop::Step,
     },
-    measure::{Day, Money, Quantity, Seconds, fixed},
+    measure::{Day, Map, Money, Quantity, Seconds, fixed},
     timing::{
         steps::{self, Planned},
         worked,
     },
 };
-use std::collections::BTreeMap;
 
 /// What the steps of one build still cost, all but one-off work.
 #[derive(Clone, Debug, Default)]
@@ -37,8 +36,8 @@ pub(crate) struct ToCome {
 }
 
 /// By build: those that have steps.
-pub(crate) fn to_come(books: &Books, shop: &Shop) -> BTreeMap<Id, ToCome> {
-    let mut all: BTreeMap<Id, ToCome> = BTreeMap::new();
+pub(crate) fn to_come(books: &Books, shop: &Shop) -> Map<Id, ToCome> {
+    let mut all: Map<Id, ToCome> = Map::new();
     if shop.steps.is_empty() {
         return all;
     }

@@ -11,9 +11,8 @@ use super::{
 };
 use crate::{
     journal::{Shop, kinds::SettingKey},
-    measure::{Day, Dec, Money, Quantity, Seconds, fixed},
+    measure::{Day, Dec, Map, Money, Quantity, Seconds, fixed},
 };
-use std::collections::BTreeMap;
 
 /// What a month costs, and over how many hours it goes.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -31,7 +30,7 @@ pub struct Month {
 /// The months of a shop, worked out once each.
 pub(crate) struct Months<'a> {
     shop: &'a Shop,
-    by_first: BTreeMap<Day, Month>,
+    by_first: Map<Day, Month>,
 }
 
 /// A stretch's share.
@@ -47,7 +46,7 @@ pub(crate) struct Borne {
 
 impl<'a> Months<'a> {
     pub(crate) fn of(shop: &'a Shop) -> Months<'a> {
-        Months { shop, by_first: BTreeMap::new() }
+        Months { shop, by_first: Map::new() }
     }
 
     /// The month that a day is in.

@@ -9,9 +9,8 @@ use super::{
 };
 use crate::{
     journal::Shop,
-    measure::{Day, Money},
+    measure::{Day, Map, Money},
 };
-use std::collections::BTreeMap;
 
 /// One month of the shop.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -48,7 +47,7 @@ impl Books {
     /// Every month from the first that costs anything to the month of the books.
     pub fn months(&self, shop: &Shop) -> Vec<MonthBorne> {
         let last = shop.zone.day(self.as_of);
-        let mut applied: BTreeMap<Day, Money> = BTreeMap::new();
+        let mut applied: Map<Day, Money> = Map::new();
         for row in &self.ledgers.labour {
             let borne = row.overhead.parts().overhead();
             let sum = applied.entry(row.day.first_of_month()).or_default();

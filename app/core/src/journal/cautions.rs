@@ -9,6 +9,7 @@ use super::{
     kinds::{Mark, Origin, Source, Use},
     shop::{Item, Lot},
 };
+use crate::measure::letters;
 
 macro_rules! cautions {
     ($($name:ident $code:literal $says:literal)*) => {
@@ -134,7 +135,7 @@ struct Words(Vec<String>);
 
 impl Words {
     fn of(name: &str) -> Words {
-        let name = name.to_lowercase();
+        let name = letters::small(name);
         Words(name.split(|c: char| !c.is_alphanumeric()).map(str::to_owned).collect())
     }
 

@@ -1,6 +1,8 @@
 //! Find as you type: which lines hold every word that was asked for. Pure text; what a line says is the
 //! caller's.
 
+use crate::measure::letters;
+
 /// What is looked for: every word of it, in any order, as part of a word of the line.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Wanted {
@@ -27,7 +29,7 @@ impl Wanted {
 /// Text as it is compared: lower case, and `4,30` as `4.30`, so that either decimal mark finds an amount.
 pub fn plain(text: &str) -> String {
     let mut plain = String::with_capacity(text.len());
-    let mut letters = text.chars().flat_map(char::to_lowercase).peekable();
+    let mut letters = text.chars().map(letters::smaller).peekable();
     let mut digit_before = false;
     while let Some(letter) = letters.next() {
         let digit_after = letters.peek().is_some_and(char::is_ascii_digit);

@@ -84,7 +84,7 @@ pub fn read(text: &str) -> Result<Revision, LineFault> {
         (false, Some(_)) if envelope.v > VERSION || envelope.bv > BODY_VERSION => Content::Newer,
         (false, Some(raw)) => match Kind::from_code(&envelope.kind) {
             None => Content::Newer,
-            Some(kind) => decode(kind, raw.get()).map_or(Content::Unreadable, Content::Body),
+            Some(kind) => decode(kind, raw).map_or(Content::Unreadable, Content::Body),
         },
         (true, Some(_)) | (false, None) => return Err(LineFault::NoContent),
     };

@@ -18,7 +18,7 @@ pub mod line;
 pub mod listing;
 #[cfg(test)]
 mod merge_laws;
-mod object;
+pub mod object;
 pub mod on;
 pub mod order;
 pub mod pen;

@@ -58,7 +58,7 @@ pub const fn standing_id(number: u8) -> Id {
 }
 
 /// The standing stages as facts, by id.
-pub(super) fn all() -> std::collections::BTreeMap<Id, super::shop::Stage> {
+pub(super) fn all() -> crate::measure::Map<Id, super::shop::Stage> {
     STANDING
         .iter()
         .map(|it| {

@@ -10,7 +10,8 @@
 //! - time: [`day`], [`instant`], [`zone`] (a table that is passed in), [`clock_text`], [`duration`];
 //! - typed text: [`number`], [`marks`], [`duration`], [`clock_text`], [`day`], over the cursor `scan`;
 //!   what isn't taken is a [`refusal`]: why, what would be, and where;
-//! - [`order`]: the one sort;
+//! - [`letters`]: large and small ones;
+//! - [`order`]: the one sort; [`map`]: the one map;
 //! - shown text: [`show`] and, for hours, [`minutes`], so that the parts of a sum add up as they are read.
 //!
 //! Never: another room of `core`. Kept by: tidy, `arrows`.
@@ -34,7 +35,9 @@ pub mod duration;
 pub(crate) mod fixed;
 pub mod fraction;
 pub mod instant;
+pub mod letters;
 pub mod limits;
+pub mod map;
 pub mod marks;
 pub mod minutes;
 pub mod money;
@@ -54,6 +57,7 @@ pub use day::{Day, Weekday};
 pub use dec::Dec;
 pub use fraction::Fraction;
 pub use instant::{Instant, Offset, When};
+pub use map::Map;
 pub use money::Money;
 pub use order::InOrder;
 pub use quantity::{Quantity, Seconds};

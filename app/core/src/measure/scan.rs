@@ -3,7 +3,7 @@
 //! Every parser of the room goes through this cursor, so that length, emptiness and places in the
 //! text are treated once. Not here: what anything means.
 
-use super::{Accepts, Refusal, Why, limits};
+use super::{Accepts, Refusal, Why, letters, limits};
 
 /// A place in a typed text.
 pub(crate) struct Cursor {
@@ -87,7 +87,7 @@ impl Cursor {
 
     /// Takes a word of letters, in lower case.
     pub(crate) fn take_word(&mut self) -> String {
-        self.take_while(char::is_alphabetic).to_lowercase()
+        letters::small(&self.take_while(char::is_alphabetic))
     }
 
     /// Takes spaces of any kind; says whether there were any.

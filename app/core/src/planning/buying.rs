@@ -11,9 +11,9 @@ use crate::{
         Change, Id, On, Shop,
         kinds::{self, BuyLine, Lot, Origin, Source, Use},
     },
-    measure::{Dec, Quantity, Unit},
+    measure::{Dec, Map, Quantity, Unit},
 };
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 
 /// Why something is wanted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -42,7 +42,7 @@ pub struct Wanted {
 
 /// What ought to be on the list and is not: for open builds first, then up to the marks.
 pub fn wanted(shop: &Shop, books: &Books) -> Vec<Wanted> {
-    let mut listed: BTreeMap<Id, Quantity> = BTreeMap::new();
+    let mut listed: Map<Id, Quantity> = Map::new();
     let mut asked: BTreeSet<(Id, Option<Id>)> = BTreeSet::new();
     for line in shop.to_buy() {
         let Some(item) = line.item else { continue };
@@ -55,7 +55,7 @@ pub fn wanted(shop: &Shop, books: &Books) -> Vec<Wanted> {
         line.and_then(|line| line.quantity).unwrap_or_default()
     };
     // What lies there or is on the list goes to the first build that needs it.
-    let mut free: BTreeMap<Id, Quantity> = BTreeMap::new();
+    let mut free: Map<Id, Quantity> = Map::new();
     let mut all = Vec::new();
     for (like, item, own) in books.likes_of_open() {
         let free = free

@@ -18,9 +18,8 @@ use crate::{
         kinds::{Bearer, Role, Side},
         shop::Stretch,
     },
-    measure::{Day, Instant, Quantity, Seconds, Weekday, fixed, minutes},
+    measure::{Day, Instant, Map, Quantity, Seconds, Weekday, fixed, minutes},
 };
-use std::collections::BTreeMap;
 
 /// What a row is of.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -207,7 +206,7 @@ fn beyond(covered: &mut Instant, from: Instant, to: Instant) -> Seconds {
 
 /// Rolling time inside counted work, each second once: of two that roll at the same time the one that was begun
 /// first has it.
-fn rolling(shop: &Shop, pieces: &[(Instant, Instant, usize)], as_of: Instant) -> BTreeMap<usize, Seconds> {
+fn rolling(shop: &Shop, pieces: &[(Instant, Instant, usize)], as_of: Instant) -> Map<usize, Seconds> {
     let mut rolled = Vec::new();
     for (from, to, at) in pieces {
         let spans = shop.stretches.get(*at).map(|it| it.rolling.as_slice()).unwrap_or_default();
@@ -217,7 +216,7 @@ fn rolling(shop: &Shop, pieces: &[(Instant, Instant, usize)], as_of: Instant) ->
         }));
     }
     rolled.order();
-    let (mut covered, mut by_stretch) = (Instant(i64::MIN), BTreeMap::<usize, Seconds>::new());
+    let (mut covered, mut by_stretch) = (Instant(i64::MIN), Map::<usize, Seconds>::new());
     for (from, to, at) in rolled {
         let sum = by_stretch.entry(at).or_default();
         *sum = sum.plus(beyond(&mut covered, from, to));

@@ -7,9 +7,9 @@ use crate::{
         kinds::{Bearer, State},
         order::Order,
     },
-    measure::{Day, InOrder},
+    measure::{Day, InOrder, Map},
 };
-use std::{cmp::Reverse, collections::BTreeMap};
+use std::cmp::Reverse;
 
 /// A build of the list.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -54,11 +54,11 @@ pub fn on_list(shop: &Shop, clocks: &[Clock], today: Day) -> Vec<OnList> {
     list
 }
 
-fn last_days(shop: &Shop) -> BTreeMap<Id, Day> {
+fn last_days(shop: &Shop) -> Map<Id, Day> {
     let work = shop.stretches.iter().map(|it| (it.bearer, it.order.day));
     let draws = shop.draws.iter().map(|it| (it.bearer, it.order.day));
     let expenses = shop.expenses.iter().map(|it| (it.bearer, it.order.day));
-    let mut last = BTreeMap::new();
+    let mut last = Map::new();
     let states = shop.states.iter().map(|it| (Bearer::Build(it.build), it.order.day));
     for (bearer, day) in work.chain(draws).chain(expenses).chain(states) {
         if let Bearer::Build(id) = bearer {

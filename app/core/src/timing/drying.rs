@@ -12,9 +12,8 @@ use crate::{
         kinds::{self, Bearer, Role, Side, Source},
         shop::{Draw, Drying, Interval, Stretch, Time},
     },
-    measure::{Day, Instant, Seconds, TimeOfDay, Zone},
+    measure::{Day, Instant, Map, Seconds, TimeOfDay, Zone},
 };
-use std::collections::BTreeMap;
 
 /// A day is what most glues and most coats are given before the next step. Source: common practice; said so
 /// wherever it is offered, and only where the maker has given none of their own yet.
@@ -66,7 +65,7 @@ pub fn dries(shop: &Shop) -> Vec<Dries> {
         return Vec::new();
     }
     let stretches = by_entry(shop);
-    let mut last: BTreeMap<Bearer, Instant> = BTreeMap::new();
+    let mut last: Map<Bearer, Instant> = Map::new();
     for stretch in shop.stretches.iter().filter(|it| it.side != Side::Film) {
         if let Some(from) = stretch.from() {
             let latest = last.entry(stretch.bearer).or_insert(from);
@@ -210,7 +209,7 @@ pub fn length(minutes: u32) -> Seconds {
     Seconds(i64::from(minutes).saturating_mul(60))
 }
 
-fn by_entry(shop: &Shop) -> BTreeMap<Id, &Stretch> {
+fn by_entry(shop: &Shop) -> Map<Id, &Stretch> {
     shop.stretches.iter().map(|it| (it.entry(), it)).collect()
 }
 

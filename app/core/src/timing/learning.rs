@@ -17,9 +17,9 @@ use crate::{
         Id, Shop,
         kinds::{Side, State},
     },
-    measure::{Day, InOrder, Instant, Seconds},
+    measure::{Day, InOrder, Instant, Map, Seconds},
 };
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 
 /// One batch of a run.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -74,15 +74,15 @@ impl Learned {
 /// What the builds of one design have taught, in their order. None: fewer than two batches have stages in common.
 pub fn learned(shop: &Shop, worked: &[Worked], builds: &[Id], as_of: Instant) -> Option<Learned> {
     let today = shop.zone.day(as_of);
-    let finished: Vec<BTreeMap<Id, Seconds>> =
+    let finished: Vec<Map<Id, Seconds>> =
         builds.iter().map(|build| finished(shop, worked, *build, (as_of, today))).collect();
-    let begun: Vec<(&Id, &BTreeMap<Id, Seconds>)> =
+    let begun: Vec<(&Id, &Map<Id, Seconds>)> =
         builds.iter().zip(&finished).filter(|(_, stages)| !stages.is_empty()).collect();
     let (_, first) = begun.first()?;
     let in_all = |stage: &&Id| begun.iter().all(|(_, stages)| stages.contains_key(stage));
     let mut stages: Vec<Id> = first.keys().filter(in_all).copied().collect();
     stages.order_by_key(|id| shop.stages.get(id).map(|stage| (stage.place, stage.name.clone())));
-    let batch = |(build, hours): &(&Id, &BTreeMap<Id, Seconds>)| Batch {
+    let batch = |(build, hours): &(&Id, &Map<Id, Seconds>)| Batch {
         build: **build,
         units: units(shop, **build),
         hours: stages.iter().filter_map(|id| hours.get(id)).fold(Seconds::ZERO, |sum, it| sum.plus(*it)),
@@ -97,12 +97,7 @@ pub fn learned(shop: &Shop, worked: &[Worked], builds: &[Id], as_of: Instant) ->
 }
 
 /// Repeating hours of a build at stages that it is done with.
-fn finished(
-    shop: &Shop,
-    worked: &[Worked],
-    build: Id,
-    (as_of, today): (Instant, Day),
-) -> BTreeMap<Id, Seconds> {
+fn finished(shop: &Shop, worked: &[Worked], build: Id, (as_of, today): (Instant, Day)) -> Map<Id, Seconds> {
     let closed = shop.state_of(build, today) == State::Closed;
     let planned = shop.steps.values().filter(|step| step.build() == build && step.done().is_none());
     let running =
@@ -111,7 +106,7 @@ fn finished(
     if !closed {
         going.extend(planned.map(|step| step.body.stage));
     }
-    let mut hours: BTreeMap<Id, Seconds> = BTreeMap::new();
+    let mut hours: Map<Id, Seconds> = Map::new();
     for row in worked {
         let repeats = row.bearer == crate::journal::kinds::Bearer::Build(build)
             && row.side == Side::Piece

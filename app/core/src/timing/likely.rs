@@ -7,9 +7,8 @@ use crate::{
         kinds::{Bearer, Role, Side, Source},
         shop::{Draw, Interval, Stretch, Time},
     },
-    measure::{Day, Dec, Instant, Unit},
+    measure::{Day, Dec, Instant, Map, Unit},
 };
-use std::collections::BTreeMap;
 
 /// Draws at a stage are looked at over this many of its latest stretches.
 pub const USUAL_OVER: usize = 10;
@@ -37,9 +36,9 @@ pub fn next_stages(shop: &Shop, after: Option<Id>) -> Vec<Id> {
 }
 
 /// How often each stage followed this one in a build, and the last place at which it did.
-fn followers(shop: &Shop, after: Id) -> BTreeMap<Id, (usize, usize)> {
-    let mut last: BTreeMap<Id, Id> = BTreeMap::new();
-    let mut found: BTreeMap<Id, (usize, usize)> = BTreeMap::new();
+fn followers(shop: &Shop, after: Id) -> Map<Id, (usize, usize)> {
+    let mut last: Map<Id, Id> = Map::new();
+    let mut found: Map<Id, (usize, usize)> = Map::new();
     for (place, stretch) in shop.stretches.iter().enumerate() {
         let Bearer::Build(build) = stretch.bearer else { continue };
         let before = last.insert(build, stretch.stage);
@@ -157,7 +156,7 @@ pub fn first_on_a_lot(shop: &Shop) -> Vec<Id> {
 /// Who was last at work, latest first: the bench offers the first two. Who left last goes before who began last; of
 /// two who left together, or were never there, the one who is longer with the shop.
 pub fn last_at_work(shop: &Shop) -> Vec<Id> {
-    let mut left: BTreeMap<Id, Left> = BTreeMap::new();
+    let mut left: Map<Id, Left> = Map::new();
     for stretch in &shop.stretches {
         let (going, moment) = match stretch.time {
             Time::Span(Interval { to: None, from }) => (true, Some(from)),

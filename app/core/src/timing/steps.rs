@@ -12,9 +12,8 @@ use crate::{
         kinds::{self, Bearer},
         shop::Step,
     },
-    measure::{Dec, Quantity, Seconds, fixed},
+    measure::{Dec, Map, Quantity, Seconds, fixed},
 };
-use std::collections::BTreeMap;
 
 /// Tenths of quick, usual, slow in the mean.
 const WEIGHTS: [i128; 3] = [3, 4, 3];
@@ -33,8 +32,8 @@ pub struct Planned {
 }
 
 /// Every step, with what was worked on it up to the moment of `worked`.
-pub fn planned(shop: &Shop, worked: &[Worked]) -> BTreeMap<Id, Planned> {
-    let mut logged: BTreeMap<Id, Seconds> = BTreeMap::new();
+pub fn planned(shop: &Shop, worked: &[Worked]) -> Map<Id, Planned> {
+    let mut logged: Map<Id, Seconds> = Map::new();
     for row in worked {
         if let Some(step) = shop.stretches.get(row.stretch).and_then(|it| it.step) {
             let sum = logged.entry(step).or_default();
@@ -49,7 +48,7 @@ pub fn planned(shop: &Shop, worked: &[Worked]) -> BTreeMap<Id, Planned> {
 }
 
 /// What is left of all steps of a build, by the hours of one person who is at each.
-pub fn left_in_all(shop: &Shop, planned: &BTreeMap<Id, Planned>, build: Id) -> Seconds {
+pub fn left_in_all(shop: &Shop, planned: &Map<Id, Planned>, build: Id) -> Seconds {
     let of_build = shop.steps.iter().filter(|(_, it)| it.build() == build);
     of_build.filter_map(|(id, _)| planned.get(id)).fold(Seconds::ZERO, |sum, it| sum.plus(it.left))
 }

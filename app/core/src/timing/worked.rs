@@ -11,9 +11,9 @@ use crate::{
         kinds::{Bearer, Side},
         shop::{Interval, Stretch, Time},
     },
-    measure::{Day, Instant, Seconds},
+    measure::{Day, Instant, Map, Seconds},
 };
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 
 /// What a stretch is worth.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -61,7 +61,7 @@ pub fn owned(shop: &Shop, as_of: Instant) -> (Vec<Worked>, Vec<Owned>) {
     let last_day = shop.zone.day(as_of);
     let mut rows: Vec<Worked> =
         shop.stretches.iter().enumerate().map(|(at, stretch)| row(at, stretch, last_day)).collect();
-    let mut people: BTreeMap<Id, Vec<Piece>> = BTreeMap::new();
+    let mut people: Map<Id, Vec<Piece>> = Map::new();
     for (at, stretch) in shop.stretches.iter().enumerate() {
         let Time::Span(span) = stretch.time else { continue };
         let key = Key { from: span.from, entry: stretch.entry(), stretch: at };

@@ -15,6 +15,17 @@ use std::rc::Rc;
 use wasm_bindgen::{JsCast, closure::Closure};
 use web_sys::Event;
 
+/// Hears an event.
+trait Hears {
+    fn hear(&self, event: Event);
+}
+
+impl<F: Fn(Event)> Hears for F {
+    fn hear(&self, event: Event) {
+        self(event);
+    }
+}
+
 /// An element that is being built.
 pub struct Element(web_sys::Element);
 
@@ -81,14 +92,14 @@ impl Element {
         self.hear(name, Rc::new(act))
     }
 
-    fn hear(self, name: &'static str, act: Rc<dyn Fn(Event)>) -> Element {
+    fn hear(self, name: &'static str, act: Rc<dyn Hears>) -> Element {
         // An element that is taken out may still be told that it lost the focus: by then nobody is to hear it.
         let heard = Rc::downgrade(&act);
         let act = SendWrapper::new(act);
         on_cleanup(move || drop(act));
         let closure = Closure::<dyn Fn(Event)>::new(move |event| {
             if let Some(act) = heard.upgrade() {
-                act(event);
+                act.hear(event);
             }
         });
         let _ = self.0.add_event_listener_with_callback(name, closure.into_js_value().unchecked_ref());

@@ -1,11 +1,12 @@
 //! What follows signals: texts, attributes, regions of nodes.
 
 use super::{
+    signal::Signal,
     value::Value,
     view::{AnyView, Drawn},
 };
 use leptos::{
-    prelude::{Get, Owner, RenderEffect, Signal, document, on_cleanup},
+    prelude::{Owner, RenderEffect, document, on_cleanup},
     tachys::renderer::dom::Dom,
 };
 use send_wrapper::SendWrapper;
@@ -13,9 +14,32 @@ use std::{borrow::Cow, cell::RefCell};
 use wasm_bindgen::JsCast;
 use web_sys::{Element, HtmlElement, HtmlInputElement, Node, Text};
 
+/// Closures as the builder keeps them. A boxed `dyn Fn` could be called in three ways, and the compiler writes each of
+/// them for every closure; of these there is one.
+pub trait Acts {
+    fn act(&self);
+}
+
+/// Draws a region.
+pub trait Draws {
+    fn drawn(&self) -> AnyView;
+}
+
+impl<F: Fn()> Acts for F {
+    fn act(&self) {
+        self();
+    }
+}
+
+impl<F: Fn() -> AnyView> Draws for F {
+    fn drawn(&self) -> AnyView {
+        self()
+    }
+}
+
 /// Runs `act` now and after each change of a signal that it reads, as long as its owner is there.
-pub fn follow(act: Box<dyn Fn()>) {
-    let effect = RenderEffect::new(move |_| act());
+pub fn follow(act: Box<dyn Acts>) {
+    let effect = RenderEffect::new(move |_| act.act());
     if Owner::current().is_some() {
         let effect = SendWrapper::new(effect);
         on_cleanup(move || drop(effect));
@@ -33,7 +57,7 @@ pub fn value(value: Value, set: Set) {
         Value::Live(value) => {
             let before: RefCell<Option<Option<Cow<'static, str>>>> = RefCell::new(None);
             follow(Box::new(move || {
-                let now = settled(value());
+                let now = settled(value.value());
                 if before.borrow().as_ref() != Some(&now) {
                     set(now.as_deref());
                     before.replace(Some(now));
@@ -48,7 +72,7 @@ fn settled(value: Value) -> Option<Cow<'static, str>> {
     match value {
         Value::Gone => None,
         Value::Text(text) => Some(text),
-        Value::Live(value) => settled(value()),
+        Value::Live(value) => settled(value.value()),
     }
 }
 
@@ -58,11 +82,11 @@ pub fn text(signal: Signal<String>) -> AnyView {
 }
 
 /// Nodes that are drawn anew after each change. A text is changed in its place.
-pub fn region(draw: Box<dyn Fn() -> AnyView>) -> AnyView {
+pub fn region(draw: Box<dyn Draws>) -> AnyView {
     let region = Region::new();
     let all: Node = document().create_document_fragment().into();
     let _ = all.append_child(&region.first);
-    follow(Box::new(move || region.show(draw())));
+    follow(Box::new(move || region.show(draw.drawn())));
     AnyView::new(Drawn::Node(all))
 }
 

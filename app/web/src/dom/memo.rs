@@ -3,7 +3,7 @@
 //! It is Leptos's memo inside; but what it holds is boxed, so that the compiler writes the graph's code for one type
 //! and not anew for each of a hundred.
 
-use leptos::prelude::{Get, GetUntracked, MaybeProp, Memo as Graph, Signal, Track};
+use leptos::prelude::{Get, GetUntracked, Memo as Graph};
 use std::{any::Any, marker::PhantomData, ops::Deref, sync::Arc};
 
 /// What a memo holds: can be compared with what it held before.
@@ -67,11 +67,6 @@ impl<T: PartialEq + Send + Sync + 'static> Memo<T> {
     pub fn with_untracked<U>(self, of: impl FnOnce(&T) -> U) -> U {
         of(&self.read_untracked())
     }
-
-    /// Follows it without looking.
-    pub fn track(self) {
-        self.0.track();
-    }
 }
 
 impl<T: Clone + PartialEq + Send + Sync + 'static> Memo<T> {
@@ -86,9 +81,20 @@ impl<T: Clone + PartialEq + Send + Sync + 'static> Memo<T> {
     }
 }
 
+/// What works out what the memo holds.
+trait Works: Send + Sync {
+    fn out(&self) -> Boxed;
+}
+
+impl<F: Fn() -> Boxed + Send + Sync> Works for F {
+    fn out(&self) -> Boxed {
+        self()
+    }
+}
+
 /// Not generic: here the graph's code is written, once.
-fn graph(work_out: Box<dyn Fn() -> Boxed + Send + Sync>) -> Graph<Boxed> {
-    Graph::new(move |_| work_out())
+fn graph(work_out: Box<dyn Works>) -> Graph<Boxed> {
+    Graph::new(move |_| work_out.out())
 }
 
 /// What the memo held when it was looked at.
@@ -102,23 +108,5 @@ impl<T: 'static> Deref for Ref<T> {
             Some(held) => held,
             None => unreachable!("a memo of T is made with a T only"),
         }
-    }
-}
-
-impl<T: Clone + PartialEq + Send + Sync + 'static> From<Memo<T>> for Signal<T> {
-    fn from(memo: Memo<T>) -> Self {
-        Signal::derive(move || memo.get())
-    }
-}
-
-impl<T: Clone + PartialEq + Send + Sync + 'static> From<Memo<T>> for MaybeProp<T> {
-    fn from(memo: Memo<T>) -> Self {
-        MaybeProp::derive(move || Some(memo.get()))
-    }
-}
-
-impl<T: Clone + PartialEq + Send + Sync + 'static> From<Memo<Option<T>>> for MaybeProp<T> {
-    fn from(memo: Memo<Option<T>>) -> Self {
-        MaybeProp::derive(move || memo.get())
     }
 }

@@ -7,10 +7,12 @@
 //! Never: a screen, a word, a store. Kept by: review.
 
 mod bridge;
+mod cell;
 mod each;
 mod element;
 mod live;
 mod memo;
+mod signal;
 mod value;
 mod view;
 
@@ -20,7 +22,14 @@ pub use view::{AnyView, Children, Draw, children, component, nothing, several};
 
 /// For every file that draws: Leptos's prelude with these in place of its own views.
 pub mod prelude {
-    pub use super::{AnyView, Children, Draw, each, memo::Memo, typed};
+    pub use super::{
+        AnyView, Children, Draw,
+        cell::RwSignal,
+        each,
+        memo::Memo,
+        signal::{MaybeProp, Signal},
+        typed,
+    };
     pub use benchslate_markup::{component, view};
     pub use leptos::prelude::*;
 }

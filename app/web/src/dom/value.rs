@@ -1,7 +1,9 @@
 //! Values of attributes, classes, style properties and properties: set once, or followed.
 
-use super::memo::Memo;
-use leptos::prelude::{Get, MaybeProp, Signal};
+use super::{
+    memo::Memo,
+    signal::{MaybeProp, Signal},
+};
 use std::borrow::Cow;
 
 /// What an attribute is to be.
@@ -10,7 +12,18 @@ pub enum Value {
     Gone,
     Text(Cow<'static, str>),
     /// Worked out again whenever a signal that it reads has changed.
-    Live(Box<dyn Fn() -> Value>),
+    Live(Box<dyn Gives>),
+}
+
+/// Gives a value that may be another each time.
+pub trait Gives {
+    fn value(&self) -> Value;
+}
+
+impl<F: Fn() -> Value> Gives for F {
+    fn value(&self) -> Value {
+        self()
+    }
 }
 
 /// Anything that may stand after `name=`.

@@ -1,8 +1,8 @@
 //! A view: nodes that are ready to stand in the page.
 
-use super::{Element, live};
+use super::{Element, live, signal::Signal};
 use leptos::{
-    prelude::{IntoView, Signal, document},
+    prelude::{IntoView, document},
     tachys::renderer::dom::Dom,
 };
 use send_wrapper::SendWrapper;

@@ -3,6 +3,7 @@ use crate::dom::prelude::*;
 
 use super::dim::Dim;
 use super::hatch::{DashedEdge, Hatch, Hatching};
+use super::plain::Plain;
 
 /// What became of a part of the plank.
 #[derive(Clone, Copy, Default, PartialEq, Eq)]
@@ -56,8 +57,8 @@ pub fn Board(
         let class = if to - from < 0.45 { "under" } else { "" };
         view! {
             <div
-                style:margin-inline-start=format!("{:.3}%", from * 100.0)
-                style:inline-size=format!("{:.3}%", (to - from) * 100.0)
+                style:margin-inline-start=format!("{:.3}%", Plain(from * 100.0))
+                style:inline-size=format!("{:.3}%", Plain((to - from) * 100.0))
             >
                 <Dim text class/>
             </div>
@@ -92,7 +93,7 @@ fn cut(part: BoardPart, origin: Hatch) -> AnyView {
     let tag = (part.share >= NARROW)
         .then(|| view! { <span class="tag">{part.word}" "<span class="amount">{part.figure}</span></span> });
     view! {
-        <span class=format!("{class} {}", origin.class()) style:inline-size=format!("{:.3}%", part.share * 100.0)>
+        <span class=format!("{class} {}", origin.class()) style:inline-size=format!("{:.3}%", Plain(part.share * 100.0))>
             {filling.map(|kind| view! { <Hatching kind/> })}
             {dashed}
             {tag}

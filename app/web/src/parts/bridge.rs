@@ -3,6 +3,7 @@ use crate::dom::{prelude::*, several};
 
 use super::dim::Dim;
 use super::hatch::{DashedEdge, Hatch, Hatching};
+use super::plain::Plain;
 
 /// Amounts for the drawing only, in one unit of the caller's; texts as lettered.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -74,7 +75,7 @@ fn positive(amount: f64) -> f64 {
 }
 
 fn per_cent(share: f64) -> String {
-    format!("{share:.3}%")
+    format!("{:.3}%", Plain(share))
 }
 
 fn pieces(kinds: &[(Hatch, f64)], whole: f64) -> AnyView {
@@ -94,8 +95,8 @@ fn fan(from: f64, to: f64) -> AnyView {
     let (from, to) = (from * 1000.0, to * 1000.0);
     view! {
         <svg class="fan" viewBox="0 0 1000 22" preserveAspectRatio="none" aria-hidden="true">
-            <polygon points=format!("{from:.1},0 1000,0 {to:.1},22 0,22")/>
-            <path d=format!("M{from:.1} 0L0 22M1000 0L{to:.1} 22")/>
+            <polygon points=format!("{:.1},0 1000,0 {:.1},22 0,22", Plain(from), Plain(to))/>
+            <path d=format!("M{:.1} 0L0 22M1000 0L{:.1} 22", Plain(from), Plain(to))/>
         </svg>
     }
 }

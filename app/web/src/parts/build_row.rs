@@ -3,6 +3,7 @@ use crate::dom::prelude::*;
 
 use super::answer::led;
 use super::hatch::{DashedEdge, Dashes, Hatch, Hatching};
+use super::plain::Plain;
 use super::sum_row::Leads;
 
 /// The words of a row.
@@ -27,7 +28,7 @@ pub fn BuildRow(text: BuildText, #[prop(optional)] leads: Leads) -> impl IntoVie
         .kinds
         .into_iter()
         .filter(|(_, share)| *share > 0.0)
-        .map(|(kind, share)| view! { <span style:flex-grow=format!("{share:.4}")><Hatching kind/></span> })
+        .map(|(kind, share)| view! { <span style:flex-grow=format!("{:.4}", Plain(share))><Hatching kind/></span> })
         .collect::<Vec<_>>();
     let inner = view! {
         <span class="nr">{text.number}</span>

@@ -3,6 +3,7 @@
 use crate::dom::prelude::*;
 
 use super::hatch::{Hatch, Hatching, Swatch};
+use super::plain::Plain;
 use super::stick_fraction::stick;
 use super::sum_row::Leads;
 
@@ -31,7 +32,7 @@ pub fn CoreColumn(layers: Vec<Layer>, #[prop(into)] total: String) -> impl IntoV
         .zip(&heights)
         .filter(|(_, height)| **height > 0.0)
         .map(|(layer, height)| {
-            view! { <span class="layer" style:block-size=format!("{height:.3}%")><Hatching kind=layer.kind/></span> }
+            view! { <span class="layer" style:block-size=format!("{:.3}%", Plain(*height))><Hatching kind=layer.kind/></span> }
         })
         .collect::<Vec<_>>();
     let nine = layers.len() > 8;
@@ -84,8 +85,8 @@ fn leaders(heights: &[f64]) -> AnyView {
         let from = top + height * 5.0;
         if *height > 0.0 {
             paths.push(view! {
-                <path d=format!("M-1 {from:.1}H5L13 {row:.1}H22")/>
-                <path class="end" d=format!("M-1 {from:.1}H4")/>
+                <path d=format!("M-1 {:.1}H5L13 {:.1}H22", Plain(from), Plain(row))/>
+                <path class="end" d=format!("M-1 {:.1}H4", Plain(from))/>
             });
         }
         top += height * 10.0;

@@ -4,6 +4,7 @@ use crate::dom::prelude::*;
 
 use super::dim::Dim;
 use super::hatch::{DashedEdge, Hatch, Hatching};
+use super::plain::Plain;
 
 /// What the drawing says.
 #[derive(Clone, Default, PartialEq)]
@@ -23,7 +24,7 @@ pub struct DryingText {
 #[component]
 pub fn DryingBar(text: DryingText) -> impl IntoView {
     let DryingText { held, next, rest, from, to } = text;
-    let wide = |share: f64| format!("{:.3}%", share * 100.0);
+    let wide = |share: f64| format!("{:.3}%", Plain(share * 100.0));
     let over = held.as_ref().map(|(share, says, _)| {
         // Where it has no room for its words the line is as long as the bar.
         let line = if *share < 0.45 { 1.0 } else { *share };

@@ -2,6 +2,7 @@
 use crate::dom::prelude::*;
 
 use super::hatch::{Hatch, Hatching};
+use super::plain::Plain;
 use super::tally::Tally;
 
 /// A piece of a level's bar.
@@ -66,8 +67,8 @@ fn bar(
         view! {
             <span
                 class="edge"
-                style:inset-inline-start=format!("calc({:.3}% - 1.5px)", from * 100.0)
-                style:inline-size=format!("max(6px, {:.3}% + 3px)", (to - from) * 100.0)
+                style:inset-inline-start=format!("calc({:.3}% - 1.5px)", Plain(from * 100.0))
+                style:inline-size=format!("max(6px, {:.3}% + 3px)", Plain((to - from) * 100.0))
             ></span>
         }
     });
@@ -89,7 +90,7 @@ fn piece_view(piece: Piece, last: bool, tap: Option<impl Fn() + 'static>) -> Any
     view! {
         <span
             class="piece"
-            style:inline-size=format!("{:.3}%", piece.share * 100.0)
+            style:inline-size=format!("{:.3}%", Plain(piece.share * 100.0))
             on:click=move |ev| if let Some(tap) = &tap { ev.stop_propagation(); tap() }
         >
             {hatch}{name}<Tally quarters=piece.quarters/>
@@ -107,8 +108,8 @@ fn fan((from, to): (f64, f64)) -> AnyView {
     let (from, to) = (from * 1000.0, to * 1000.0);
     view! {
         <svg class="fan" viewBox="0 0 1000 22" preserveAspectRatio="none" aria-hidden="true">
-            <polygon points=format!("{from:.1},0 {to:.1},0 1000,22 0,22")/>
-            <path d=format!("M{from:.1} 0L0 22M{to:.1} 0L1000 22")/>
+            <polygon points=format!("{:.1},0 {:.1},0 1000,22 0,22", Plain(from), Plain(to))/>
+            <path d=format!("M{:.1} 0L0 22M{:.1} 0L1000 22", Plain(from), Plain(to))/>
         </svg>
     }
 }

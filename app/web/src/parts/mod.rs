@@ -21,6 +21,7 @@ pub mod message; // messages and cautions
 pub mod money_board; // bought instead, cash, own time, saved; worth it?
 pub mod pad; // number pads
 pub mod pick; // one of many, by the device's own list
+pub mod plain; // numbers of a drawing as text
 pub mod scale;
 pub mod seg; // a set of one-of
 pub mod sheet; // sheet, head, read, hand

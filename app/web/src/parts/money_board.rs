@@ -4,6 +4,7 @@ use crate::dom::prelude::*;
 
 use super::dim::Dim;
 use super::hatch::{DashedEdge, Hatch, Hatching};
+use super::plain::Plain;
 
 /// Amounts of one unit of the caller's; for the drawing only.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -87,7 +88,7 @@ fn bars(amounts: Amounts, scale: f64, saved: Option<String>) -> AnyView {
 }
 
 fn per_cent(share: f64) -> String {
-    format!("{:.3}%", share * 100.0)
+    format!("{:.3}%", Plain(share * 100.0))
 }
 
 /// A divisor: with nothing to draw the board is empty, not NaN.

@@ -3,6 +3,7 @@ use crate::dom::prelude::*;
 
 use super::answer::led;
 use super::hatch::{Hatch, Hatching};
+use super::plain::Plain;
 use super::stick_fraction::stick;
 use super::sum_row::Leads;
 
@@ -30,7 +31,7 @@ pub fn Shelf(children: Children) -> impl IntoView {
 pub fn ShelfRow(text: ShelfText, #[prop(optional)] leads: Leads) -> impl IntoView {
     let share = text.left.clamp(0.0, 1.0) * 100.0;
     let fill = (share > 0.0).then(|| {
-        view! { <span class="fill" style:block-size=format!("{share:.1}%")><Hatching kind=text.kind/></span> }
+        view! { <span class="fill" style:block-size=format!("{:.1}%", Plain(share))><Hatching kind=text.kind/></span> }
     });
     let inner = view! {
         <span class="bin" aria-hidden="true">{fill}</span>

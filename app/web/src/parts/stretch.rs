@@ -2,6 +2,7 @@
 use crate::dom::{prelude::*, several};
 
 use super::dim::Dim;
+use super::plain::Plain;
 use super::tally::Tally;
 
 /// Where the dashed pieces stand: before the start of what runs, or at the end of what was stopped.
@@ -54,7 +55,7 @@ pub fn Stretch(
     let short = move || quarters.get() < 2.0;
     let drawn = view! {
         <div class="drawn">
-            <div class="span" class:short=short style:--quarters=move || format!("{:.3}", quarters.get().max(0.0))>
+            <div class="span" class:short=short style:--quarters=move || format!("{:.3}", Plain(quarters.get().max(0.0)))>
                 <Dim text=length going=going/>
                 <div class="length" class:going=move || going.get()>
                     {start_end(text, on_start)}

@@ -3,6 +3,7 @@ use crate::dom::prelude::*;
 
 use super::dim::Dim;
 use super::hatch::{Hatch, Hatching, Swatch};
+use super::plain::Plain;
 
 /// A piece of the whole: its share of it for the drawing, and its hatching.
 #[derive(Clone, PartialEq)]
@@ -39,13 +40,13 @@ pub struct TimeRow {
 #[component]
 pub fn TimeBar(text: TimeText) -> impl IntoView {
     let piece = |it: &TimePiece| {
-        view! { <span style:flex-grow=format!("{:.5}", it.share)><Hatching kind=it.kind/></span> }
+        view! { <span style:flex-grow=format!("{:.5}", Plain(it.share))><Hatching kind=it.kind/></span> }
     };
     let pieces: Vec<AnyView> = text.pieces.iter().map(piece).collect();
     let names = text.pieces.into_iter().map(|it| view! { <span>{it.text}</span>" " }).collect::<Vec<_>>();
     let wall = text.wall.map(|(share, says)| {
         view! {
-            <div class="wall" style:--share=format!("{:.3}%", share * 100.0)>
+            <div class="wall" style:--share=format!("{:.3}%", Plain(share * 100.0))>
                 <Dim text=Signal::stored(says) class=if share < 0.5 { "under at-left" } else { "" }/>
                 <i aria-hidden="true"></i>
             </div>
@@ -82,7 +83,7 @@ pub fn TimeBarRow(row: TimeRow, open: Signal<bool>, #[prop(into)] on_tap: Callba
     view! {
         <button type="button" class="time-row" aria-expanded=move || open.get().to_string() on:click=move |_| on_tap.run(())>
             <span class="open">{label}</span>" "
-            <span class="bar" aria-hidden="true"><span style:inline-size=format!("max(6px, {:.3}%)", share * 100.0)><Hatching kind/></span></span>
+            <span class="bar" aria-hidden="true"><span style:inline-size=format!("max(6px, {:.3}%)", Plain(share * 100.0))><Hatching kind/></span></span>
             <span class="figure">{figure}</span>
         </button>
         {lines}

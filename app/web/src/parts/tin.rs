@@ -1,6 +1,7 @@
 //! A tin from the front: used up, this coat, left; its quarters as choices at its side.
 use crate::dom::prelude::*;
 
+use super::plain::Plain;
 use super::tick_row::TickRow;
 
 /// A share to use. What is more than there is stays a choice and says so.
@@ -66,7 +67,7 @@ fn drawing(words: &TinWords, left: f64, takes: f64) -> AnyView {
         (to - from > 24.0).then(|| {
             let middle = (from + to) / 2.0 + 14.0;
             let word = word.to_owned();
-            view! { <text class=class x="58" y=format!("{middle:.1}")>{word}</text> }
+            view! { <text class=class x="58" y=format!("{:.1}", Plain(middle))>{word}</text> }
         })
     };
     view! {
@@ -89,10 +90,10 @@ fn drawing(words: &TinWords, left: f64, takes: f64) -> AnyView {
 
 /// The near edge of a level.
 fn rim(level: f64) -> String {
-    format!("M2 {level:.1}a56 11 0 0 0 112 0")
+    format!("M2 {:.1}a56 11 0 0 0 112 0", Plain(level))
 }
 
 /// What stands between two levels.
 fn band(from: f64, to: f64) -> String {
-    format!("M2 {from:.1}a56 11 0 0 0 112 0V{to:.1}a56 11 0 0 1 -112 0z")
+    format!("M2 {:.1}a56 11 0 0 0 112 0V{:.1}a56 11 0 0 1 -112 0z", Plain(from), Plain(to))
 }

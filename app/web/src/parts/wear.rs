@@ -3,6 +3,7 @@ use crate::dom::prelude::*;
 
 use super::dim::Dim;
 use super::hatch::{DashedEdge, Hatch, Hatching};
+use super::plain::Plain;
 
 /// Amounts of one unit of the caller's; for the drawing only.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -56,5 +57,5 @@ pub fn WearBar(worth: Worth, text: WorthText) -> impl IntoView {
 }
 
 fn per_cent(share: f64) -> String {
-    format!("{:.3}%", share.clamp(0.0, 1.0) * 100.0)
+    format!("{:.3}%", Plain(share.clamp(0.0, 1.0) * 100.0))
 }

@@ -4,16 +4,16 @@
 //! (ECMA-402, "Intl mathematical value"), so that no float comes near money. Every function falls
 //! back to what it was given where the browser can't say it.
 
+use benchslate_core::measure::Map;
 use std::cell::RefCell;
-use std::collections::BTreeMap;
 
 use js_sys::{Array, Function, Object, Reflect};
 use wasm_bindgen::{JsCast, JsValue};
 
 thread_local! {
     // Making a formatter costs far more than using it.
-    static FORMATS: RefCell<BTreeMap<String, Format>> = RefCell::default();
-    static TWELVE: RefCell<BTreeMap<String, bool>> = RefCell::default();
+    static FORMATS: RefCell<Map<String, Format>> = RefCell::default();
+    static TWELVE: RefCell<Map<String, bool>> = RefCell::default();
 }
 
 #[derive(Clone)]

@@ -4,8 +4,8 @@
 //! the database. Durability `relaxed`: a power cut may cost the last words of a draft, never a line
 //! of the journal.
 
+use benchslate_core::measure::Map;
 use std::cell::{Cell, RefCell};
-use std::collections::BTreeMap;
 
 use super::act::Act;
 use super::door::{Door, Mode};
@@ -18,7 +18,7 @@ pub(super) const WAIT_MS: i32 = 300;
 /// Drafts on their way to the disk. None: to be taken away.
 #[derive(Default)]
 pub(super) struct Waiting {
-    texts: RefCell<BTreeMap<String, Option<String>>>,
+    texts: RefCell<Map<String, Option<String>>>,
     timed: Cell<bool>,
 }
 
@@ -35,13 +35,13 @@ impl Waiting {
     }
 
     /// All that waits; it is then no longer here.
-    pub(super) fn let_go(&self) -> BTreeMap<String, Option<String>> {
+    pub(super) fn let_go(&self) -> Map<String, Option<String>> {
         self.timed.set(false);
         self.texts.take()
     }
 
     /// Takes back what could not be kept, unless something newer has come.
-    pub(super) fn take_back(&self, texts: BTreeMap<String, Option<String>>) {
+    pub(super) fn take_back(&self, texts: Map<String, Option<String>>) {
         let mut here = self.texts.borrow_mut();
         for (key, text) in texts {
             here.entry(key).or_insert(text);
@@ -50,7 +50,7 @@ impl Waiting {
 }
 
 /// Puts drafts into a transaction at once, before any pause: the connection may be about to close.
-pub(super) fn put(door: &Door, texts: &BTreeMap<String, Option<String>>) -> Result<Act, Failure> {
+pub(super) fn put(door: &Door, texts: &Map<String, Option<String>>) -> Result<Act, Failure> {
     let act = door.begin(&[DRAFTS], Mode::Relaxed)?;
     for (key, text) in texts {
         let key = key.as_str().into();

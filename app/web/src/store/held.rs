@@ -1,8 +1,8 @@
 //! What one window holds: the connection, had again once when it dies, the drafts on their way, and
 //! its ear on the other windows.
 
+use benchslate_core::measure::Map;
 use std::cell::{Cell, RefCell};
-use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use wasm_bindgen::prelude::*;
@@ -231,6 +231,6 @@ impl Held {
 
 /// Drafts on their way, and the transaction that carries them.
 struct Flush {
-    texts: BTreeMap<String, Option<String>>,
+    texts: Map<String, Option<String>>,
     act: Option<Result<Act, Failure>>,
 }

@@ -5,7 +5,8 @@
 //! the engine lets one writer in at a time, so that "one clock a person" holds across windows
 //! without a lock or a leader.
 
-use std::collections::{BTreeMap, BTreeSet};
+use benchslate_core::measure::Map;
+use std::collections::BTreeSet;
 
 use js_sys::Array;
 use wasm_bindgen::{JsCast, JsValue};
@@ -172,7 +173,7 @@ async fn counted(door: &Door, store: &str) -> Result<u64, Failure> {
 }
 
 /// What stands under the ids of `rows`.
-async fn standing(act: &Act, rows: &[NewRow]) -> Result<BTreeMap<String, Slot>, Failure> {
+async fn standing(act: &Act, rows: &[NewRow]) -> Result<Map<String, Slot>, Failure> {
     if rows.len() >= MANY {
         let all = rows_above(act, 0, u32::MAX).await?;
         return Ok(all.into_iter().map(|row| (row.id, Slot::stored(row.seq, row.line))).collect());
@@ -182,7 +183,7 @@ async fn standing(act: &Act, rows: &[NewRow]) -> Result<BTreeMap<String, Slot>, 
         let id = JsValue::from_str(&row.id);
         asked.push((row, act.key_by(REVISIONS, BY_ID, &id)?, act.get_by(REVISIONS, BY_ID, &id)?));
     }
-    let mut slots = BTreeMap::new();
+    let mut slots = Map::new();
     for (row, seq, kept) in asked {
         let (seq, kept) = (seq.answered().await?, kept.answered().await?);
         if let Some(seq) = value::number(&seq) {

@@ -4,7 +4,7 @@
 //! The rule for a clash makes the union the same on every device whatever came first: of two lines
 //! under one id the one with the greater SHA-256 is kept, the other put aside and reported.
 
-use std::collections::BTreeMap;
+use benchslate_core::measure::Map;
 
 use super::revisions::{Clash, NewRow};
 use super::tally::{Tally, digest};
@@ -47,7 +47,7 @@ pub(super) struct Plan {
 }
 
 /// Works out what to do with `rows`, given what stands under their ids and the tally of all rows.
-pub(super) fn plan(tally: Tally, mut slots: BTreeMap<String, Slot>, rows: &[NewRow]) -> Plan {
+pub(super) fn plan(tally: Tally, mut slots: Map<String, Slot>, rows: &[NewRow]) -> Plan {
     let mut plan = Plan { tally, ..Plan::default() };
     for row in rows {
         match slots.get_mut(&row.id) {
@@ -100,13 +100,13 @@ mod tests {
         NewRow { id: id.to_owned(), line: line.to_owned() }
     }
 
-    fn on_the_shelf(line: &str) -> (Tally, BTreeMap<String, Slot>) {
-        (Tally::of([line]), BTreeMap::from([("a".to_owned(), Slot::stored(7, line.to_owned()))]))
+    fn on_the_shelf(line: &str) -> (Tally, Map<String, Slot>) {
+        (Tally::of([line]), Map::from_iter([("a".to_owned(), Slot::stored(7, line.to_owned()))]))
     }
 
     /// The lines kept after these batches, and the tally.
-    fn kept(batches: &[&[NewRow]]) -> (BTreeMap<String, String>, Tally) {
-        let (mut lines, mut tally) = (BTreeMap::<String, String>::new(), Tally::default());
+    fn kept(batches: &[&[NewRow]]) -> (Map<String, String>, Tally) {
+        let (mut lines, mut tally) = (Map::<String, String>::new(), Tally::default());
         for batch in batches {
             let slots = lines.iter().map(|(id, line)| (id.clone(), Slot::stored(1, line.clone()))).collect();
             let plan = plan(tally, slots, batch);

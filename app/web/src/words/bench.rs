@@ -1,5 +1,7 @@
 //! What the bench says.
 
+use benchslate_core::measure::letters;
+
 /// First run.
 pub fn nothing_yet() -> &'static str {
     "Nothing drawn yet"
@@ -472,6 +474,5 @@ pub fn keep_these() -> &'static str {
 
 /// With a capital, at the head of a line.
 pub fn capital(word: &str) -> String {
-    let mut chars = word.chars();
-    chars.next().map(|first| first.to_uppercase().chain(chars).collect()).unwrap_or_default()
+    letters::capital(word)
 }

@@ -4,7 +4,10 @@ mod workings;
 
 pub use workings::*;
 
-use benchslate_core::costing::{CostKind, OneSide};
+use benchslate_core::{
+    costing::{CostKind, OneSide},
+    measure::letters,
+};
 
 /// A kind of cost.
 pub fn kind(kind: CostKind) -> &'static str {
@@ -574,12 +577,10 @@ pub fn odd() -> &'static str {
 
 /// As the first word of a sentence.
 pub fn capital(word: &str) -> String {
-    let mut chars = word.chars();
-    chars.next().map(|first| first.to_uppercase().chain(chars).collect()).unwrap_or_default()
+    letters::capital(word)
 }
 
 /// Within a sentence.
 pub fn lower(word: &str) -> String {
-    let mut chars = word.chars();
-    chars.next().map(|first| first.to_lowercase().chain(chars).collect()).unwrap_or_default()
+    letters::uncapital(word)
 }

@@ -302,11 +302,7 @@ pub fn got_for_note() -> &'static str {
 
 /// What one costs: `A bd ft comes to`.
 pub fn one_comes_to(one: &str) -> String {
-    let mut text = one.to_owned();
-    if let Some(first) = text.get(..1).map(str::to_uppercase) {
-        text.replace_range(..1, &first);
-    }
-    format!("{text} comes to")
+    format!("{} comes to", benchslate_core::measure::letters::capital(one))
 }
 
 /// Under it, for a salvaged lot.

@@ -8,11 +8,11 @@ use super::{
     lines::{CostLine, Group},
     spent,
 };
+use crate::measure::Map;
 use crate::{
     costing::{CostKind, Part, Rule, Statement, parts::Lens, stock::DrawRow},
     journal::kinds::{Bearer, Source},
 };
-use std::collections::BTreeMap;
 
 /// The true cost by way of what was spent.
 pub(super) fn from_used_up(rows: &Rows, bearer: Bearer) -> Statement {
@@ -38,8 +38,8 @@ fn alone(line: &CostLine) -> CostLine {
 }
 
 fn used_up(rows: &Rows, bearer: Bearer) -> Statement {
-    let mut own: BTreeMap<Source, Vec<&DrawRow>> = BTreeMap::new();
-    let mut other: BTreeMap<Source, Vec<&DrawRow>> = BTreeMap::new();
+    let mut own: Map<Source, Vec<&DrawRow>> = Map::new();
+    let mut other: Map<Source, Vec<&DrawRow>> = Map::new();
     for row in rows.draws() {
         let side = if rows.books.is_got_for(bearer, row.account) { &mut own } else { &mut other };
         side.entry(row.account).or_default().push(row);
@@ -53,7 +53,7 @@ fn used_up(rows: &Rows, bearer: Bearer) -> Statement {
 }
 
 /// Of each lot bought for it: its money, less the money in what the build drew.
-fn not_drawn(rows: &Rows, bearer: Bearer, own: &BTreeMap<Source, Vec<&DrawRow>>) -> Statement {
+fn not_drawn(rows: &Rows, bearer: Bearer, own: &Map<Source, Vec<&DrawRow>>) -> Statement {
     let lots = rows.books.got_for(bearer).map(|lot| {
         let source = Source::Lot(lot.facts.entry());
         let draws = own.get(&source).map(Vec::as_slice).unwrap_or_default();
@@ -67,7 +67,7 @@ fn not_drawn(rows: &Rows, bearer: Bearer, own: &BTreeMap<Source, Vec<&DrawRow>>)
     Statement::sum(Rule::NotDrawn, lots.collect(), Vec::new(), Vec::new())
 }
 
-fn other_stock(rows: &Rows, other: &BTreeMap<Source, Vec<&DrawRow>>) -> Statement {
+fn other_stock(rows: &Rows, other: &Map<Source, Vec<&DrawRow>>) -> Statement {
     let stock = other.iter().map(|(source, draws)| Part::plus(drawn(rows.books, *source, draws, Lens::Cash)));
     Statement::sum(Rule::OtherStock, stock.collect(), Vec::new(), Vec::new())
 }

@@ -13,9 +13,8 @@ use crate::{
         Id,
         kinds::{Bearer, Source},
     },
-    measure::{Money, Quantity, Unit},
+    measure::{Map, Money, Quantity, Unit},
 };
-use std::collections::BTreeMap;
 
 /// The lines of one bearer.
 pub(super) struct Rows<'a> {
@@ -102,7 +101,7 @@ pub(super) fn kinds<'a>(
     lens: Lens,
     side: Option<OneSide>,
 ) -> Vec<(CostKind, Hours, Lines)> {
-    let mut groups: BTreeMap<(CostKind, Group), Vec<&CostLine>> = BTreeMap::new();
+    let mut groups: Map<(CostKind, Group), Vec<&CostLine>> = Map::new();
     for line in all.filter(|line| line.shows(lens, side)) {
         groups.entry((line.kind, line.group)).or_default().push(line);
     }

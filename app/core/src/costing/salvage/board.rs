@@ -6,9 +6,8 @@ use crate::{
         stock::{LotAccount, named_lot::yield_of},
     },
     journal::kinds::{Basis, Bearer, Source},
-    measure::{Quantity, Ratio, Unit},
+    measure::{Map, Quantity, Ratio, Unit},
 };
-use std::collections::BTreeMap;
 
 /// Quantities of a lot, all in its unit and measure.
 #[derive(Clone, Debug, PartialEq)]
@@ -51,7 +50,7 @@ impl Board {
 }
 
 pub(super) fn board(books: &Books, lot: &LotAccount) -> Board {
-    let mut drawn_by: BTreeMap<Bearer, Quantity> = BTreeMap::new();
+    let mut drawn_by: Map<Bearer, Quantity> = Map::new();
     let source = Source::Lot(lot.facts.entry());
     let draws = books.stock.rows_of(source).filter(|row| row.returns.is_none() && !row.net().is_zero());
     for row in draws {

@@ -22,20 +22,17 @@ use crate::{
         order::Order,
         shop::{Look, Lot, Sort},
     },
-    measure::{Day, Quantity, Ratio, fixed},
+    measure::{Day, Map, Quantity, Ratio, fixed},
 };
 use rustc_hash::{FxHashMap, FxHashSet};
-use std::{
-    borrow::Cow,
-    collections::{BTreeMap, BTreeSet},
-};
+use std::{borrow::Cow, collections::BTreeSet};
 
 /// Every draw, every lot and every item, costed.
 #[derive(Clone, Debug, Default)]
 pub(crate) struct Stock {
     pub rows: Vec<DrawRow>,
-    pub lots: BTreeMap<Id, LotAccount>,
-    pub items: BTreeMap<Id, ItemAccount>,
+    pub lots: Map<Id, LotAccount>,
+    pub items: Map<Id, ItemAccount>,
     /// Draws that would go round in a circle between lots.
     pub left_out: FxHashSet<Id>,
     /// Rows by account, in order.
@@ -87,7 +84,7 @@ struct All<'a> {
     looks: FxHashMap<Source, Vec<&'a Look>>,
     /// Which formula from which day on.
     formulas: Vec<(Option<Day>, Formula)>,
-    pooled: BTreeMap<Id, Vec<&'a Lot>>,
+    pooled: Map<Id, Vec<&'a Lot>>,
     yields: FxHashMap<&'a str, Vec<Ratio>>,
     /// Draws that would go round in a circle.
     left_out: FxHashSet<usize>,
@@ -108,7 +105,7 @@ impl<'a> All<'a> {
             odd_looks: FxHashMap::default(),
             looks: FxHashMap::default(),
             formulas: formula::changes(shop, last),
-            pooled: BTreeMap::new(),
+            pooled: Map::new(),
             yields: FxHashMap::default(),
             left_out: FxHashSet::default(),
             frozen: Frozen::default(),
@@ -168,8 +165,8 @@ impl<'a> All<'a> {
         accounts.extend(self.shop.items.keys().copied().map(Source::Item));
         accounts.extend(self.pooled.keys().copied().map(Source::Item));
         accounts.extend(self.looks.keys().copied().filter(|account| matches!(account, Source::Item(_))));
-        let mut feeds: BTreeMap<Source, Vec<Source>> = BTreeMap::new();
-        let mut waits: BTreeMap<Source, usize> = BTreeMap::new();
+        let mut feeds: Map<Source, Vec<Source>> = Map::new();
+        let mut waits: Map<Source, usize> = Map::new();
         for (from, to, _) in self.feeding() {
             feeds.entry(from).or_default().push(to);
             let count = waits.entry(to).or_default();

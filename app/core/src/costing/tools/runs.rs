@@ -13,11 +13,10 @@ use crate::{
         kinds::Bearer,
         shop::{Time, Tool},
     },
-    measure::{Day, InOrder, Instant, Ratio, Seconds, fixed},
+    measure::{Day, InOrder, Instant, Map, Ratio, Seconds, fixed},
     timing::worked::{Owned, Worked},
 };
 use rustc_hash::{FxHashMap, FxHashSet};
-use std::collections::BTreeMap;
 
 /// Time at a machine, and the share of it that the machine ran.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -58,15 +57,15 @@ type Added = (usize, Instant, Seconds);
 /// Time at a stage, by stretch; and the intervals with the camera rolling.
 pub(super) struct AtStage {
     /// By stage and bearer, stretches in the order of their start.
-    stages: BTreeMap<Id, BTreeMap<Bearer, Vec<Added>>>,
+    stages: Map<Id, Map<Bearer, Vec<Added>>>,
     /// Of each bearer.
-    pieces: BTreeMap<Bearer, Vec<Piece>>,
-    rolling: BTreeMap<Bearer, Vec<Piece>>,
+    pieces: Map<Bearer, Vec<Piece>>,
+    rolling: Map<Bearer, Vec<Piece>>,
 }
 
 pub(super) fn by_stage(shop: &Shop, worked: &[Worked], owned: &[Owned], last: Day) -> AtStage {
-    let mut intervals: BTreeMap<(Id, Bearer), Vec<Piece>> = BTreeMap::new();
-    let mut all = AtStage { stages: BTreeMap::new(), pieces: BTreeMap::new(), rolling: BTreeMap::new() };
+    let mut intervals: Map<(Id, Bearer), Vec<Piece>> = Map::new();
+    let mut all = AtStage { stages: Map::new(), pieces: Map::new(), rolling: Map::new() };
     for piece in owned {
         let (Some(row), Some(stretch)) = (worked.get(piece.stretch), shop.stretches.get(piece.stretch))
         else {
@@ -186,7 +185,7 @@ fn camera(
     at_stage: &AtStage,
     add: &mut dyn FnMut(Added, Ratio),
 ) {
-    let mut pieces: BTreeMap<Bearer, Vec<Piece>> = at_stage.rolling.clone();
+    let mut pieces: Map<Bearer, Vec<Piece>> = at_stage.rolling.clone();
     let runs = |at: usize| worked.get(at).and_then(|row| tool.duty_at(row.stage));
     for (bearer, all) in &at_stage.pieces {
         let filmed = all.iter().filter(|(_, _, at)| runs(*at).is_some()).copied();

@@ -114,8 +114,8 @@ macro_rules! kinds {
             }
         }
 
-        pub(super) fn decode(kind: Kind, text: &str) -> Option<Body> {
-            match kind { $(Kind::$name => crate::journal::object::from_text(text).ok().map(Body::$name),)* }
+        pub(super) fn decode(kind: Kind, raw: &RawValue) -> Option<Body> {
+            match kind { $(Kind::$name => crate::journal::object::from_raw(raw).map(Body::$name),)* }
         }
 
         pub(super) fn encode(body: &Body) -> Option<Box<RawValue>> {

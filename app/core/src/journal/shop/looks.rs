@@ -11,9 +11,8 @@ use crate::{
         kinds::{self, ShelfState, Source},
         order::Order,
     },
-    measure::Quantity,
+    measure::{Map, Quantity},
 };
-use std::collections::BTreeMap;
 
 /// A look at the shelf.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -32,7 +31,7 @@ impl Look {
     pub(super) fn read(
         order: Order,
         body: &kinds::Shelf,
-        lots: &BTreeMap<Id, Lot>,
+        lots: &Map<Id, Lot>,
         items: Items,
         tell: &mut dyn FnMut(Odd),
     ) -> Look {

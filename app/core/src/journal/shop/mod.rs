@@ -41,8 +41,8 @@ use super::{
     settings::Settings,
     stages,
 };
-use crate::measure::{Day, InOrder, Zone, currency};
-use std::collections::{BTreeMap, BTreeSet};
+use crate::measure::{Day, InOrder, Map, Zone, currency};
+use std::collections::BTreeSet;
 
 /// Present state. Lists stand in the order in which things count (`order`).
 #[derive(Clone, Debug, Default)]
@@ -52,19 +52,19 @@ pub struct Shop {
     /// The shop-wide choices.
     pub settings: Settings,
     /// Who works here.
-    pub people: BTreeMap<Id, Person>,
+    pub people: Map<Id, Person>,
     /// Kinds of work, the standing ones included.
-    pub stages: BTreeMap<Id, Stage>,
+    pub stages: Map<Id, Stage>,
     /// Jobs.
-    pub builds: BTreeMap<Id, Build>,
+    pub builds: Map<Id, Build>,
     /// Things kept in stock.
-    pub items: BTreeMap<Id, Item>,
+    pub items: Map<Id, Item>,
     /// Items that are other ones: what names one of these means the other.
-    pub merged: BTreeMap<Id, Merged>,
+    pub merged: Map<Id, Merged>,
     /// Builds, people, stages, items, lots and tools that are not offered any more.
     pub retired: BTreeSet<Id>,
     /// Acquisitions.
-    pub lots: BTreeMap<Id, Lot>,
+    pub lots: Map<Id, Lot>,
     /// Work, clocks included.
     pub stretches: Vec<Stretch>,
     /// What salvaged lots yielded.
@@ -80,11 +80,11 @@ pub struct Shop {
     /// Words.
     pub notes: Vec<Note>,
     /// What was paid at tills.
-    pub receipts: BTreeMap<Id, Receipt>,
+    pub receipts: Map<Id, Receipt>,
     /// What lots and builds yielded beside what they were for.
     pub by_products: Vec<ByProduct>,
     /// Things that wear.
-    pub tools: BTreeMap<Id, Tool>,
+    pub tools: Map<Id, Tool>,
     /// Run hours known better than by duty.
     pub tool_hours: Vec<ToolHours>,
     /// Blades, in the order in which they were fitted.
@@ -98,9 +98,9 @@ pub struct Shop {
     /// Items that left.
     pub handed: Vec<HandOver>,
     /// What is known of the film of a build.
-    pub films: BTreeMap<Id, Film>,
+    pub films: Map<Id, Film>,
     /// Planned work.
-    pub steps: BTreeMap<Id, Step>,
+    pub steps: Map<Id, Step>,
     /// Runs of which no more will be made: when that was said, and one of their builds.
     pub series_ends: Vec<(Order, Id)>,
     /// Where builds stand.

@@ -5,7 +5,7 @@ use crate::journal::{
     Body, Id,
     kinds::{Bearer, Source},
 };
-use std::collections::BTreeMap;
+use crate::measure::Map;
 
 /// A field of a stored body.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -108,7 +108,7 @@ pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<
     named.into_iter().flatten().map(|what| Odd::Lost { what })
 }
 
-fn lost_in<T>(things: &BTreeMap<Id, T>, named: Option<Id>) -> Option<Id> {
+fn lost_in<T>(things: &Map<Id, T>, named: Option<Id>) -> Option<Id> {
     named.filter(|id| !things.contains_key(id))
 }
 

@@ -162,7 +162,7 @@ impl Shop {
         for (at, expense) in self.expenses.iter().enumerate().filter(|it| it.1.receipt.is_some()) {
             places.entry(expense.order.entry).or_insert(at);
         }
-        for (id, receipt) in &mut self.receipts {
+        for (id, receipt) in self.receipts.iter_mut() {
             receipt.lines.order_by_key(|(entry, _)| *entry);
             let shares = receipt.shares(minor);
             if receipt.settle(!shares.is_empty()) {

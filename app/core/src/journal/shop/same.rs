@@ -6,9 +6,8 @@
 use super::{Item, Odd, Shop};
 use crate::{
     journal::{Body, Id, order::Order},
-    measure::{Quantity, Unit, convert},
+    measure::{Map, Quantity, Unit, convert},
 };
-use std::collections::BTreeMap;
 
 /// An item that is another one.
 #[derive(Clone, Debug, PartialEq)]
@@ -24,8 +23,8 @@ pub struct Merged {
 /// All items, those that are other ones too.
 #[derive(Clone, Copy)]
 pub(super) struct Items<'a> {
-    pub items: &'a BTreeMap<Id, Item>,
-    pub merged: &'a BTreeMap<Id, Merged>,
+    pub items: &'a Map<Id, Item>,
+    pub merged: &'a Map<Id, Merged>,
 }
 
 impl<'a> Items<'a> {

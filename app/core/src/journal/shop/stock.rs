@@ -11,9 +11,8 @@ use crate::{
         kinds::{self, Basis, Bearer, Mark, Origin, Side, Source, SuppliedBy, Use},
         order::Order,
     },
-    measure::{Day, Dec, Money, Quantity, Ratio, Unit, convert, coverage::Spread},
+    measure::{Day, Dec, Map, Money, Quantity, Ratio, Unit, convert, coverage::Spread},
 };
-use std::collections::BTreeMap;
 
 /// Something kept in stock.
 #[derive(Clone, Debug, PartialEq)]
@@ -288,7 +287,7 @@ impl Draw {
     pub(super) fn read(
         order: Order,
         body: &kinds::Draw,
-        lots: &BTreeMap<Id, Lot>,
+        lots: &Map<Id, Lot>,
         items: Items,
         tell: &mut dyn FnMut(Odd),
     ) -> Draw {
@@ -328,7 +327,7 @@ pub(super) fn in_stock_unit(
     amount: Quantity,
     unit: Unit,
     from: Source,
-    lots: &BTreeMap<Id, Lot>,
+    lots: &Map<Id, Lot>,
     items: Items,
 ) -> Option<Quantity> {
     match from {

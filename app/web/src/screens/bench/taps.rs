@@ -20,7 +20,6 @@ use benchslate_core::{
         clocks,
     },
 };
-use leptos::prelude::Set;
 
 /// A quarter hour, the step of the "earlier" pieces.
 const QUARTER: i64 = 15 * 60;

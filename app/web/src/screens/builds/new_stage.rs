@@ -12,9 +12,12 @@ use crate::{
     },
     words::{builds as words, common, journal},
 };
-use benchslate_core::journal::{
-    Change, Kind, On,
-    kinds::{Side, Stage},
+use benchslate_core::{
+    journal::{
+        Change, Kind, On,
+        kinds::{Side, Stage},
+    },
+    measure::letters::small,
 };
 
 /// Longest name that a key can carry, in letters.
@@ -53,8 +56,7 @@ pub fn NewStageSheet() -> impl IntoView {
 fn keep(desk: Desk, go: Go, form: Form) {
     form.all_right();
     let name = form.now("stage-name").trim().to_owned();
-    let there = desk
-        .now_read(|view| view.shop.stages.values().any(|it| it.name.to_lowercase() == name.to_lowercase()));
+    let there = desk.now_read(|view| view.shop.stages.values().any(|it| small(&it.name) == small(&name)));
     if name.is_empty() {
         form.wrong("stage-name", journal::name_missing().to_owned());
     } else if name.chars().count() > MOST {

@@ -82,7 +82,7 @@ pub fn of_entry(view: &View, entry: Id) -> Option<AnyView> {
 
 fn shown(of: Pictured, copy: Copy) -> AnyView {
     let desk = Desk::here();
-    let stands = RwSignal::new_local(Stands::Waits);
+    let stands = leptos::prelude::RwSignal::new_local(Stands::Waits);
     let hash = of.hash.clone();
     Effect::new(move || {
         if desk.phase.get() != Phase::Ready {

@@ -23,7 +23,7 @@ use crate::{
     },
     words::shop as words,
 };
-use benchslate_core::measure::InOrder;
+use benchslate_core::measure::{InOrder, letters::small};
 use benchslate_core::{
     journal::{
         Body, Change, Id, On,
@@ -78,7 +78,7 @@ pub fn ChoicesSheet() -> impl IntoView {
 
 fn currencies(desk: Desk, form: Form) -> AnyView {
     let rows = move || {
-        let find = form.get("find").trim().to_uppercase();
+        let find = small(form.get("find").trim());
         let found = if find.is_empty() { Vec::new() } else { desk.read(|view| find_currency(view, &find)) };
         let none = (!find.is_empty() && found.is_empty())
             .then(|| view! { <p class="note">{words::no_such_currency()}</p> });
@@ -135,8 +135,8 @@ fn find_currency(view: &View, find: &str) -> Vec<(&'static str, String)> {
     let named = currency::codes().map(|code| (code, intl::currency_name(code, view.tongue.language())));
     let mut found: Vec<(bool, &'static str, String)> = named
         .filter_map(|(code, name)| {
-            let by_code = code.starts_with(find);
-            (by_code || name.to_uppercase().contains(find)).then_some((!by_code, code, name))
+            let by_code = small(code).starts_with(find);
+            (by_code || small(&name).contains(find)).then_some((!by_code, code, name))
         })
         .collect();
     found.order();

@@ -22,7 +22,7 @@ use benchslate_core::{
         kinds::{Same, Source},
         shop::Odd,
     },
-    measure::InOrder,
+    measure::{InOrder, letters::small},
 };
 
 /// Another item, and whether it can be that one.
@@ -107,7 +107,7 @@ fn others(view: &View, item: Id, text: &str) -> Vec<Other> {
         Some(Other { id: *id, name: it.name.clone(), note, fits })
     });
     let mut found: Vec<Other> = all.filter(|other| thing::is_found(&other.name, text)).collect();
-    found.order_by(|a, b| (!a.fits, a.name.to_lowercase()).cmp(&(!b.fits, b.name.to_lowercase())));
+    found.order_by(|a, b| (!a.fits, small(&a.name)).cmp(&(!b.fits, small(&b.name))));
     found
 }
 

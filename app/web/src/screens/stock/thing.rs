@@ -1,11 +1,11 @@
 //! A lot or an item as the stock sheets list it.
 
 use crate::{
-    parts::hatch::Hatch,
+    parts::{hatch::Hatch, plain},
     shell::desk::View,
     words::{Tongue, units},
 };
-use benchslate_core::measure::InOrder;
+use benchslate_core::measure::{InOrder, letters::small};
 use benchslate_core::{
     costing::{Books, CostKind, ShelfLine},
     journal::{
@@ -123,8 +123,8 @@ pub fn all(shop: &Shop) -> Vec<Thing> {
 
 /// Whether a text is found in a name: every word of it, wherever it stands.
 pub fn is_found(name: &str, text: &str) -> bool {
-    let name = name.to_lowercase();
-    text.to_lowercase().split_whitespace().all(|word| name.contains(word))
+    let name = small(name);
+    small(text).split_whitespace().all(|word| name.contains(word))
 }
 
 /// What a kind of cost is drawn as.
@@ -156,7 +156,7 @@ pub fn share(part: Quantity, whole: Quantity) -> f64 {
 
 /// A quantity as a number, for a drawing only.
 pub fn number(quantity: Quantity) -> f64 {
-    quantity.shown_trimmed().parse().unwrap_or(0.0)
+    plain::read(&quantity.shown_trimmed())
 }
 
 /// What is left of a thing.

@@ -6,6 +6,7 @@ use crate::{
     parts::{
         answer::RowLink,
         key::{Key, KeyLink},
+        plain,
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
         sum_row::{Group, Leads, SumRow, SumText, SumTotal},
         wear::{WearBar, Worth, WorthText},
@@ -118,7 +119,7 @@ fn worth(view: &View, tool: &Tool, book: &ToolBook) -> (Option<(f64, f64, f64)>,
         return (None, Default::default());
     };
     let money = |it: Money| view.tongue.money(it);
-    let long = |it: Money| it.shown(2).parse::<f64>().unwrap_or_default();
+    let long = |it: Money| plain::read(&it.shown(2));
     let resale = if tool.resale.is_zero() { String::new() } else { words::resale(&money(tool.resale)) };
     let says = [
         words::price(&money(price)),

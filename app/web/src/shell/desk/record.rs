@@ -1,6 +1,9 @@
 //! The one small record that the first screen is painted from, and the last mark in it.
 
-use benchslate_core::{journal::Id, timing::bench::Bench};
+use benchslate_core::{
+    journal::{Id, object},
+    timing::bench::Bench,
+};
 use serde::{Deserialize, Serialize};
 
 /// Words of a mark: made once, when it is written.
@@ -59,6 +62,6 @@ pub(super) fn write(bench: Bench, last: Option<LastMark>) -> Option<String> {
 }
 
 pub(super) fn read(text: &str) -> Option<(Bench, Option<LastMark>)> {
-    let record: Record = serde_json::from_str(text).ok()?;
+    let record: Record = object::read(text)?;
     (record.v == VERSION).then_some((record.bench, record.last))
 }

@@ -17,6 +17,7 @@ use benchslate_core::{
         convert,
         coverage::Spread,
         day,
+        letters::small,
         marks::{self, Hint},
         number,
     },
@@ -172,7 +173,7 @@ impl Reader<'_> {
         // A name that was said to be another item's still means that item.
         let others = shop.merged.iter().map(|(id, merged)| (id, &merged.item));
         let mut alike = shop.items.iter().chain(others).filter(|(_, item)| item.purpose == purpose);
-        let found = alike.find(|(_, item)| item.name.to_lowercase() == name.to_lowercase());
+        let found = alike.find(|(_, item)| small(&item.name) == small(name));
         found.and_then(|(id, _)| shop.item_meant(*id))
     }
 
@@ -470,7 +471,7 @@ pub fn items_found(view: &View, purpose: Use, text: &str) -> Vec<(Id, String)> {
         item.purpose == purpose
             && view.shop.offers(**id)
             && thing::is_found(&item.name, text)
-            && item.name.to_lowercase() != text.trim().to_lowercase()
+            && small(&item.name) != small(text.trim())
     });
     found.map(|(id, item)| (*id, item.name.clone())).take(3).collect()
 }
@@ -479,7 +480,7 @@ pub fn items_found(view: &View, purpose: Use, text: &str) -> Vec<(Id, String)> {
 pub fn own_word(text: &str) -> Option<(Quantity, String)> {
     let (figure, word) = text.trim().split_once(char::is_whitespace)?;
     let amount = number::amount(figure).ok().and_then(|it| Dec(it).quantity())?;
-    let word = word.trim().to_lowercase();
+    let word = small(word.trim());
     let letters = word.chars().all(|c| c.is_alphabetic() || c == '-' || c == ' ');
     if !letters || word.is_empty() || word.chars().count() > 20 {
         return None;
