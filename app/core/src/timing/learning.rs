@@ -53,6 +53,17 @@ impl Learned {
         libm::pow(2.0, self.b)
     }
 
+    /// The same in tenths of a hundredth, as it is shown: 0.8778 is 878.
+    pub fn rate_in_thousandths(&self) -> u32 {
+        let rounded = libm::round(self.rate() * 1000.0);
+        if !(0.0..=1e6).contains(&rounded) {
+            return 0;
+        }
+        #[allow(clippy::as_conversions, reason = "it was looked at: it fits")]
+        let rate = rounded as u32;
+        rate
+    }
+
     /// Hours of the next `units`, to the minute.
     pub fn next(&self, units: u32) -> Seconds {
         minutes(self.next_hours(units))

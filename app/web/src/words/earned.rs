@@ -232,6 +232,53 @@ pub fn marked_run_ended() -> &'static str {
     "no more will be made, the rest of its one-off work is written off"
 }
 
+/// A group: what the runs of a design have taught.
+pub fn learned() -> &'static str {
+    "Learned from run to run"
+}
+
+/// A row: each time the number of pieces doubles, the next one takes so much of the time.
+pub fn each_doubling() -> &'static str {
+    "At each doubling"
+}
+
+/// Its figure: `87.8 % of the time`.
+pub fn of_the_time(per_cent: &str) -> String {
+    format!("{per_cent} % of the time")
+}
+
+/// A share in thousandths, in hundredths with one digit: 878 is 87.8.
+pub fn tenths(thousandths: u32) -> String {
+    let digits = format!("{thousandths:02}");
+    let (whole, tenth) = digits.split_at_checked(digits.len().saturating_sub(1)).unwrap_or(("0", "0"));
+    format!("{whole}.{tenth}")
+}
+
+/// One batch: `24 in 35 h 30`.
+pub fn batch_took(pieces: u32, hours: &str) -> String {
+    format!("{pieces} in {hours}")
+}
+
+/// Batches, and the stages that are compared.
+pub fn batches(batches: &[String], stages: &[String]) -> String {
+    format!("{}, at {}", batches.join(", "), stages.join(", "))
+}
+
+/// A row: the next so many.
+pub fn the_next(pieces: u32) -> String {
+    if pieces == 1 { "The next one".to_owned() } else { format!("The next {pieces}") }
+}
+
+/// Its range.
+pub fn between(low: &str, high: &str) -> String {
+    format!("1 in 10 under {low}, 1 in 10 over {high}")
+}
+
+/// It has none.
+pub fn of_two_runs() -> &'static str {
+    "of two runs, so nothing is known of its range"
+}
+
 /// A row: what will be left once all that is planned is done.
 pub fn outlook() -> &'static str {
     "Outlook"

@@ -76,7 +76,7 @@ pub fn look(books: &Books, view: &View, build: Id) -> Option<Look> {
         tax: tax.map(|tax| tax_row(view, tax)).into_iter().collect(),
         hour: known.then(|| (hour(view, &cost, build), item(view, &cost, build))),
         open_sum: (open.len() > 1).then(|| money(view, cost.earned.expected.money())),
-        pieces: pieces::look(view, build, &cost),
+        pieces: pieces::look(view, build, &cost, books.as_of),
         outlook: (state != State::Closed).then(|| outlook(view, &cost, build)),
         freezes: freezes(books, view, build),
         lines,

@@ -7,14 +7,18 @@ use crate::{
         answer::RowLink,
         sum_row::{Group, Leads},
     },
-    screens::months::{self, Row},
+    screens::{
+        journal::facts,
+        months::{self, Row},
+    },
     shell::{Place, desk::View},
     words::{earned as words, income as income_words},
 };
 use benchslate_core::{
     costing::{BuildCost, OneOff},
     journal::{Body, Id},
-    measure::Money,
+    measure::{Instant, Money, Seconds, minutes},
+    timing::{learning::learned, worked},
 };
 
 /// Two groups of rows; empty ones are not drawn.
@@ -23,12 +27,14 @@ pub struct Pieces {
     pub made: Vec<Row>,
     pub money: Vec<Row>,
     pub one_off: Vec<Row>,
+    /// What the runs of the design have taught.
+    pub learned: Vec<Row>,
     /// Something of it is still to be borne.
     pub goes_on: bool,
 }
 
 /// What is known of the pieces of a build.
-pub fn look(view: &View, build: Id, cost: &BuildCost) -> Pieces {
+pub fn look(view: &View, build: Id, cost: &BuildCost, now: Instant) -> Pieces {
     let items = &cost.items;
     let mut made: Vec<Row> = items.entries.iter().filter_map(|entry| entry_row(view, *entry)).collect();
     if items.worked() > 0 || !made.is_empty() {
@@ -38,6 +44,7 @@ pub fn look(view: &View, build: Id, cost: &BuildCost) -> Pieces {
     Pieces {
         made,
         money: if items.worked() > 0 { in_money(view, cost, run) } else { Vec::new() },
+        learned: learning(view, build, now),
         goes_on: run && cost.one_off.is_some_and(|it| it.ended.is_none() && !it.rest.total().is_zero()),
         one_off: cost.one_off.filter(|_| run).map(|it| one_off(view, it)).unwrap_or_default(),
     }
@@ -90,6 +97,36 @@ fn in_money(view: &View, cost: &BuildCost, run: bool) -> Vec<Row> {
     rows
 }
 
+/// From two runs on: the rate at which they got quicker, and what the next of the same number would take.
+fn learning(view: &View, build: Id, now: Instant) -> Vec<Row> {
+    let run = view.shop.run_of(build);
+    if run.len() < 2 {
+        return Vec::new();
+    }
+    let Some(it) = learned(view.shop, &worked(view.shop, now), &run, now) else { return Vec::new() };
+    let hours = |it: Seconds| view.tongue.hours(it);
+    let batches =
+        it.batches.iter().map(|batch| words::batch_took(batch.units, &hours(minutes::alone(batch.hours))));
+    let stages: Vec<String> = it.stages.iter().map(|id| facts::stage(view, *id)).collect();
+    let next = it.batches.last().map_or(1, |batch| batch.units);
+    let range = it.next_range(next).map(|(low, high)| words::between(&hours(low), &hours(high)));
+    let rate = it.rate_in_thousandths();
+    vec![
+        Row {
+            label: words::each_doubling().to_owned(),
+            working: words::batches(&batches.collect::<Vec<String>>(), &stages),
+            figure: words::of_the_time(&view.tongue.number(&words::tenths(rate))),
+            ..Row::default()
+        },
+        Row {
+            label: words::the_next(next),
+            working: range.unwrap_or_else(|| words::of_two_runs().to_owned()),
+            figure: hours(it.next(next)),
+            ..Row::default()
+        },
+    ]
+}
+
 fn one_off(view: &View, it: OneOff) -> Vec<Row> {
     let figure = |it: Money| money(view, Some(it));
     vec![
@@ -106,11 +143,11 @@ fn one_off(view: &View, it: OneOff) -> Vec<Row> {
 
 /// The groups, drawn.
 pub fn drawn(pieces: Pieces, ends: Callback<()>) -> AnyView {
-    let Pieces { made, money, one_off, goes_on } = pieces;
+    let Pieces { made, money, one_off, learned, goes_on } = pieces;
     let end = goes_on.then(|| {
         view! { <RowLink label=words::no_more_made().to_owned() end=words::writes_it_off().to_owned() leads=Leads::Tap(ends)/> }
     });
-    view! { {group(words::pieces(), made)}{group(words::what_became(), money)}{group(words::one_off(), one_off)}{end} }
+    view! { {group(words::pieces(), made)}{group(words::what_became(), money)}{group(words::one_off(), one_off)}{end}{group(words::learned(), learned)} }
 }
 
 fn group(title: &'static str, rows: Vec<Row>) -> Option<AnyView> {
