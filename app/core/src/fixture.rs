@@ -29,7 +29,7 @@ use crate::{
 };
 use std::collections::BTreeMap;
 use std::fmt::Write;
-use words::{Words, basis, dec, purpose, setting, side, unit_of};
+use words::{Words, basis, dec, link, purpose, setting, side, unit_of};
 
 /// A history that was read.
 #[derive(Clone, Debug)]
@@ -224,7 +224,13 @@ impl Fixture {
                 let lot = self.id(&words.next());
                 let (good, culled) =
                     (words.dec("good").unwrap_or_default(), words.dec("culled").unwrap_or_default());
-                kinds::Sort { on, lot, good, culled }.into()
+                let link = words.named("at").map(|it| link(&it));
+                kinds::Sort { on, lot, good, culled, link }.into()
+            }
+            "cull" => {
+                let (lot, quantity) = (self.id(&words.next()), dec(&words.next()));
+                let link = words.named("at").map(|it| link(&it));
+                kinds::Cull { on, lot, quantity, link, unexpected: words.flag("unexpected") }.into()
             }
             "draw" => self.draw(words),
             "return" => self.give_back(words),
@@ -491,7 +497,8 @@ mod tests {
             lot d1 bought 50 of discs unit each paid 31 tax 4.52 on 2026-02-05
             lot oak salvaged 120 paid 36 yield 0.8 for bench from church new 7 waste 0.1 new-tax 0.13
             trip 40 fee 3 for oak:1,bench:2
-            sort oak good 48 culled 12
+            sort oak good 48 culled 12 at nails-out
+            cull oak 2 at milled unexpected             # a flood in the store
             draw 20 oak for bench as first
             return 4 of first on 2026-02-08
             draw 2 discs for bench side film
@@ -514,7 +521,7 @@ mod tests {
         assert_eq!((shop.draws.len(), shop.stretches.len(), shop.expenses.len()), (3, 4, 2));
         assert_eq!((shop.dryings.len(), shop.photos.len(), shop.notes.len()), (1, 1, 1));
         assert_eq!(shop.people[&it.id("Ana")].rates.len(), 2);
-        assert_eq!(it.lines.len(), 26);
+        assert_eq!((it.lines.len(), shop.culls.len()), (27, 1));
         assert_eq!(shop.odd, []);
     }
 

@@ -125,6 +125,8 @@ impl Rule {
             Rule::StockLosses => Step("stock-losses".into()),
             Rule::WrittenOff { why } => Step(why.code().into()),
             Rule::LotCost { lot } => of("cost", lot),
+            Rule::ChainCost { lot } => of("chain", lot),
+            Rule::LinkCost { at, .. } => Step(at.code().into()),
             Rule::Fetched { .. } => Step("fetched".into()),
             Rule::Reclaimed { .. } => Step("reclaimed".into()),
             Rule::Draw { entry } => of("draw", entry),

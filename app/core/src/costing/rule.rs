@@ -1,6 +1,6 @@
 //! Which rule a figure follows, with what it is about; and how a leaf was worked out, in numbers.
 
-use super::{Hours, Why, overhead::Month, sides::OneSide};
+use super::{Hours, Why, overhead::Month, salvage::Reached, sides::OneSide};
 use crate::{
     journal::{
         Id,
@@ -263,6 +263,20 @@ pub enum Rule {
     LotCost {
         /// The lot.
         lot: Id,
+    },
+    /// All that a lot cost, by link of its yield chain.
+    ChainCost {
+        /// The lot.
+        lot: Id,
+    },
+    /// What it cost to get a lot to one link of its yield chain.
+    LinkCost {
+        /// The lot.
+        lot: Id,
+        /// Which link.
+        at: Reached,
+        /// Everybody's hours in it.
+        hours: Hours,
     },
     /// Paid, fee, haul and haul hours: spread over what is expected usable.
     Fetched {

@@ -86,6 +86,7 @@ pub fn sheet(place: Place) -> AnyView {
         Place::ByProduct => view! { <receipts::ByProductSheet/> },
         Place::Expense => view! { <stock::ExpenseSheet/> },
         Place::Same(id) => view! { <stock::SameSheet item=id/> },
+        Place::Chain(id) => view! { <stock::ChainSheet lot=id/> },
         Place::Sort(id) => view! { <stock::SortSheet lot=id/> },
         Place::Build(id, Tab::Cost) => view! { <cost::CostSheet of=id/> },
         Place::Build(id, Tab::Spent) => view! { <cost::SpentSheet of=id/> },

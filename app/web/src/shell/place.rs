@@ -68,6 +68,8 @@ pub enum Place {
     NewLot,
     /// A lot: board and saving.
     Lot(Id),
+    /// The yield chain of a salvaged lot.
+    Chain(Id),
     /// What happened on a lot, newest first.
     LotJournal(Id),
     /// What happened for the shop as a whole, newest first.
@@ -159,6 +161,7 @@ impl Place {
             Place::Stock => "stock".into(),
             Place::NewLot => "new-lot".into(),
             Place::Lot(id) => format!("lot.{id}"),
+            Place::Chain(id) => format!("chain.{id}"),
             Place::LotJournal(id) => format!("journal.{id}"),
             Place::ShopJournal => SHOP_JOURNAL.into(),
             Place::Same(id) => format!("same.{id}"),
@@ -263,6 +266,7 @@ impl Place {
             ("drying", None) => Place::Drying(id),
             ("entry", None) => Place::Entry(id),
             ("lot", None) => Place::Lot(id),
+            ("chain", None) => Place::Chain(id),
             ("journal", None) => Place::LotJournal(id),
             ("line-lot", None) => Place::LineLot(id),
             ("line-expense", None) => Place::LineExpense(id),
@@ -338,6 +342,7 @@ mod tests {
             Place::Stock,
             Place::NewLot,
             Place::Lot(id),
+            Place::Chain(id),
             Place::LotJournal(id),
             Place::ShopJournal,
             Place::Same(id),

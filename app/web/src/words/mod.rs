@@ -35,6 +35,7 @@ pub mod same;
 pub mod sample;
 pub mod shelf;
 pub mod shop;
+mod sorting;
 pub mod steps;
 pub mod stock;
 pub mod time;

@@ -52,7 +52,7 @@ pub(super) struct Line {
 pub(super) struct History(Vec<Line>);
 
 pub(super) fn line() -> impl Strategy<Value = Line> {
-    (0..40_u8, 0..64_usize, 0..64_usize, 0..4_000_u32, 1..29_u32)
+    (0..42_u8, 0..64_usize, 0..64_usize, 0..4_000_u32, 1..29_u32)
         .prop_map(|(does, what, of, amount, day)| Line { does, what, of, amount, day })
 }
 
@@ -107,7 +107,11 @@ impl Line {
                 hundredths(amount % 997),
                 pick(&["bench", "trays"], of)
             ),
-            3 => format!("sort {named} good {number} culled {}", hundredths(amount % 700)),
+            3 => format!(
+                "sort {named} good {number} culled {} at {}",
+                hundredths(amount % 700),
+                pick(&["gathered", "nails-out", "milled"], of)
+            ),
             4 | 5 => format!("draw {number} {named} for {bearer} as d{at}x{time}"),
             6 | 7 => format!("draw {number} {item} for {bearer} as d{at}x{time}"),
             8 => match draws.get(of % draws.len().max(1)) {
@@ -133,6 +137,11 @@ impl Line {
                 None => format!("strike {named}"),
             },
             17 => format!("{} {named}", if amount % 2 == 0 { "strike" } else { "again" }),
+            40 | 41 => {
+                let link = pick(&["gathered", "nails-out", "milled"], of);
+                let unexpected = if amount % 2 == 0 { " unexpected" } else { "" };
+                format!("cull {named} {} at {link}{unexpected}", hundredths(amount % 1_301))
+            }
             35 => format!("same {item} {}", pick(&["disc", "hinge", "board"], of)),
             36 => match amount % 4 {
                 0 => format!("count {number} {item}{time}"),

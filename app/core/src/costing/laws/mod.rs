@@ -237,10 +237,33 @@ fn each_lot_adds_up(books: &Books) -> Result<(), TestCaseError> {
             .fold(Quantity::ZERO, |sum, row| sum.plus(row.net()));
         prop_assert_eq!(net, lot.drawn);
         if let (Some(rough), false) = (lot.facts.rough, lot.found.empty) {
-            let told = lot.found.good.plus(lot.found.culled).plus(lot.unsorted);
-            prop_assert_eq!(told, rough.max(lot.found.good.plus(lot.found.culled)));
+            let told = lot.found.good.plus(lot.found.culled).plus(lot.found.unsorted(Some(rough)));
+            let known = lot.found.good.plus(lot.found.culled).plus(lot.found.lost_unsorted);
+            prop_assert_eq!(told, rough.max(known));
         }
         prop_assert!(lot.left().is_none_or(|left| !left.is_negative()));
+        let book = books.lot(*id).expect("there");
+        the_chain_loses_nothing(&book)?;
+    }
+    Ok(())
+}
+
+/// Gathered is what was lost, what waits and what is in the piece; each link is the one before less what stayed.
+fn the_chain_loses_nothing(book: &LotBook) -> Result<(), TestCaseError> {
+    let mut before = book.chain.links.first().expect("five").quantity;
+    for link in &book.chain.links {
+        for quantity in [link.quantity, link.lost, link.mishap, link.waits] {
+            prop_assert!(!quantity.is_negative(), "{:?}", book.chain);
+        }
+        let stayed = link.lost.plus(link.mishap).plus(link.waits);
+        prop_assert_eq!(link.quantity.plus(stayed), before);
+        before = link.quantity;
+    }
+    prop_assert_eq!(before, book.board.drawn);
+    prop_assert_eq!(book.chain.cost.money(), book.cost.money());
+    if let Some(rough) = book.board.gathered {
+        let gathered = book.chain.links.first().expect("five").quantity;
+        prop_assert_eq!(gathered, rough.plus(book.chain.more));
     }
     Ok(())
 }

@@ -8,7 +8,7 @@ use crate::{
     fixture::numbered,
     journal::{
         Body, Change, Id, Journal, On, Pen, Shop,
-        kinds::{self, Basis, Bearer, Origin, ShelfState, Source, Span, Use},
+        kinds::{self, Basis, Bearer, Link, Origin, ShelfState, Source, Span, Use},
         stages::standing_id,
     },
     measure::{Day, Dec, Instant, Offset, Quantity, Unit, When, Zone},
@@ -130,7 +130,13 @@ fn stock() -> impl Strategy<Value = Body> {
         },
     );
     let sort = (on(), entry(), number(), number())
-        .prop_map(|(on, lot, good, culled)| kinds::Sort { on, lot, good, culled }.into());
+        .prop_map(|(on, lot, good, culled)| kinds::Sort { on, lot, good, culled, link: None }.into());
+    let link =
+        || prop::option::of(prop_oneof![Just(Link::Gathered), Just(Link::NailsOut), Just(Link::Milled)]);
+    let cull =
+        (on(), entry(), number(), link(), any::<bool>()).prop_map(|(on, lot, quantity, link, unexpected)| {
+            kinds::Cull { on, lot, quantity, link, unexpected }.into()
+        });
     const STATES: [ShelfState; 4] =
         [ShelfState::Empty, ShelfState::Counted, ShelfState::ThrownOut, ShelfState::Given];
     let look = (on(), source(), prop::sample::select(&STATES[..]), maybe(), prop::option::of(unit()))
@@ -141,7 +147,7 @@ fn stock() -> impl Strategy<Value = Body> {
         let item = kinds::Item::named(on, "", Use::Consumable, unit);
         kinds::Item { content, content_unit: Some(Unit::Millilitre), low, ..item }.into()
     });
-    prop_oneof![4 => draw, 2 => sort, 2 => look, 2 => item, 4 => lot()].boxed()
+    prop_oneof![4 => draw, 2 => sort, 2 => cull, 2 => look, 2 => item, 4 => lot()].boxed()
 }
 
 fn work() -> impl Strategy<Value = Body> {

@@ -58,13 +58,17 @@ impl Used {
         let id = lot.facts.entry();
         let lines = books.lot_lines(&lot.facts);
         let out = lot.cost().minus(lot.shelf());
-        // Nobody can take it any more: all of it counts.
-        let all_lost = !lot.lost.is_zero();
-        let taken = lot.drawn.plus(lot.gone);
+        let [gone_usable, gone_sorted] = lot.gone;
+        let taken = lot.drawn.plus(gone_usable);
         let parts = |lens: Lens| {
             shares(&lines, out.through(lens), lens, |line| match over(lot, line.pool) {
-                Some(over) if !all_lost => Some((taken, over)),
-                Some(_) | None => all_lost.then_some((Quantity::ONE, Quantity::ONE)),
+                // Nobody can take it any more: all of it counts.
+                _ if lot.all_lost => Some((Quantity::ONE, Quantity::ONE)),
+                Some(over) => {
+                    let gone = if line.pool == Pool::Fetched { gone_usable } else { gone_sorted };
+                    Some((lot.drawn.plus(gone), over))
+                }
+                None => None,
             })
         };
         let hours = out.own_hours();

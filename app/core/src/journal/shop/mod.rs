@@ -12,6 +12,7 @@ mod odd;
 mod receipts;
 mod runs;
 mod same;
+mod sorted;
 mod steps;
 mod stock;
 mod tax;
@@ -28,8 +29,9 @@ use odd::lost;
 pub use odd::{Field, Odd};
 pub use receipts::{Receipt, Shared};
 pub use same::Merged;
+pub use sorted::{Cull, Sort};
 pub use steps::Step;
-pub use stock::{Draw, Item, Lot, NewStock, Sort};
+pub use stock::{Draw, Item, Lot, NewStock};
 pub use tax::{tax_in, tax_in_typed, tax_on, tax_typed, with_tax};
 pub use tools::{Blade, MonthlyCost, Tool, ToolHours};
 pub use work::{Drying, Interval, Stretch, Time};
@@ -69,6 +71,8 @@ pub struct Shop {
     pub stretches: Vec<Stretch>,
     /// What salvaged lots yielded.
     pub sorts: Vec<Sort>,
+    /// What was thrown out of them beside.
+    pub culls: Vec<Cull>,
     /// Draws and returns.
     pub draws: Vec<Draw>,
     /// What was found on the shelf, or went from it without a build.
@@ -195,6 +199,7 @@ impl Shop {
             Body::Lot(_)
             | Body::Trip(_)
             | Body::Sort(_)
+            | Body::Cull(_)
             | Body::Draw(_)
             | Body::Shelf(_)
             | Body::Stretch(_)
@@ -229,6 +234,7 @@ impl Shop {
                 self.lots.insert(entry, lot);
             }
             Body::Sort(sort) => self.sorts.push(Sort::read(order, sort, &mut tell)),
+            Body::Cull(cull) => self.culls.push(Cull::read(order, cull, &mut tell)),
             Body::Draw(draw) => {
                 let draw = Draw::read(order, draw, &self.lots, self.all_items(), &mut tell);
                 self.draws.push(draw);

@@ -238,31 +238,6 @@ impl NewStock {
     }
 }
 
-/// What a sorting found.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Sort {
-    /// Its place in time.
-    pub order: Order,
-    /// The lot.
-    pub lot: Id,
-    /// Usable, in the lot's unit.
-    pub good: Quantity,
-    /// Thrown out, in the lot's unit.
-    pub culled: Quantity,
-}
-
-impl Sort {
-    pub(super) fn read(order: Order, body: &kinds::Sort, tell: &mut dyn FnMut(Odd)) -> Sort {
-        let mut read = |dec| quantity_or_told(dec, tell).unwrap_or(Quantity::ZERO);
-        Sort { order, lot: body.lot, good: read(body.good), culled: read(body.culled) }
-    }
-
-    /// The entry.
-    pub fn entry(&self) -> Id {
-        self.order.entry
-    }
-}
-
 /// A draw or a return.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Draw {

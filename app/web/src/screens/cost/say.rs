@@ -104,6 +104,8 @@ impl<'a> Say<'a> {
             Rule::BuildSavedFree => words::saved_free(),
             Rule::BuildSavedAtRate => words::saved_at_rate(),
             Rule::BuildPaidAnHour { .. } => words::paid_an_hour(),
+            Rule::ChainCost { .. } => words::by_link(),
+            Rule::LinkCost { at, .. } => words::link(*at),
             Rule::Fetched { .. } => words::fetched(),
             Rule::Reclaimed { .. } => words::reclaimed(),
             Rule::BoughtInstead { .. } => words::bought_instead(),
@@ -139,6 +141,7 @@ impl<'a> Say<'a> {
             | Rule::Side { hours, .. }
             | Rule::BuildOwnTime { hours }
             | Rule::BuildPaidAnHour { hours }
+            | Rule::LinkCost { hours, .. }
             | Rule::Rest { kind: CostKind::Labour | CostKind::Overhead, hours }
             | Rule::Kind { kind: CostKind::Labour | CostKind::Overhead, hours } => Some(self.hours(*hours)),
             Rule::Rest { kind: CostKind::Tools, hours } | Rule::Kind { kind: CostKind::Tools, hours } => {
@@ -445,6 +448,8 @@ pub fn kind(rule: &Rule, shop: &Shop) -> Option<CostKind> {
         Rule::LotMoney { lot }
         | Rule::LotNotDrawn { lot }
         | Rule::LotCost { lot }
+        | Rule::ChainCost { lot }
+        | Rule::LinkCost { lot, .. }
         | Rule::Fetched { lot, .. }
         | Rule::Reclaimed { lot, .. }
         | Rule::MoneyAndVehicle { lot } => Some(kind_of(Source::Lot(*lot), shop)),

@@ -138,6 +138,7 @@ fn build_of(view: &View, entry: Id) -> Option<Id> {
         | Body::Item(_)
         | Body::Trip(_)
         | Body::Sort(_)
+        | Body::Cull(_)
         | Body::Tool(_)
         | Body::Blade(_)
         | Body::MonthlyCost(_)
@@ -310,6 +311,7 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
         | Kind::Item
         | Kind::Trip
         | Kind::Sort
+        | Kind::Cull
         | Kind::Shelf
         | Kind::Expense
         | Kind::Note

@@ -36,6 +36,7 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
         Body::Drying(drying) => it.drying(drying),
         Body::Trip(trip) => it.trip(trip),
         Body::Sort(sort) => it.sort(sort),
+        Body::Cull(cull) => it.cull(cull),
         Body::Shelf(shelf) => look(view, shelf),
         Body::Build(build) => vec![
             (Label::Name, build.title.clone()),
@@ -362,6 +363,17 @@ impl Facts<'_> {
             (Label::Of, gaps::name(self.view.shop, Source::Lot(it.lot))),
             (Label::Good, amount(it.good)),
             (Label::Culled, amount(it.culled)),
+            (Label::Link, it.link.map(words::link).unwrap_or_default().to_owned()),
+        ]
+    }
+
+    fn cull(&self, it: &kinds::Cull) -> Vec<Fact> {
+        let unit = self.view.shop.lots.get(&it.lot).map_or(Unit::Each, |lot| lot.unit);
+        vec![
+            (Label::Of, gaps::name(self.view.shop, Source::Lot(it.lot))),
+            (Label::Quantity, amount(self.view, it.quantity, unit, Source::Lot(it.lot))),
+            (Label::Link, it.link.map(words::link).unwrap_or_default().to_owned()),
+            (Label::Unexpected, if it.unexpected { words::yes_no(true).to_owned() } else { String::new() }),
         ]
     }
 

@@ -1,5 +1,6 @@
 //! Stock: the shelf, what comes in, what is used, what comes back.
 
+mod chain;
 mod expense;
 pub mod form;
 mod give_back;
@@ -15,6 +16,7 @@ pub mod usable;
 pub mod use_stock;
 pub mod ways;
 
+pub use chain::ChainSheet;
 pub use expense::ExpenseSheet;
 pub use give_back::ReturnSheet;
 pub use lot::LotSheet;

@@ -1,4 +1,4 @@
-//! Stock put right: draws, lots, items, sortings.
+//! Stock put right: draws, lots, items.
 
 use super::{DAY, How, Spec, Typed, abroad, dec, hundredths, tick};
 use crate::{
@@ -13,7 +13,7 @@ use crate::{
     words::{journal::Label, units},
 };
 use benchslate_core::{
-    journal::kinds::{Draw, Item, Lot, NewStock, Origin, Side, Sort, Source, Use},
+    journal::kinds::{Draw, Item, Lot, NewStock, Origin, Side, Source, Use},
     measure::{Dec, Quantity, Refusal, Unit, marks, number},
 };
 
@@ -56,12 +56,6 @@ const ITEM: [Spec; 7] = [
     ("covers", Label::Covers, How::Words),
     ("oxidises", Label::Oxidises, How::Tick),
     ("food-safe", Label::FoodSafe, How::Tick),
-    (DAY, Label::Day, How::Day),
-];
-
-pub const SORT: [Spec; 3] = [
-    ("good", Label::Good, How::Quantity),
-    ("culled", Label::Culled, How::Quantity),
     (DAY, Label::Day, How::Day),
 ];
 
@@ -249,20 +243,6 @@ pub fn item(typed: &Typed, before: &Item) -> Item {
         covers_per: spread.map(|it| it.per),
         oxidises: ticked(typed, "oxidises", before.oxidises),
         food_safe: ticked(typed, "food-safe", before.food_safe),
-        ..before.clone()
-    }
-}
-
-pub fn fill_sort(it: &Sort) -> Vec<(&'static str, String)> {
-    vec![("good", it.good.plain()), ("culled", it.culled.plain())]
-}
-
-pub fn sort(typed: &Typed, before: &Sort) -> Sort {
-    let unit = typed.view.shop.lots.get(&before.lot).map_or(Unit::Each, |lot| lot.unit);
-    Sort {
-        on: typed.on(before.on),
-        good: typed.quantity("good", unit),
-        culled: typed.quantity("culled", unit),
         ..before.clone()
     }
 }
