@@ -259,6 +259,25 @@ pub enum Rule {
         /// Why.
         why: Why,
     },
+    /// What all salvage saved.
+    AcrossSaved {
+        /// Own time at its rate; else free.
+        at_rate: bool,
+    },
+    /// What the salvage from one place, or of one species, saved.
+    GroupSaved {
+        /// The first lot of it.
+        of: Id,
+        /// Own time at its rate; else free.
+        at_rate: bool,
+    },
+    /// What an hour of reclaiming paid over many lots.
+    AcrossAnHour {
+        /// The first lot of a group; none: all.
+        of: Option<Id>,
+        /// Own hours in what was drawn.
+        hours: Hours,
+    },
     /// All that a lot cost.
     LotCost {
         /// The lot.

@@ -102,6 +102,11 @@ pub fn of_source(shop: &Shop, source: Source) -> Vec<Caution> {
     };
     match (item, source) {
         (Some(item), _) => of_item(item),
+        // Timber that is looked at: what comes in with it, and what waits when it is home.
+        (None, Source::Lot(id)) if shop.finds.contains_key(&id) => {
+            let mark = shop.finds.get(&id).and_then(|find| find.mark);
+            coming_in(mark).into_iter().chain(sorting()).collect()
+        }
         (None, Source::Lot(id)) => shop.lots.get(&id).map(of_lot).unwrap_or_default(),
         (None, Source::Item(_)) => Vec::new(),
     }

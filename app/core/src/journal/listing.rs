@@ -154,6 +154,9 @@ fn bears(journal: &Journal, shop: &Shop, entry: Id, body: &Body, about: Bearer) 
         Body::Lot(it) => is(Bearer::Lot(entry)) || it.for_build.is_some_and(|build| is(Bearer::Build(build))),
         Body::Sort(it) => of_lot(shop, it.lot, about),
         Body::Cull(it) => of_lot(shop, it.lot, about),
+        Body::Find(it) => {
+            is(it.lot.filter(|lot| shop.lots.contains_key(lot)).map_or(Bearer::Shop, Bearer::Lot))
+        }
         Body::Shelf(it) => match it.of {
             Source::Lot(lot) => is(Bearer::Lot(lot)),
             Source::Item(_) => is(Bearer::Shop),

@@ -48,6 +48,7 @@ fn rank(body: &Body) -> u8 {
         | Body::Expense(_)
         | Body::Note(_)
         | Body::Drying(_)
+        | Body::Find(_)
         | Body::Photo(_)
         | Body::ToolHours(_)
         | Body::Blade(_)

@@ -114,6 +114,7 @@ fn lots_got_for_a_build_and_their_sorts_are_in_its_journal() {
             by: None,
             mark: None,
             whence: None,
+            species: None,
         }
         .into(),
     );

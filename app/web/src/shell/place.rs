@@ -68,6 +68,12 @@ pub enum Place {
     NewLot,
     /// A lot: board and saving.
     Lot(Id),
+    /// What all salvage saved, by source and by species.
+    Across,
+    /// Timber that is looked at before it is taken home.
+    NewFind,
+    /// A find that was kept.
+    Find(Id),
     /// The yield chain of a salvaged lot.
     Chain(Id),
     /// What happened on a lot, newest first.
@@ -161,6 +167,9 @@ impl Place {
             Place::Stock => "stock".into(),
             Place::NewLot => "new-lot".into(),
             Place::Lot(id) => format!("lot.{id}"),
+            Place::Across => "salvage".into(),
+            Place::NewFind => "find".into(),
+            Place::Find(id) => format!("find.{id}"),
             Place::Chain(id) => format!("chain.{id}"),
             Place::LotJournal(id) => format!("journal.{id}"),
             Place::ShopJournal => SHOP_JOURNAL.into(),
@@ -235,6 +244,8 @@ impl Place {
             "receipt" => Place::Receipt(None),
             "by-product" => Place::ByProduct,
             "expense" => Place::Expense,
+            "salvage" => Place::Across,
+            "find" => Place::NewFind,
             "stock" => Place::Stock,
             "new-lot" => Place::NewLot,
             "use" => Place::Use(None),
@@ -266,6 +277,7 @@ impl Place {
             ("drying", None) => Place::Drying(id),
             ("entry", None) => Place::Entry(id),
             ("lot", None) => Place::Lot(id),
+            ("find", None) => Place::Find(id),
             ("chain", None) => Place::Chain(id),
             ("journal", None) => Place::LotJournal(id),
             ("line-lot", None) => Place::LineLot(id),
@@ -342,6 +354,9 @@ mod tests {
             Place::Stock,
             Place::NewLot,
             Place::Lot(id),
+            Place::Across,
+            Place::NewFind,
+            Place::Find(id),
             Place::Chain(id),
             Place::LotJournal(id),
             Place::ShopJournal,

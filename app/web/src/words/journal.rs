@@ -155,6 +155,7 @@ pub fn kind(kind: Kind) -> &'static str {
         Kind::Same => "same",
         Kind::BuyLine => "to buy",
         Kind::Cull => "culled",
+        Kind::Find => "looked at",
     }
 }
 

@@ -8,6 +8,7 @@ mod odd;
 
 use super::{
     Books, BuildCost, Formula, LotBook, Part, PartOf, Parts, Rule, ShelfLine, Statement, Value, present,
+    salvage::By,
 };
 use crate::{
     fixture::Fixture,
@@ -25,6 +26,7 @@ proptest! {
         let it = history.read();
         let shop = it.shop();
         let books = Books::close(&shop, it.end());
+        across_adds_up(&books)?;
         each_lot_adds_up(&books)?;
         each_item_adds_up(&books, &shop)?;
         prop_assert_eq!(all_in(&books, &shop), all_out(&books, &shop));
@@ -209,6 +211,20 @@ fn follows(it: &Fixture, before: &Shop, written: usize) -> Result<Shop, TestCase
     Ok(after)
 }
 
+/// By place and by species the same lots come to the same, and every sum adds up.
+fn across_adds_up(books: &Books) -> Result<(), TestCaseError> {
+    let by = [By::Source, By::Species].map(|by| books.across(by));
+    for across in by.iter().flatten() {
+        for root in [&across.time_free, &across.at_rate, &across.paid_an_hour] {
+            adds_up(root)?;
+        }
+    }
+    let [Some(by_source), Some(by_species)] = by else { return Ok(()) };
+    prop_assert_eq!(by_source.at_rate.money(), by_species.at_rate.money());
+    prop_assert_eq!(by_source.paid_an_hour.money(), by_species.paid_an_hour.money());
+    Ok(())
+}
+
 /// Every sheet there is.
 fn everything(books: &Books, shop: &Shop) -> (Vec<BuildCost>, Vec<LotBook>, Vec<ShelfLine>) {
     let builds = shop.builds.keys().map(|id| books.build_cost(*id));
@@ -364,7 +380,10 @@ fn adds_up(statement: &Statement) -> Result<(), TestCaseError> {
         Some(Value::PerHour(_)) => {
             let divides = matches!(
                 statement.rule,
-                Rule::PaidAnHour { .. } | Rule::HourEarned { .. } | Rule::BuildPaidAnHour { .. }
+                Rule::PaidAnHour { .. }
+                    | Rule::AcrossAnHour { .. }
+                    | Rule::HourEarned { .. }
+                    | Rule::BuildPaidAnHour { .. }
             );
             prop_assert!(divides);
         }
@@ -385,7 +404,11 @@ fn shown_adds_up(
     let level = levels.last().expect("a level");
     let sums = !matches!(
         at.rule,
-        Rule::PaidAnHour { .. } | Rule::HourEarned { .. } | Rule::Item { .. } | Rule::BuildPaidAnHour { .. }
+        Rule::PaidAnHour { .. }
+            | Rule::AcrossAnHour { .. }
+            | Rule::HourEarned { .. }
+            | Rule::Item { .. }
+            | Rule::BuildPaidAnHour { .. }
     );
     if let (true, Some(shown), false) = (sums, level.shown, at.parts.is_empty()) {
         let number = |text: String| text.replace('.', "").parse::<i128>().expect("a number");

@@ -2,14 +2,22 @@
 //!
 //! Source: our own rule, DEVELOPERS.md § Salvage. Not here: how pools are spread (`stock::named_lot`).
 
+mod across;
+mod appraisal;
 mod board;
 mod chain;
 mod cost;
+mod expected;
+mod history;
 mod of_build;
 mod saving;
 
+pub use across::{Across, By, Group};
+pub use appraisal::{Appraisal, Missing, Outcome, appraise};
 pub use board::Board;
 pub use chain::{Chain, Link, Reached};
+pub use expected::Expected;
+pub use history::{Offer, OfferFrom, Pile, TypedCase};
 pub use of_build::BuildSaving;
 pub use saving::Saving;
 

@@ -133,7 +133,7 @@ pub(super) fn priced(lot: &LotAccount, drawn: Quantity) -> Result<Part, Gap> {
 }
 
 /// `quantity × price × (1 + tax) ÷ (1 − waste)`, rounded once.
-fn goods(quantity: Quantity, new: &NewStock) -> Option<Money> {
+pub(super) fn goods(quantity: Quantity, new: &NewStock) -> Option<Money> {
     let priced = quantity.micros().checked_mul(new.price.micros())?;
     let left = new.waste.rest().micros().checked_mul(fixed::SCALE)?;
     fixed::mul_div(priced, new.tax.on_top().micros(), left).map(Money::from_micros)

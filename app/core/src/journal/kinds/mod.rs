@@ -15,6 +15,7 @@ mod draw;
 mod drying;
 mod expense;
 mod film;
+mod find;
 mod hand_over;
 mod income;
 mod item;
@@ -50,6 +51,7 @@ pub use draw::Draw;
 pub use drying::Drying;
 pub use expense::Expense;
 pub use film::Film;
+pub use find::{Case, Cases, Find};
 pub use hand_over::{HandOver, HandedOver};
 pub use income::{Income, IncomeKind, Received};
 pub use item::{Item, Use};
@@ -161,4 +163,5 @@ kinds! {
     Step "step" "A piece of planned work."
     BuyLine "buy_line" "Something that is to be bought."
     Cull "cull" "Timber of a salvaged lot, thrown out by itself."
+    Find "find" "Timber that was looked at and is not home."
 }

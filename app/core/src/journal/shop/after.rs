@@ -68,6 +68,7 @@ impl Shop {
             Body::Photo(_) => into_place(&mut self.photos, |it| it.order),
             Body::BuyLine(_) => into_place(&mut self.buy_lines, |it| it.order),
             Body::Lot(_)
+            | Body::Find(_)
             | Body::Person(_)
             | Body::Stage(_)
             | Body::Build(_)
@@ -119,6 +120,7 @@ fn stands_alone(journal: &Journal, entry: Id) -> bool {
             // A line of a receipt takes from the other lines.
             Body::Expense(it) => it.receipt.is_none(),
             Body::Lot(_)
+            | Body::Find(_)
             | Body::Person(_)
             | Body::Stage(_)
             | Body::Build(_)

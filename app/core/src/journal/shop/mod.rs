@@ -6,6 +6,7 @@
 mod after;
 mod buying;
 mod facts;
+mod finds;
 mod looks;
 mod money;
 mod odd;
@@ -23,6 +24,7 @@ mod work;
 
 pub use buying::BuyLine;
 pub use facts::{Build, Expense, Note, Person, Photo, Rate, Stage, Trip};
+pub use finds::{Case, Find};
 pub use looks::Look;
 pub use money::{BuildState, ByProduct, Film, HandOver, Income, Made, Received};
 use odd::lost;
@@ -73,6 +75,8 @@ pub struct Shop {
     pub sorts: Vec<Sort>,
     /// What was thrown out of them beside.
     pub culls: Vec<Cull>,
+    /// Timber that was looked at.
+    pub finds: BTreeMap<Id, Find>,
     /// Draws and returns.
     pub draws: Vec<Draw>,
     /// What was found on the shelf, or went from it without a build.
@@ -200,6 +204,7 @@ impl Shop {
             | Body::Trip(_)
             | Body::Sort(_)
             | Body::Cull(_)
+            | Body::Find(_)
             | Body::Draw(_)
             | Body::Shelf(_)
             | Body::Stretch(_)
@@ -234,6 +239,10 @@ impl Shop {
                 self.lots.insert(entry, lot);
             }
             Body::Sort(sort) => self.sorts.push(Sort::read(order, sort, &mut tell)),
+            Body::Find(find) => {
+                let find = Find::read(order, find, &mut tell);
+                self.finds.insert(entry, find);
+            }
             Body::Cull(cull) => self.culls.push(Cull::read(order, cull, &mut tell)),
             Body::Draw(draw) => {
                 let draw = Draw::read(order, draw, &self.lots, self.all_items(), &mut tell);
@@ -335,6 +344,7 @@ impl Shop {
             || self.stages.contains_key(&what)
             || self.lots.contains_key(&what)
             || self.tools.contains_key(&what)
+            || self.finds.contains_key(&what)
             || self.has_source(Source::Item(what))
     }
 

@@ -140,6 +140,8 @@ pub struct Lot {
     pub mark: Option<Mark>,
     /// From whom or from where.
     pub whence: Option<String>,
+    /// Its species.
+    pub species: Option<String>,
     /// The receipt that it is a line of.
     pub receipt: Option<Id>,
     /// What it bears of that receipt's freight, discount and tax.
@@ -196,6 +198,7 @@ impl Lot {
             new: body.new.as_ref().and_then(|new| NewStock::read(new, tell)),
             mark: body.mark,
             whence: body.whence.clone(),
+            species: body.species.clone(),
             receipt: body.receipt,
             shared: Shared::default(),
             clients_own,
@@ -220,7 +223,7 @@ impl Lot {
 }
 
 impl NewStock {
-    fn read(body: &kinds::NewStock, tell: &mut dyn FnMut(Odd)) -> Option<NewStock> {
+    pub(super) fn read(body: &kinds::NewStock, tell: &mut dyn FnMut(Odd)) -> Option<NewStock> {
         let waste = body.waste.and_then(|dec| share(dec, tell)).unwrap_or(Ratio::ZERO);
         if waste == Ratio::ONE {
             tell(Odd::OutOfRange(Field::Share));
@@ -334,7 +337,7 @@ pub(super) fn quantity_or_told(stored: Dec, tell: &mut dyn FnMut(Odd)) -> Option
     read
 }
 
-fn paid(stored: Option<Dec>, tell: &mut dyn FnMut(Odd)) -> Option<Money> {
+pub(super) fn paid(stored: Option<Dec>, tell: &mut dyn FnMut(Odd)) -> Option<Money> {
     let read = money(stored?).filter(|it| !it.is_negative());
     if read.is_none() {
         tell(Odd::OutOfRange(Field::Money));
@@ -343,7 +346,7 @@ fn paid(stored: Option<Dec>, tell: &mut dyn FnMut(Odd)) -> Option<Money> {
 }
 
 /// A share, 0 to 1.
-fn share(stored: Dec, tell: &mut dyn FnMut(Odd)) -> Option<Ratio> {
+pub(super) fn share(stored: Dec, tell: &mut dyn FnMut(Odd)) -> Option<Ratio> {
     let read = Ratio::share(stored.0);
     if read.is_none() {
         tell(Odd::OutOfRange(Field::Share));

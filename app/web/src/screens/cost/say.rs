@@ -104,6 +104,13 @@ impl<'a> Say<'a> {
             Rule::BuildSavedFree => words::saved_free(),
             Rule::BuildSavedAtRate => words::saved_at_rate(),
             Rule::BuildPaidAnHour { .. } => words::paid_an_hour(),
+            Rule::AcrossSaved { at_rate: false } | Rule::GroupSaved { at_rate: false, .. } => {
+                words::saved_free()
+            }
+            Rule::AcrossSaved { at_rate: true } | Rule::GroupSaved { at_rate: true, .. } => {
+                words::saved_at_rate()
+            }
+            Rule::AcrossAnHour { .. } => words::paid_an_hour(),
             Rule::ChainCost { .. } => words::by_link(),
             Rule::LinkCost { at, .. } => words::link(*at),
             Rule::Fetched { .. } => words::fetched(),

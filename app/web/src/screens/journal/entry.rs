@@ -16,7 +16,7 @@ use crate::{
         frame::Places,
         mark::LastMarkHere,
     },
-    words::{common, drying as dries, journal as words, receipts},
+    words::{common, drying as dries, finds, journal as words, receipts},
 };
 use benchslate_core::{
     journal::{
@@ -139,6 +139,7 @@ fn build_of(view: &View, entry: Id) -> Option<Id> {
         | Body::Trip(_)
         | Body::Sort(_)
         | Body::Cull(_)
+        | Body::Find(_)
         | Body::Tool(_)
         | Body::Blade(_)
         | Body::MonthlyCost(_)
@@ -307,6 +308,7 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
         },
         Kind::Tool => Some((words::the_tool(), words::worth_there(), Place::Tool(entry))),
         Kind::MonthlyCost => Some((words::the_months(), words::borne_there(), Place::Months)),
+        Kind::Find => Some((finds::find(), finds::worth_it(), Place::Find(entry))),
         Kind::Stage
         | Kind::Item
         | Kind::Trip

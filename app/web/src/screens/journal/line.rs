@@ -158,6 +158,7 @@ fn said(view: &View, entry: Id) -> Said {
         }
         Body::Trip(it) => plain(words::km(&view.tongue.number(&it.km.plain()))),
         Body::Sort(_) | Body::Cull(_) => sorted(view, body),
+        Body::Find(it) => plain(words::comma(&it.name, it.whence.as_deref().unwrap_or_default())),
         Body::Shelf(it) => look(view, it),
         Body::BuyLine(it) => {
             let under = it.bought.map(|_| crate::words::buying::is_bought().to_owned()).into_iter().collect();

@@ -68,6 +68,7 @@ pub fn blank(view: &View, kind: Kind, of: Option<Id>, bearer: Option<Bearer>, no
         | Kind::Trip
         | Kind::Sort
         | Kind::Cull
+        | Kind::Find
         | Kind::Draw
         | Kind::Expense
         | Kind::Note

@@ -6,6 +6,7 @@ mod abroad;
 mod blank;
 mod buying;
 pub(in crate::screens) mod chosen;
+mod find;
 mod income;
 mod items;
 mod looks;
@@ -91,6 +92,7 @@ pub fn fill(view: &View, body: &Body) -> Option<Vec<(String, String)>> {
         Body::Item(it) => stock::fill_item(it),
         Body::Sort(it) => sorted::fill_sort(it),
         Body::Cull(it) => sorted::fill_cull(it),
+        Body::Find(it) => find::fill_find(it),
         Body::Expense(it) => paid::fill_expense(it),
         Body::Note(it) => things::fill_note(it),
         Body::Drying(it) => return Some(owned(things::fill_drying(view, it))),
@@ -188,6 +190,7 @@ fn specs(body: &Body) -> (Vec<Spec>, bool) {
         Body::Item(it) => (stock::item_specs(it), false),
         Body::Sort(_) => (sorted::SORT.to_vec(), false),
         Body::Cull(_) => (sorted::CULL.to_vec(), false),
+        Body::Find(_) => (find::FIND.to_vec(), false),
         Body::Trip(_) => (trip::TRIP.to_vec(), false),
         Body::Expense(_) => (paid::EXPENSE.to_vec(), true),
         Body::Note(_) => (things::NOTE.to_vec(), false),
@@ -245,6 +248,7 @@ pub fn read(desk: Desk, form: Form, entry: Id, before: &Body) -> Option<Body> {
             Body::Item(it) => stock::item(&typed, it).into(),
             Body::Sort(it) => sorted::sort(&typed, it).into(),
             Body::Cull(it) => sorted::cull(&typed, it).into(),
+            Body::Find(it) => find::find(&typed, it).into(),
             Body::Trip(it) => trip::trip(&typed, it).into(),
             Body::Expense(it) => paid::expense(&typed, it).into(),
             Body::Note(it) => things::note(&typed, it).into(),

@@ -1,6 +1,6 @@
 //! A salvaged lot: the board of what became of it, and what it saved against new, own time counted in three ways.
 
-use super::{Drawn, drawn, drawn_rows, keys};
+use super::{Drawn, drawn, drawn_rows, expected, keys};
 use crate::dom::prelude::*;
 use crate::{
     parts::{
@@ -65,6 +65,7 @@ struct Look {
     against: Option<String>,
     cost: (Id, String, String),
     reaches: String,
+    expected: Option<(Id, Vec<[String; 3]>)>,
     drawn: Vec<Drawn>,
     remarks: Remarks,
 }
@@ -103,6 +104,7 @@ fn look(books: &Books, view: &View, thing: &Thing, way: usize) -> Option<Look> {
         against: saving.new.as_ref().map(|new| words::against(&tongue.day_year(new.on))),
         cost: (id, book.cost.money().map(|it| tongue.money(it)).unwrap_or_default(), cost_path),
         reaches: reaches(view, thing, &book),
+        expected: expected::rows(books, view, id, thing),
         drawn: drawn(books, view, thing),
         remarks: told(say, statement, &book),
     })
@@ -185,6 +187,7 @@ fn sheet(look: Look) -> AnyView {
             end=look.reaches
             leads=Leads::To(Place::Chain(lot).href())
         />
+        {look.expected.map(expected::draw)}
         {cost::remarks(look.remarks)}
         {drawn_rows(look.drawn)}
         {cautions::once(Signal::derive(move || desk.read(|view| cautions::of_thing(view, lot))))}
