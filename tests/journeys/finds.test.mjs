@@ -144,7 +144,7 @@ journey("saved by source and by species, adding up, a missing price said", async
   await thumb.page.getByText("180.00").first().waitFor();
   await thumb.page.getByRole("img", { name: /church 180\.00/ }).waitFor();
   await thumb.sees(/No price/i);
-  await thumb.tap("species", "put together by");
+  await thumb.tap("species", "by");
   await thumb.page.getByRole("img", { name: /oak 130\.00; elm 50\.00/ }).waitFor();
   await thumb.tap(/oak boards/);
   await thumb.sheet("oak boards");

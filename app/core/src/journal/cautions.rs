@@ -188,6 +188,14 @@ mod tests {
     }
 
     #[test]
+    fn a_find_is_minded_as_the_lot_that_it_may_become() {
+        let it = fixture("find pews 40 cases 0.5:30,0.6:20,0.7:15");
+        let all = of_source(&it.shop(), Source::Lot(it.id("pews")));
+        assert_eq!(all.first(), Some(&Caution::UnknownTreatment));
+        assert_eq!(all.len(), 5);
+    }
+
+    #[test]
     fn what_bears_somebody_is_told_by_its_title() {
         assert_eq!(of_title("Reading bench, library corner"), [Caution::LoadAndFixing]);
         assert_eq!(of_title("Gym-floor trays, run 2"), []);

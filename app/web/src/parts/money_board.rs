@@ -117,10 +117,13 @@ pub fn Worth(
     let row = |row: WorthRow| {
         let loss = row.amounts.paid() > row.amounts.instead;
         let end = per_cent(row.amounts.longest() / scale);
-        let (inside, past) = if loss { (None, Some(row.outcome)) } else { (Some(row.outcome), None) };
-        let past = past.map(|text| {
-            view! { <span class="loss" style:inset-inline-start=end>{text}</span> }
+        // What does not fit into the dashed piece stands past its end.
+        let narrow = row.amounts.instead - row.amounts.paid() < 0.3 * scale;
+        let past = (loss || narrow).then(|| {
+            let class = if loss { "loss" } else { "loss kept" };
+            view! { <span class=class style:inset-inline-start=end>{row.outcome.clone()}</span> }
         });
+        let inside = (!loss).then(|| if narrow { String::new() } else { row.outcome });
         view! {
             <span class:usual=row.usual>{row.label}</span>
             <span class="track"><span class="at-scale">{bars(row.amounts, scale, inside)}{past}</span></span>

@@ -17,7 +17,7 @@ pub fn by_source_and_species() -> &'static str {
 
 /// The set of two.
 pub fn put_together() -> &'static str {
-    "put together by"
+    "by"
 }
 
 /// By what.
@@ -27,7 +27,7 @@ pub fn by() -> [&'static str; 2] {
 
 /// A group of lots of which nobody said.
 pub fn not_said(source: bool) -> &'static str {
-    if source { "from somewhere" } else { "species not said" }
+    if source { "source not said" } else { "species not said" }
 }
 
 /// Under the figure.

@@ -204,11 +204,17 @@ pub fn usable_word() -> &'static str {
 /// The sum in one line.
 pub fn working([instead, cash, rate, saved]: &[String; 4], hours: &str, an_hour: Option<&str>) -> String {
     let sum = format!("{instead} \u{2212} {cash} \u{2212} {hours} \u{d7} {rate} = {saved}.");
-    let left_out = "Against the price you noted, in the same measure; overhead left out.";
     match an_hour {
-        Some(pay) => format!("{sum} An hour of it would pay {pay}. {left_out}"),
-        None => format!("{sum} {left_out}"),
+        Some(pay) => format!("{sum} An hour of it would pay {pay}."),
+        None => sum,
     }
+}
+
+/// What it is compared with, and what is left out.
+pub fn against(day: &str) -> String {
+    format!(
+        "Against the price you noted on {day}, in the same measure, for what would be usable; overhead left out."
+    )
 }
 
 /// Leads to the lot.

@@ -180,8 +180,6 @@ pub struct Cell {
     pub unit: Signal<Option<String>>,
     /// In it while it is empty.
     pub hint: &'static str,
-    /// The same, where it goes by what else is typed.
-    pub hinted: Option<Signal<Option<String>>>,
     /// `whole`: the whole row.
     pub class: &'static str,
     /// What it holds until it is typed in.
@@ -205,7 +203,6 @@ impl Cell {
             adds: Signal::stored(None),
             unit: Signal::stored(None),
             hint: "",
-            hinted: None,
             class: "",
             offers: None,
             current: None,
@@ -237,11 +234,6 @@ impl Cell {
         Cell { hint, ..self }
     }
 
-    /// With this in it while it is empty, and counted until something else is typed.
-    pub fn hinted(self, hinted: Signal<Option<String>>) -> Cell {
-        Cell { hinted: Some(hinted), ..self }
-    }
-
     /// With this in it until something else is typed.
     pub fn offers(self, offered: Signal<Option<String>>) -> Cell {
         Cell { offers: Some(offered), ..self }
@@ -263,7 +255,7 @@ impl Cell {
 
     /// In a form.
     pub fn draw(self, form: Form) -> AnyView {
-        let Cell { field, label, typing, adds, unit, hint, hinted, class, offers, current } = self;
+        let Cell { field, label, typing, adds, unit, hint, class, offers, current } = self;
         let value = match offers {
             Some(offered) => Signal::derive(move || form.get_or(field, offered.get())),
             None => form.signal(field),
@@ -281,7 +273,7 @@ impl Cell {
                 typing
                 adds
                 unit
-                hint=hinted.unwrap_or_else(|| Signal::stored(hint))
+                hint=Signal::stored(hint)
                 error=form.error(field)
                 class
                 on_focus=Callback::new(move |()| if let Some(current) = current { current.set(field) })

@@ -5,17 +5,12 @@ use crate::dom::prelude::*;
 use crate::{shell::Desk, words::lots as words};
 use benchslate_core::measure::{Dec, number};
 
-/// In a form, drawn.
-pub fn cell(desk: Desk, form: Form, field: &'static str, label: &'static str) -> AnyView {
-    cell_of(desk, form, field, label).draw(form)
-}
-
 /// In a form. `0.7` and `70` are the same; the sign stands alone while nothing can be read.
-pub fn cell_of(desk: Desk, form: Form, field: &'static str, label: &'static str) -> Cell {
+pub fn cell(desk: Desk, form: Form, field: &'static str, label: &'static str) -> AnyView {
     let read = Memo::new(move |_| {
         let part = Dec(number::part(&form.get(field)).ok()?);
         Some(words::read_as(&desk.read(|view| view.tongue.number(&part.hundredths()))))
     });
     let unit = Signal::derive(move || read.get().is_none().then(|| "%".to_owned()));
-    Cell::number(field, label).adds(Signal::derive(move || read.get())).unit(unit)
+    Cell::number(field, label).adds(Signal::derive(move || read.get())).unit(unit).draw(form)
 }

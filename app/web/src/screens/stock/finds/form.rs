@@ -7,7 +7,6 @@ use super::{
             fields::reader,
             plan::{self, Plan},
         },
-        usable,
     },
     home, pad, worth,
 };
@@ -61,6 +60,7 @@ pub fn NewFindSheet() -> impl IntoView {
 }
 
 fn fields(desk: Desk, form: Form, current: RwSignal<&'static str>) -> AnyView {
+    super::super::pad::focus(plan::BOARDS);
     let inches = desk.now_read(first_amount::in_inches);
     let (section, long) = if inches { ("in", "ft") } else { ("mm", "m") };
     let side = move |field, label, unit| Cell::words(field, label).of(unit).padded(current).draw(form);
@@ -129,8 +129,8 @@ fn cases(desk: Desk, form: Form, current: RwSignal<&'static str>) -> AnyView {
         let label = Signal::derive(move || words::minutes(worth::boards(form).is_some()).to_owned());
         view! {
             <Cells>
-                {usable::cell_of(desk, form, share, words::usable()).hinted(offered(0)).padded(current).draw(form)}
-                {Cell::number(minutes, "").label(label).of("min").hinted(offered(1)).padded(current).draw(form)}
+                {Cell::number(share, words::usable()).of("%").adds(standing(form, share, offered(0))).padded(current).draw(form)}
+                {Cell::number(minutes, "").label(label).of("min").adds(offered_in(form, minutes, offered(1))).padded(current).draw(form)}
             </Cells>
         }
     };
@@ -151,6 +151,20 @@ fn cases(desk: Desk, form: Form, current: RwSignal<&'static str>) -> AnyView {
         {two}
         {from}
     }
+}
+
+/// What is offered, in a field that is empty.
+fn offered_in(form: Form, field: &'static str, offered: Signal<Option<String>>) -> Signal<Option<String>> {
+    Signal::derive(move || offered.get().filter(|_| form.get(field).trim().is_empty()))
+}
+
+/// The same for a share; once something is typed, how it is read.
+fn standing(form: Form, field: &'static str, offered: Signal<Option<String>>) -> Signal<Option<String>> {
+    let empty = offered_in(form, field, offered);
+    Signal::derive(move || match empty.get() {
+        Some(offered) => Some(offered),
+        None => offered.get().map(|read| lots::read_as(&read)).filter(|_| !form.get(field).trim().is_empty()),
+    })
 }
 
 /// Read aloud by its fields where something is missing.

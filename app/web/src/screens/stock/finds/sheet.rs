@@ -112,6 +112,7 @@ struct Look {
     board: Option<(String, f64, String, String, String)>,
     money: Option<(Amounts, [String; 4])>,
     working: Option<String>,
+    against: Option<String>,
     worth: worth::Look,
     cases: Vec<Choice>,
     ways: Vec<Choice>,
@@ -156,6 +157,7 @@ fn look(view: &View, id: Id, case: usize, way: usize) -> Option<Look> {
         board: board(view, find, &outcome),
         money: money_look(view, &told, &outcome, way),
         working: working(view, &told, &outcome),
+        against: find.new.as_ref().map(|new| words::against(&tongue.day_year(new.on))),
         worth: worth::look(view, &told),
         cases: words::cases()
             .iter()
@@ -234,6 +236,7 @@ fn sheet(desk: Desk, find: Id, look: Look) -> AnyView {
         view! { <MoneyBoard amounts text/> }
     });
     let working = look.working.map(|text| view! { <p class="note">{text}</p> });
+    let against = look.against.map(|text| view! { <p class="note">{text}</p> });
     let home = look.home.map(|lot| {
         let leads = Leads::To(Place::Lot(lot).href());
         view! { <RowLink label=words::the_lot().to_owned() end=words::expected_there().to_owned() leads/> }
@@ -243,6 +246,7 @@ fn sheet(desk: Desk, find: Id, look: Look) -> AnyView {
         {board}
         {money}
         {working}
+        {against}
         {home}
         {worth::sheet(look.worth)}
         <RowLink label=salvage::correct().to_owned() leads=Leads::To(Place::Entry(find).href())/>
