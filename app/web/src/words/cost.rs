@@ -4,23 +4,7 @@ mod workings;
 
 pub use workings::*;
 
-use benchslate_core::costing::{CostKind, OneSide, salvage::Reached};
-
-/// A lot's cost, link by link of its yield chain.
-pub fn by_link() -> &'static str {
-    "From the yard to the piece"
-}
-
-/// A link of the yield chain.
-pub fn link(at: Reached) -> &'static str {
-    match at {
-        Reached::Gathered => "Gathered",
-        Reached::NailsOut => "Nails out",
-        Reached::Sorted => "Sorted",
-        Reached::Milled => "Milled",
-        Reached::InThePiece => "In the piece",
-    }
-}
+use benchslate_core::costing::{CostKind, OneSide};
 
 /// A kind of cost.
 pub fn kind(kind: CostKind) -> &'static str {

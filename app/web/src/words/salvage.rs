@@ -1,5 +1,7 @@
 //! The sheet of a lot or item: what became of it, what it cost, and whether salvage saved anything.
 
+use benchslate_core::costing::salvage::Reached;
+
 /// The figure of a salvaged lot.
 pub fn saved() -> &'static str {
     "Saved against new"
@@ -143,6 +145,17 @@ pub fn against(day: &str) -> String {
     format!(
         "Against the price you noted on {day}, in the same measure, for what you used; overhead left out."
     )
+}
+
+/// A link of the yield chain.
+pub fn link(at: Reached) -> &'static str {
+    match at {
+        Reached::Gathered => "Gathered",
+        Reached::NailsOut => "Nails out",
+        Reached::Sorted => "Sorted",
+        Reached::Milled => "Milled",
+        Reached::InThePiece => "In the piece",
+    }
 }
 
 /// Leads to the yield chain; its title too.

@@ -89,10 +89,7 @@ fn name(lot: &LotAccount, by: By) -> Option<&str> {
 fn group(name: Option<&str>, lots: Vec<(Id, Saving)>) -> Option<(Group, Hours)> {
     let first = lots.first()?.0;
     let told = lots.iter().filter(|(_, saving)| saving.time_free.value.is_some());
-    let hours = told.fold(Hours::ZERO, |sum, (_, saving)| match saving.paid_an_hour.rule {
-        Rule::PaidAnHour { hours, .. } => sum.plus(hours),
-        _ => sum,
-    });
+    let hours = told.fold(Hours::ZERO, |sum, (_, saving)| sum.plus(saving.hours));
     let sum = |at_rate: bool, of: fn(&Saving) -> &Statement| {
         let parts = lots.iter().map(|(_, saving)| Part::plus(of(saving).clone()));
         let rule = Rule::GroupSaved { of: first, at_rate };

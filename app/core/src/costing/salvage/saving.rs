@@ -23,6 +23,8 @@ pub struct Saving {
     pub new: Option<NewStock>,
     /// How much was drawn, in the measure in which new stock is sold; none where that can't be said.
     pub quantity: Option<Quantity>,
+    /// Own hours in what was drawn or lost.
+    pub hours: Hours,
     /// Overhead in what was drawn or lost: left out, it would be paid anyway.
     pub overhead_left_out: Money,
     /// Own time counts nothing.
@@ -42,7 +44,16 @@ pub(super) fn saving(books: &Books, lot: &LotAccount) -> Saving {
     let paid_an_hour = paid_an_hour(id, &time_free, used.hours);
     let quantity = sold_quantity(lot, lot.drawn).ok();
     let overhead_left_out = lot.cost().minus(lot.shelf()).overhead();
-    Saving { new: lot.facts.new.clone(), quantity, overhead_left_out, time_free, at_rate, paid_an_hour }
+    let hours = used.hours;
+    Saving {
+        new: lot.facts.new.clone(),
+        quantity,
+        hours,
+        overhead_left_out,
+        time_free,
+        at_rate,
+        paid_an_hour,
+    }
 }
 
 /// What went into the timber that was drawn or lost.

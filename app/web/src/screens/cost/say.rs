@@ -111,8 +111,8 @@ impl<'a> Say<'a> {
                 words::saved_at_rate()
             }
             Rule::AcrossAnHour { .. } => words::paid_an_hour(),
-            Rule::ChainCost { .. } => words::by_link(),
-            Rule::LinkCost { at, .. } => words::link(*at),
+            Rule::ChainCost { .. } => crate::words::salvage::the_chain(),
+            Rule::LinkCost { at, .. } => crate::words::salvage::link(*at),
             Rule::Fetched { .. } => words::fetched(),
             Rule::Reclaimed { .. } => words::reclaimed(),
             Rule::BoughtInstead { .. } => words::bought_instead(),

@@ -85,7 +85,7 @@ struct Rows {
     lots: Vec<(String, String, String)>,
 }
 
-fn chosen<'a>(three: [&'a Statement; 3], way: usize) -> &'a Statement {
+fn chosen(three: [&Statement; 3], way: usize) -> &Statement {
     ways::chosen(three, way)
 }
 

@@ -16,7 +16,7 @@ use crate::{
         desk::{Phase, View},
         frame::Places,
     },
-    words::{common, cost as cost_words, salvage as words, stock},
+    words::{common, salvage as words, stock},
 };
 use benchslate_core::{
     costing::{
@@ -111,7 +111,7 @@ fn text(view: &View, thing: &Thing, link: &Link, gathered: Quantity, href: Strin
     let [lost, mishap, waits] = [link.lost, link.mishap, link.waits];
     let of = |quantity: Quantity| thing::share(quantity, gathered);
     LinkText {
-        label: cost_words::link(link.at).to_owned(),
+        label: words::link(link.at).to_owned(),
         reached: words::reached(&thing.amount_short(tongue, link.quantity), share.as_deref()),
         way: words::on_the_way(
             told(lost).as_deref(),

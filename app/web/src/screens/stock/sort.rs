@@ -225,8 +225,8 @@ impl Found {
         let said = (!sorted.is_zero() && link != Link::NailsOut).then_some(link);
         let sort = Sort { on, lot, good: self.good.into(), culled: sorted.into(), link: said };
         let cull = Cull { on, lot, quantity: alone.into(), link: Some(link), unexpected };
-        let sort = (alone.is_zero() || !self.good.is_zero()).then(|| Body::Sort(sort));
-        let cull = (!alone.is_zero()).then(|| Body::Cull(cull));
+        let sort = (alone.is_zero() || !self.good.is_zero()).then_some(Body::Sort(sort));
+        let cull = (!alone.is_zero()).then_some(Body::Cull(cull));
         sort.into_iter().chain(cull).collect()
     }
 }
