@@ -63,7 +63,7 @@ journey("a flood in the store is a loss at what it had cost, and no yield", asyn
   // 63 of 93 at 3.8817 are left; the draw still cost 77.63.
   await thumb.key(/^gymnasium maple.*244\.55/).waitFor();
   await chain(thumb);
-  await thumb.key(/^In the piece 20 bd ft, 17 % lost 10; 63 not yet/).waitFor();
+  await thumb.key(/^In the piece 20 bd ft, 17 % gone 10; 63 not yet/).waitFor();
 });
 
 journey("a cull found late costs the rest more, and its mistake is put right in its fields", async ({ thumb }) => {

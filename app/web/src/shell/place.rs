@@ -354,10 +354,6 @@ mod tests {
             Place::Stock,
             Place::NewLot,
             Place::Lot(id),
-            Place::Across,
-            Place::NewFind,
-            Place::Find(id),
-            Place::Chain(id),
             Place::LotJournal(id),
             Place::ShopJournal,
             Place::Same(id),
@@ -389,6 +385,14 @@ mod tests {
             Place::Months,
         ];
         for place in places {
+            assert_eq!(Place::of(&place.at()), place);
+        }
+    }
+
+    #[test]
+    fn places_of_salvage_are_found_again_too() {
+        let id = Id::of([7; 16]);
+        for place in [Place::Across, Place::NewFind, Place::Find(id), Place::Chain(id)] {
             assert_eq!(Place::of(&place.at()), place);
         }
     }

@@ -183,7 +183,7 @@ pub fn on_the_way(
 ) -> String {
     let told = [
         lost.map(|it| format!("culled {it}")),
-        mishap.map(|it| format!("lost {it}")),
+        mishap.map(|it| format!("gone {it}")),
         waits.map(|it| format!("{it} not yet")),
         hours.map(str::to_owned),
     ];

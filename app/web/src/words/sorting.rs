@@ -55,9 +55,9 @@ pub fn unexpected_note() -> &'static str {
     "then the cull is a loss, not yield"
 }
 
-/// On a board: lost in store.
+/// On a board: gone without a build.
 pub fn lost() -> &'static str {
-    "lost"
+    "gone"
 }
 
 /// `Yield so far, 149 of 210`.
