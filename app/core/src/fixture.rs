@@ -29,7 +29,7 @@ use crate::{
 };
 use std::collections::BTreeMap;
 use std::fmt::Write;
-use words::{Words, basis, dec, purpose, setting, side, unit_of};
+use words::{Words, basis, dec, link, purpose, setting, side, unit_of};
 
 /// A history that was read.
 #[derive(Clone, Debug)]
@@ -224,8 +224,15 @@ impl Fixture {
                 let lot = self.id(&words.next());
                 let (good, culled) =
                     (words.dec("good").unwrap_or_default(), words.dec("culled").unwrap_or_default());
-                kinds::Sort { on, lot, good, culled }.into()
+                let link = words.named("at").map(|it| link(&it));
+                kinds::Sort { on, lot, good, culled, link }.into()
             }
+            "cull" => {
+                let (lot, quantity) = (self.id(&words.next()), dec(&words.next()));
+                let link = words.named("at").map(|it| link(&it));
+                kinds::Cull { on, lot, quantity, link, unexpected: words.flag("unexpected") }.into()
+            }
+            "find" => self.find(words, name),
             "draw" => self.draw(words),
             "return" => self.give_back(words),
             "empty" => kinds::Shelf::empty(on, self.source(&words.next())).into(),
@@ -277,15 +284,7 @@ impl Fixture {
             other => panic!("origin {other}"),
         };
         let rough = dec(&words.next());
-        let new = words.dec("new").map(|price| kinds::NewStock {
-            price,
-            waste: words.dec("waste"),
-            tax: words.dec("new-tax"),
-            delivery: words.dec("delivery"),
-            basis: words.named("sold").map(|it| basis(&it)),
-            seen: None,
-            on: self.day,
-        });
+        let new = self.new_stock(words);
         let (tax, back) = (words.dec("tax"), words.dec("tax-back"));
         kinds::Lot {
             on: On::Day(self.day),
@@ -313,6 +312,51 @@ impl Fixture {
             mark: None,
             whence: words.named("from"),
             abroad: None,
+            species: words.named("species"),
+            name: called,
+        }
+        .into()
+    }
+
+    fn new_stock(&self, words: &mut Words) -> Option<kinds::NewStock> {
+        words.dec("new").map(|price| kinds::NewStock {
+            price,
+            waste: words.dec("waste"),
+            tax: words.dec("new-tax"),
+            delivery: words.dec("delivery"),
+            basis: words.named("sold").map(|it| basis(&it)),
+            seen: None,
+            on: self.day,
+        })
+    }
+
+    /// `cases 0.6:840,0.75:540,0.85:360`: usable, and minutes a board or in all.
+    fn find(&self, words: &mut Words, name: &mut Option<String>) -> Body {
+        let called = words.next();
+        *name = name.take().or_else(|| Some(called.clone()));
+        let rough = dec(&words.next());
+        let cases = words.named("cases").unwrap();
+        let mut cases = cases.split(',').map(|case| {
+            let (usable, minutes) = case.split_once(':').unwrap();
+            kinds::Case { usable: dec(usable), minutes: minutes.parse().unwrap() }
+        });
+        let mut case = || cases.next().unwrap();
+        kinds::Find {
+            on: On::Day(self.day),
+            whence: words.named("from"),
+            species: words.named("species"),
+            boards: words.named("boards").map(|boards| boards.parse().unwrap()),
+            rough,
+            unit: words.named("unit").map_or(Unit::BoardFoot, |code| unit_of(&code)),
+            basis: None,
+            other_measure: None,
+            asked: words.dec("asked"),
+            fee: words.dec("fee"),
+            km: words.dec("km"),
+            cases: kinds::Cases { badly: case(), usually: case(), well: case() },
+            new: self.new_stock(words),
+            mark: None,
+            lot: words.named("lot").map(|lot| self.id(&lot)),
             name: called,
         }
         .into()
@@ -491,7 +535,9 @@ mod tests {
             lot d1 bought 50 of discs unit each paid 31 tax 4.52 on 2026-02-05
             lot oak salvaged 120 paid 36 yield 0.8 for bench from church new 7 waste 0.1 new-tax 0.13
             trip 40 fee 3 for oak:1,bench:2
-            sort oak good 48 culled 12
+            sort oak good 48 culled 12 at nails-out
+            cull oak 2 at milled unexpected             # a flood in the store
+            find joists 40 boards 8 asked 10 km 12 cases 0.5:30,0.6:20,0.7:15 from barn # usable and minutes a board
             draw 20 oak for bench as first
             return 4 of first on 2026-02-08
             draw 2 discs for bench side film
@@ -514,7 +560,7 @@ mod tests {
         assert_eq!((shop.draws.len(), shop.stretches.len(), shop.expenses.len()), (3, 4, 2));
         assert_eq!((shop.dryings.len(), shop.photos.len(), shop.notes.len()), (1, 1, 1));
         assert_eq!(shop.people[&it.id("Ana")].rates.len(), 2);
-        assert_eq!(it.lines.len(), 26);
+        assert_eq!((it.lines.len(), shop.culls.len(), shop.finds.len()), (28, 1, 1));
         assert_eq!(shop.odd, []);
     }
 

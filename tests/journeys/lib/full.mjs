@@ -37,6 +37,13 @@ export async function fullShop({ page, thumb, go }) {
   await thumb.choose("Where it goes", "no home yet");
   await thumb.tap("Keep note");
   await thumb.kept("note");
+  await go("find");
+  await thumb.type("what it is", "church pews");
+  await thumb.type("or how much in all", "40");
+  await thumb.type("asked", "20");
+  await thumb.type("same thing new, a bd ft", "7");
+  await thumb.tap("Keep");
+  await thumb.kept("church pews");
   await runningShop({ thumb, go });
   await page.clock.fastForward("01:10:00");
   return sheets(await lines(page));
@@ -90,7 +97,7 @@ function sheets(text) {
     `entry.${of("stretch")}`, `entry.${of("draw")}`, `entry.${of("lot")}`, `entry.${of("note")}`, `entry.${of("drying")}`,
     `entry.${of("photo")}`, `entry.${of("receipt")}`, "receipt", `receipt.${of("receipt")}`, `line-lot.${of("receipt")}`, `line-expense.${of("receipt")}`, "by-product",
     "hours", "note", "no-home-yet", "expense",
-    "stock", "new-lot", `same.${of("item")}`, `lot.${of("lot")}`, `lot.${of("item")}`, `journal.${of("lot")}`, `sort.${of("lot")}`, "stock-formula", "count", "stock-losses", "on-the-shelf", "buying", `add.shelf.${of("item")}`, "use", `use.${of("lot")}`, `return.${of("draw")}`,
+    "stock", "salvage", "find", `find.${of("find")}`, `entry.${of("find")}`, "new-lot", `same.${of("item")}`, `lot.${of("lot")}`, `lot.${of("item")}`, `journal.${of("lot")}`, `chain.${of("lot")}`, `sort.${of("lot")}`, "stock-formula", "count", "stock-losses", "on-the-shelf", "buying", `add.shelf.${of("item")}`, "use", `use.${of("lot")}`, `return.${of("draw")}`,
     "plan", "shop", "journal.shop", "person", `person.${of("person")}`, "choices", "put-away", "cautions", `cautions.${of("lot")}`, "bring-in",
     "year", "side-by-side", "tools", `tool.${of("tool")}`, `tool-life.${of("tool")}`, "months", `money.${build}`, `steps.${build}`, `what-if.${build}`, `price.${build}`, `add.step.${build}`,
     "add.tool", `add.blade.${of("tool")}`, `add.tool_hours.${of("tool")}`, "add.monthly_cost", `add.income.${build}`, `add.made.${build}`,

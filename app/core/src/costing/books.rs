@@ -287,7 +287,11 @@ impl Facts {
     }
 
     pub(crate) fn hauls(&self, stage: Id) -> bool {
-        self.stages.get(&stage).is_some_and(|(role, _)| *role == Some(Role::Haul))
+        self.has_role(stage, Role::Haul)
+    }
+
+    pub(crate) fn has_role(&self, stage: Id, role: Role) -> bool {
+        self.stages.get(&stage).is_some_and(|(of, _)| *of == Some(role))
     }
 
     fn of(shop: &Shop) -> Facts {

@@ -74,8 +74,11 @@ impl Rule {
             Rule::TrueCost => Step("true".into()),
             Rule::Kind { kind, .. } => Step(kind.code().into()),
             Rule::Stage { stage, .. } => of("stage", stage),
-            Rule::Drawn { source: Source::Lot(lot), .. } => of("lot", lot),
-            Rule::Drawn { source: Source::Item(item), .. } => of("item", item),
+            Rule::Drawn { source: Source::Lot(lot), .. } | Rule::Held { source: Source::Lot(lot), .. } => {
+                of("lot", lot)
+            }
+            Rule::Drawn { source: Source::Item(item), .. }
+            | Rule::Held { source: Source::Item(item), .. } => of("item", item),
             Rule::Spent => Step("spent".into()),
             Rule::UsedUp => Step("used".into()),
             Rule::UsedUpByKind => Step("used-by-kind".into()),
@@ -116,24 +119,24 @@ impl Rule {
             Rule::BuildInstead => Step("instead".into()),
             Rule::BuildTook => Step("took".into()),
             Rule::BuildOwnTime { .. } => Step("own-time-all".into()),
-            Rule::BuildSavedFree => Step("saved-free".into()),
-            Rule::BuildSavedAtRate => Step("saved-at-rate".into()),
-            Rule::BuildPaidAnHour { .. } => Step("paid-an-hour".into()),
             Rule::OnTheShelf => Step("shelf".into()),
-            Rule::Held { source: Source::Lot(lot), .. } => of("lot", lot),
-            Rule::Held { source: Source::Item(item), .. } => of("item", item),
             Rule::StockLosses => Step("stock-losses".into()),
             Rule::WrittenOff { why } => Step(why.code().into()),
+            Rule::AcrossSaved { at_rate } => of("across-at-rate", at_rate),
+            Rule::GroupSaved { of: lot, .. } => of("group", lot),
+            Rule::AcrossAnHour { .. } => Step("across-an-hour".into()),
             Rule::LotCost { lot } => of("cost", lot),
+            Rule::ChainCost { lot } => of("chain", lot),
+            Rule::LinkCost { at, .. } => Step(at.code().into()),
             Rule::Fetched { .. } => Step("fetched".into()),
             Rule::Reclaimed { .. } => Step("reclaimed".into()),
             Rule::Draw { entry } => of("draw", entry),
             Rule::BoughtInstead { .. } => Step("bought-instead".into()),
             Rule::MoneyAndVehicle { .. } => Step("money-and-vehicle".into()),
             Rule::OwnTime { .. } => Step("own-time".into()),
-            Rule::SavedTimeFree { .. } => Step("saved-free".into()),
-            Rule::SavedAtRate { .. } => Step("saved-at-rate".into()),
-            Rule::PaidAnHour { .. } => Step("paid-an-hour".into()),
+            Rule::BuildSavedFree | Rule::SavedTimeFree { .. } => Step("saved-free".into()),
+            Rule::BuildSavedAtRate | Rule::SavedAtRate { .. } => Step("saved-at-rate".into()),
+            Rule::BuildPaidAnHour { .. } | Rule::PaidAnHour { .. } => Step("paid-an-hour".into()),
         }
     }
 }

@@ -80,6 +80,10 @@ fn by_itself(part: &Part, minor: u8) -> Option<Shown> {
 fn adds_up(rule: &Rule) -> bool {
     !matches!(
         rule,
-        Rule::PaidAnHour { .. } | Rule::HourEarned { .. } | Rule::Item { .. } | Rule::BuildPaidAnHour { .. }
+        Rule::PaidAnHour { .. }
+            | Rule::AcrossAnHour { .. }
+            | Rule::HourEarned { .. }
+            | Rule::Item { .. }
+            | Rule::BuildPaidAnHour { .. }
     )
 }

@@ -1,6 +1,6 @@
 //! Which rule a figure follows, with what it is about; and how a leaf was worked out, in numbers.
 
-use super::{Hours, Why, overhead::Month, sides::OneSide};
+use super::{Hours, Why, overhead::Month, salvage::Reached, sides::OneSide};
 use crate::{
     journal::{
         Id,
@@ -259,10 +259,43 @@ pub enum Rule {
         /// Why.
         why: Why,
     },
+    /// What all salvage saved.
+    AcrossSaved {
+        /// Own time at its rate; else free.
+        at_rate: bool,
+    },
+    /// What the salvage from one place, or of one species, saved.
+    GroupSaved {
+        /// The first lot of it.
+        of: Id,
+        /// Own time at its rate; else free.
+        at_rate: bool,
+    },
+    /// What an hour of reclaiming paid over many lots.
+    AcrossAnHour {
+        /// The first lot of a group; none: all.
+        of: Option<Id>,
+        /// Own hours in what was drawn.
+        hours: Hours,
+    },
     /// All that a lot cost.
     LotCost {
         /// The lot.
         lot: Id,
+    },
+    /// All that a lot cost, by link of its yield chain.
+    ChainCost {
+        /// The lot.
+        lot: Id,
+    },
+    /// What it cost to get a lot to one link of its yield chain.
+    LinkCost {
+        /// The lot.
+        lot: Id,
+        /// Which link.
+        at: Reached,
+        /// Everybody's hours in it.
+        hours: Hours,
     },
     /// Paid, fee, haul and haul hours: spread over what is expected usable.
     Fetched {

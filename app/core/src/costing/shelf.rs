@@ -227,7 +227,8 @@ impl LotAccount {
     pub(crate) fn on_shelf(&self) -> Quantity {
         let left = self.left().unwrap_or_default();
         if self.facts.origin == Origin::Salvaged {
-            let there = self.found.good.plus(self.more).minus(self.drawn).minus(self.gone);
+            let [_, gone] = self.gone;
+            let there = self.found.good.plus(self.more).minus(self.drawn).minus(gone);
             let sorted = there.max(Quantity::ZERO);
             if self.usable.is_some() { sorted.min(left) } else { sorted }
         } else {
@@ -252,14 +253,16 @@ impl LotAccount {
 
     /// With so much more drawn.
     fn unit_cost(&self, more: Quantity) -> Option<UnitCost> {
-        let (rest, drawn) = (self.rest, self.rest.drawn.plus(more));
-        let pool = |pool: Parts, over: Option<Quantity>| {
-            let over = over.map(|over| over.max(drawn)).filter(|over| !over.is_zero())?;
+        let rest = self.rest;
+        let [gone_usable, gone_sorted] = rest.gone;
+        let pool = |pool: Parts, over: Option<Quantity>, gone: Quantity| {
+            let least = rest.drawn.plus(more).plus(gone);
+            let over = over.map(|over| over.max(least)).filter(|over| !over.is_zero())?;
             Some((pool.total(), over))
         };
-        let fetched = pool(rest.fetched, Some(rest.usable?));
+        let fetched = pool(rest.fetched, Some(rest.usable?), gone_usable);
         let sorted = rest.sorted.or((!more.is_zero()).then_some(more));
-        let reclaimed = pool(rest.reclaimed, sorted).filter(|(money, _)| !money.is_zero());
+        let reclaimed = pool(rest.reclaimed, sorted, gone_sorted).filter(|(money, _)| !money.is_zero());
         (fetched.is_some() || reclaimed.is_some()).then_some(UnitCost { fetched, reclaimed })
     }
 }

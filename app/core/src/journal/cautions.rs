@@ -103,6 +103,11 @@ pub fn of_source(shop: &Shop, source: Source) -> Vec<Caution> {
     };
     match (item, source) {
         (Some(item), _) => of_item(item),
+        // Timber that is looked at: what comes in with it, and what waits when it is home.
+        (None, Source::Lot(id)) if shop.finds.contains_key(&id) => {
+            let mark = shop.finds.get(&id).and_then(|find| find.mark);
+            coming_in(mark).into_iter().chain(sorting()).collect()
+        }
         (None, Source::Lot(id)) => shop.lots.get(&id).map(of_lot).unwrap_or_default(),
         (None, Source::Item(_)) => Vec::new(),
     }
@@ -181,6 +186,14 @@ mod tests {
         assert_eq!(first(None), Caution::UnknownTreatment);
         assert_eq!(first(Some(Mark::Dh)), Caution::TreatedForPests);
         assert_eq!(of_lot(&lot("pallets")).len(), 5);
+    }
+
+    #[test]
+    fn a_find_is_minded_as_the_lot_that_it_may_become() {
+        let it = fixture("find pews 40 cases 0.5:30,0.6:20,0.7:15");
+        let all = of_source(&it.shop(), Source::Lot(it.id("pews")));
+        assert_eq!(all.first(), Some(&Caution::UnknownTreatment));
+        assert_eq!(all.len(), 5);
     }
 
     #[test]

@@ -152,9 +152,10 @@ fn bears(journal: &Journal, shop: &Shop, entry: Id, body: &Body, about: Bearer) 
         }
         Body::Trip(it) => it.shares.iter().any(|share| is(share.bearer)),
         Body::Lot(it) => is(Bearer::Lot(entry)) || it.for_build.is_some_and(|build| is(Bearer::Build(build))),
-        Body::Sort(it) => {
-            let got_for = shop.lots.get(&it.lot).and_then(|lot| lot.for_build);
-            is(Bearer::Lot(it.lot)) || got_for.is_some_and(|build| is(Bearer::Build(build)))
+        Body::Sort(it) => of_lot(shop, it.lot, about),
+        Body::Cull(it) => of_lot(shop, it.lot, about),
+        Body::Find(it) => {
+            is(it.lot.filter(|lot| shop.lots.contains_key(lot)).map_or(Bearer::Shop, Bearer::Lot))
         }
         Body::Shelf(it) => match it.of {
             Source::Lot(lot) => is(Bearer::Lot(lot)),
@@ -183,6 +184,12 @@ fn bears(journal: &Journal, shop: &Shop, entry: Id, body: &Body, about: Bearer) 
         | Body::Same(_) => is(Bearer::Shop),
         Body::Retired(it) => is(of(shop, it.what)),
     }
+}
+
+/// What is said of a lot is told in its journal, and in that of the build that it was got for.
+fn of_lot(shop: &Shop, lot: Id, about: Bearer) -> bool {
+    let got_for = shop.lots.get(&lot).and_then(|lot| lot.for_build);
+    about == Bearer::Lot(lot) || got_for.is_some_and(|build| about == Bearer::Build(build))
 }
 
 /// Whose journal a thing is told in: its own where it has one, else the shop's.

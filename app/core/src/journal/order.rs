@@ -38,7 +38,7 @@ fn rank(body: &Body) -> u8 {
         Body::BuildState(it) if it.state != State::Closed => 0,
         Body::Lot(_) | Body::Trip(_) | Body::Receipt(_) => 1,
         Body::ByProduct(_) => 2,
-        Body::Sort(_) => 3,
+        Body::Sort(_) | Body::Cull(_) => 3,
         Body::Draw(draw) if draw.returns.is_none() => 4,
         Body::Draw(_) => 5,
         Body::Shelf(_) => 6,
@@ -48,6 +48,7 @@ fn rank(body: &Body) -> u8 {
         | Body::Expense(_)
         | Body::Note(_)
         | Body::Drying(_)
+        | Body::Find(_)
         | Body::Photo(_)
         | Body::ToolHours(_)
         | Body::Blade(_)

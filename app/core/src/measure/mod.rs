@@ -47,6 +47,7 @@ pub mod quantity;
 pub mod ratio;
 pub mod refusal;
 pub mod region;
+pub mod rule;
 pub(crate) mod scan;
 pub mod show;
 pub mod unit;

@@ -43,6 +43,12 @@ impl Money {
         self.0 < 0
     }
 
+    /// Its size: a loss is told without its sign.
+    #[must_use]
+    pub fn unsigned(self) -> Money {
+        if self.is_negative() { self.negated() } else { self }
+    }
+
     /// Plain text rounded half-even to `minor` digits, for a figure that stands alone:
     /// `-32.09`, `2994.01`, never `-0.00`. Within a sum, see [`super::show`].
     pub fn shown(self, minor: u8) -> String {

@@ -38,6 +38,11 @@ impl Ratio {
         Quantity::from_micros(self.0.saturating_mul(100))
     }
 
+    /// Rounded half to even to whole hundredths, as it is kept.
+    pub fn hundredth(self) -> super::Dec {
+        super::Dec(self.to_decimal().round_dp(2))
+    }
+
     /// Millionths.
     pub(crate) fn micros(self) -> i128 {
         self.0

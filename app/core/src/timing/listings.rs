@@ -114,10 +114,12 @@ fn lots_got_for_a_build_and_their_sorts_are_in_its_journal() {
             by: None,
             mark: None,
             whence: None,
+            species: None,
         }
         .into(),
     );
-    let sort = bench.enter(kinds::Sort { on: day("2026-11-03"), lot, good: one, culled: one }.into());
+    let sort =
+        bench.enter(kinds::Sort { on: day("2026-11-03"), lot, good: one, culled: one, link: None }.into());
     assert_eq!(entries(&bench, BUILD), [sort, lot, TRAYS]);
     assert_eq!(entries(&bench, Bearer::Lot(lot)), [sort, lot]);
 }

@@ -73,7 +73,7 @@ pub fn Board(
     }
 }
 
-fn cut(part: BoardPart, origin: Hatch) -> AnyView {
+pub(super) fn cut(part: BoardPart, origin: Hatch) -> AnyView {
     let class = match part.cut {
         Cut::Used => "cut used",
         Cut::Shelf => "cut",
@@ -90,7 +90,8 @@ fn cut(part: BoardPart, origin: Hatch) -> AnyView {
     };
     let dashed = (part.cut == Cut::ToCome).then(|| view! { <DashedEdge/> });
     // A narrow part carries no lettering; the sentence read aloud and the figures below name it.
-    let tag = (part.share >= NARROW)
+    let named = !(part.word.is_empty() && part.figure.is_empty());
+    let tag = (part.share >= NARROW && named)
         .then(|| view! { <span class="tag">{part.word}" "<span class="amount">{part.figure}</span></span> });
     view! {
         <span class=format!("{class} {}", origin.class()) style:inline-size=format!("{:.3}%", Plain(part.share * 100.0))>

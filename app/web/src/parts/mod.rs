@@ -4,6 +4,7 @@ pub mod beside;
 pub mod board; // a plank to scale
 pub mod bridge; // spent, used up, true cost
 pub mod build_row; // a build in the list of builds
+pub mod chain;
 pub mod core_column; // cost by kind to scale
 pub mod dim;
 pub mod drying_bar; // a dimension line

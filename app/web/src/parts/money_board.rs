@@ -95,3 +95,45 @@ fn per_cent(share: f64) -> String {
 fn positive(amount: f64) -> f64 {
     if amount > 0.0 { amount } else { 1.0 }
 }
+
+/// One way it may go.
+#[derive(Clone, Default, PartialEq)]
+pub struct WorthRow {
+    pub label: String,
+    /// The one that is reckoned with: second pen.
+    pub usual: bool,
+    pub amounts: Amounts,
+    /// "215.63", or "-32.09" past the end.
+    pub outcome: String,
+}
+
+/// Money boards under one another at one scale, each with a thick mark at its own price of new.
+#[component]
+pub fn Worth(
+    #[prop(into)] name: String,
+    #[prop(into)] caption: String,
+    rows: Vec<WorthRow>,
+) -> impl IntoView {
+    let scale = positive(rows.iter().fold(0.0, |most: f64, row| most.max(row.amounts.longest())));
+    let row = |row: WorthRow| {
+        let loss = row.amounts.paid() > row.amounts.instead;
+        let end = per_cent(row.amounts.longest() / scale);
+        // What does not fit into the dashed piece stands past its end.
+        let narrow = row.amounts.instead - row.amounts.paid() < 0.3 * scale;
+        let past = (loss || narrow).then(|| {
+            let class = if loss { "loss" } else { "loss kept" };
+            view! { <span class=class style:inset-inline-start=end>{row.outcome.clone()}</span> }
+        });
+        let inside = (!loss).then(|| if narrow { String::new() } else { row.outcome });
+        view! {
+            <span class:usual=row.usual>{row.label}</span>
+            <span class="track"><span class="at-scale">{bars(row.amounts, scale, inside)}{past}</span></span>
+        }
+    };
+    view! {
+        <div class="worth" role="img" aria-label=name>
+            <span class="caption">{caption}</span>
+            {rows.into_iter().map(row).collect::<Vec<_>>()}
+        </div>
+    }
+}

@@ -69,7 +69,11 @@ pub fn way_to_all() -> AnyView {
 
 /// All that go with a lot or an item.
 pub fn of_thing(view: &View, of: Id) -> Vec<Caution> {
-    let source = if view.shop.lots.contains_key(&of) { Source::Lot(of) } else { Source::Item(of) };
+    let source = if view.shop.lots.contains_key(&of) || view.shop.finds.contains_key(&of) {
+        Source::Lot(of)
+    } else {
+        Source::Item(of)
+    };
     cautions::of_source(view.shop, source)
 }
 

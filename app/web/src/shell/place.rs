@@ -68,6 +68,14 @@ pub enum Place {
     NewLot,
     /// A lot: board and saving.
     Lot(Id),
+    /// What all salvage saved, by source and by species.
+    Across,
+    /// Timber that is looked at before it is taken home.
+    NewFind,
+    /// A find that was kept.
+    Find(Id),
+    /// The yield chain of a salvaged lot.
+    Chain(Id),
     /// What happened on a lot, newest first.
     LotJournal(Id),
     /// What happened for the shop as a whole, newest first.
@@ -163,6 +171,10 @@ impl Place {
             Place::Stock => "stock".into(),
             Place::NewLot => "new-lot".into(),
             Place::Lot(id) => format!("lot.{id}"),
+            Place::Across => "salvage".into(),
+            Place::NewFind => "find".into(),
+            Place::Find(id) => format!("find.{id}"),
+            Place::Chain(id) => format!("chain.{id}"),
             Place::LotJournal(id) => format!("journal.{id}"),
             Place::ShopJournal => SHOP_JOURNAL.into(),
             Place::Same(id) => format!("same.{id}"),
@@ -238,6 +250,8 @@ impl Place {
             "receipt" => Place::Receipt(None),
             "by-product" => Place::ByProduct,
             "expense" => Place::Expense,
+            "salvage" => Place::Across,
+            "find" => Place::NewFind,
             "stock" => Place::Stock,
             "new-lot" => Place::NewLot,
             "use" => Place::Use(None),
@@ -271,6 +285,8 @@ impl Place {
             ("drying", None) => Place::Drying(id),
             ("entry", None) => Place::Entry(id),
             ("lot", None) => Place::Lot(id),
+            ("find", None) => Place::Find(id),
+            ("chain", None) => Place::Chain(id),
             ("journal", None) => Place::LotJournal(id),
             ("line-lot", None) => Place::LineLot(id),
             ("line-expense", None) => Place::LineExpense(id),
@@ -379,6 +395,14 @@ mod tests {
             Place::Months,
         ];
         for place in places {
+            assert_eq!(Place::of(&place.at()), place);
+        }
+    }
+
+    #[test]
+    fn places_of_salvage_are_found_again_too() {
+        let id = Id::of([7; 16]);
+        for place in [Place::Across, Place::NewFind, Place::Find(id), Place::Chain(id)] {
             assert_eq!(Place::of(&place.at()), place);
         }
     }

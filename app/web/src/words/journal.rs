@@ -20,7 +20,7 @@ use benchslate_core::{
     costing::DaySum,
     journal::{
         Kind,
-        kinds::{Bearer, Origin, Role, SettingKey, SuppliedBy},
+        kinds::{Bearer, Link, Origin, Role, SettingKey, SuppliedBy},
     },
     measure::Money,
 };
@@ -154,6 +154,8 @@ pub fn kind(kind: Kind) -> &'static str {
         Kind::Retired => "put away",
         Kind::Same => "same",
         Kind::BuyLine => "to buy",
+        Kind::Cull => "culled",
+        Kind::Find => "looked at",
     }
 }
 
@@ -180,6 +182,20 @@ pub fn origin(origin: Origin) -> &'static str {
 /// What sorting found.
 pub fn good_and_culled(good: &str, culled: &str) -> String {
     format!("{good} good, {culled} culled")
+}
+
+/// How far timber had come when it was thrown out.
+pub fn link(link: Link) -> &'static str {
+    match link {
+        Link::Gathered => "as it came",
+        Link::NailsOut => "nails out",
+        Link::Milled => "sorted good before",
+    }
+}
+
+/// A cull that nobody could expect.
+pub fn not_to_be_expected() -> &'static str {
+    "not to be expected"
 }
 
 /// A drive.

@@ -2,6 +2,7 @@
 //!
 //! Never: a figure worked out here, a sentence built elsewhere. Kept by: review, and `core` has no text.
 
+pub mod across;
 pub mod add;
 pub mod away;
 pub mod bearing;
@@ -17,6 +18,7 @@ pub mod earned;
 pub mod exchange;
 pub mod expense;
 pub mod failure;
+pub mod finds;
 pub mod gaps;
 pub mod hours;
 pub mod income;
@@ -35,6 +37,7 @@ pub mod same;
 pub mod sample;
 pub mod shelf;
 pub mod shop;
+mod sorting;
 pub mod steps;
 pub mod stock;
 pub mod time;

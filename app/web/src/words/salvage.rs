@@ -1,5 +1,7 @@
 //! The sheet of a lot or item: what became of it, what it cost, and whether salvage saved anything.
 
+use benchslate_core::costing::salvage::Reached;
+
 /// The figure of a salvaged lot.
 pub fn saved() -> &'static str {
     "Saved against new"
@@ -143,6 +145,74 @@ pub fn against(day: &str) -> String {
     format!(
         "Against the price you noted on {day}, in the same measure, for what you used; overhead left out."
     )
+}
+
+/// A link of the yield chain.
+pub fn link(at: Reached) -> &'static str {
+    match at {
+        Reached::Gathered => "Gathered",
+        Reached::NailsOut => "Nails out",
+        Reached::Sorted => "Sorted",
+        Reached::Milled => "Milled",
+        Reached::InThePiece => "In the piece",
+    }
+}
+
+/// Leads to the yield chain; its title too.
+pub fn the_chain() -> &'static str {
+    "From the yard to the piece"
+}
+
+/// Beside it: `69 of 140 bd ft in the piece`.
+pub fn reaches(drawn: &str, gathered: &str) -> String {
+    format!("{drawn} of {gathered} in the piece")
+}
+
+/// Beside a link: `114 bd ft, 95 %`.
+pub fn reached(amount: &str, share: Option<&str>) -> String {
+    share.map_or_else(|| amount.to_owned(), |share| format!("{amount}, {share}"))
+}
+
+/// What was lost on the way to a link, what waits before it, how long it took and what that cost:
+/// `culled 6; 4 wait; 6 h 00`.
+pub fn on_the_way(
+    lost: Option<&str>,
+    mishap: Option<&str>,
+    waits: Option<&str>,
+    hours: Option<&str>,
+) -> String {
+    let told = [
+        lost.map(|it| format!("culled {it}")),
+        mishap.map(|it| format!("gone {it}")),
+        waits.map(|it| format!("{it} not yet")),
+        hours.map(str::to_owned),
+    ];
+    told.into_iter().flatten().collect::<Vec<String>>().join("; ")
+}
+
+/// The figure of the chain: what reached the piece.
+pub fn of_all_gathered() -> &'static str {
+    "In the piece, of all gathered"
+}
+
+/// Under the chain: what its links cost.
+pub fn all_links_cost() -> &'static str {
+    "All links together: what the lot cost"
+}
+
+/// What stands under the long-break line of the chain.
+pub fn all_links_below() -> &'static str {
+    "what all links cost"
+}
+
+/// More there than was written down.
+pub fn more_was_there(amount: &str) -> String {
+    format!("{amount} more was there than was written down as gathered.")
+}
+
+/// How a link's hours are told: by stage.
+pub fn links_by_stage() -> &'static str {
+    "Hauling is gathering, reclaiming pulls the nails, mill and flatten mill; other hours of the lot are sorting."
 }
 
 /// Leads to the two pools.

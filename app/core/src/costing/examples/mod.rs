@@ -3,6 +3,7 @@
 //! A figure is told as a tree: its step, its value, its parts below it; `-` before what is taken off.
 
 mod figures;
+mod finds;
 mod formula;
 mod gaps;
 mod labour;

@@ -116,6 +116,110 @@ fn culls_found_late_lower_what_is_usable() {
 }
 
 #[test]
+fn a_flood_is_a_loss_and_leaves_the_unit_cost_alone() {
+    // U 93 at 3.8817: 10 lost = 38.82, the draw of 20 still 77.63; 361.00 in all.
+    let history = format!("{SORTED_HALF}{SORTED_ALL}\n cull oak 10 unexpected");
+    unit(&history, "93", "3.8817");
+    let it = fixture(&history);
+    let (books, lot) = (it.books(), oak(&it));
+    let losses: Vec<String> = books.losses().iter().map(|(_, parts)| parts.total().shown(2)).collect();
+    assert_eq!(losses, ["38.82"]);
+    assert_eq!(
+        (lot.board.on_shelf.shown_trimmed(), lot.shelf.total().shown(2)),
+        ("63".into(), "244.55".into())
+    );
+    assert_eq!((lot.board.good.shown_trimmed(), lot.board.lost.shown_trimmed()), ("83".into(), "10".into()));
+    assert_eq!(books.draw_cost(it.id("d1")).map(|cost| cost.shown(2)), Some("77.63".into()));
+    // 0 culls of a sorted lot by a cull of their own lower what is usable: 361.00 ÷ 83.
+    unit(&format!("{SORTED_HALF}{SORTED_ALL}\n cull oak 10"), "83", "4.3494");
+}
+
+#[test]
+fn a_flood_before_the_sorting_takes_its_share_of_what_was_fetched() {
+    // 60 unsorted at 0.8: 30 of them lost are 24 of 96 in the fetched 36.00, and none of what was reclaimed.
+    let history = format!("{SORTED_HALF}\n cull oak 30 at gathered unexpected");
+    unit(&history, "96", "3.5000");
+    let it = fixture(&history);
+    let losses: Vec<String> = it.books().losses().iter().map(|(_, parts)| parts.total().shown(2)).collect();
+    assert_eq!(losses, ["9.00"]);
+    let board = oak(&it).board;
+    assert_eq!((board.unsorted.shown_trimmed(), board.to_come.shown_trimmed()), ("30".into(), "24".into()));
+}
+
+#[track_caller]
+fn chain(history: &str, want: &[&str]) {
+    let lot = oak(&fixture(history));
+    let told: Vec<String> = lot
+        .chain
+        .links
+        .iter()
+        .map(|link| {
+            let [quantity, lost, mishap, waits] =
+                [link.quantity, link.lost, link.mishap, link.waits].map(|it| it.shown_trimmed());
+            let cost = link.cost.money().map(|it| it.shown(2)).unwrap_or_default();
+            let code = link.at.code();
+            format!(
+                "{code} {quantity}: lost {lost}+{mishap}, waits {waits}; {} h, {cost}",
+                link.hours.in_hours().shown_trimmed()
+            )
+        })
+        .collect();
+    assert_eq!(told, want);
+    assert_eq!(lot.chain.cost.money(), lot.cost.money());
+}
+
+#[test]
+fn the_chain_loses_at_each_link_and_adds_up() {
+    chain(
+        "
+        person Ana 25
+        setting km 0.5
+        build bench
+        item discs consumable each
+        lot packet bought 10 of discs unit each paid 20
+        lot oak salvaged 120 paid 30 yield 0.8
+        trip 20 for oak
+        stretch Ana buy-and-haul min 60 for oak
+        stretch Ana reclaim min 360 for oak
+        cull oak 6 at gathered
+        sort oak good 84 culled 20
+        stretch Ana sand min 30 for oak
+        draw 3 discs for oak
+        stretch Ana mill min 120 for oak
+        cull oak 9 at milled
+        cull oak 5 unexpected
+        draw 40 oak for bench",
+        &[
+            "gathered 120: lost 0+0, waits 0; 1 h, 65.00",
+            "nails-out 114: lost 6+0, waits 0; 6 h, 150.00",
+            "sorted 84: lost 20+0, waits 10; 0.5 h, 18.50",
+            "milled 75: lost 9+0, waits 0; 2 h, 50.00",
+            "piece 40: lost 0+5, waits 30; 0 h, 0.00",
+        ],
+    );
+}
+
+#[test]
+fn what_is_drawn_off_the_heap_never_waited_to_be_sorted() {
+    let history = "
+        person Ana 25
+        build bench
+        lot oak salvaged 30 paid 0 yield 0.5
+        sort oak good 10 culled 2";
+    let drew = |quantity: &str| format!("{history}\n draw {quantity} oak for bench");
+    let sorted = |text: &str| {
+        let lot = oak(&fixture(&drew(text)));
+        let of = |at: usize| {
+            (lot.chain.links[at].quantity.shown_trimmed(), lot.chain.links[at].waits.shown_trimmed())
+        };
+        (of(0).0, of(2), of(4), lot.chain.more.shown_trimmed())
+    };
+    let text = |a: &str, b: &str| (a.to_owned(), b.to_owned());
+    assert_eq!(sorted("20"), ("30".into(), text("20", "8"), text("20", "0"), "0".into()));
+    assert_eq!(sorted("33"), ("35".into(), text("33", "0"), text("33", "0"), "5".into()));
+}
+
+#[test]
 fn a_lot_found_empty_was_what_was_drawn() {
     let history = format!("{SORTED_HALF}\n empty oak");
     unit(&history, "20", "9.3000");

@@ -521,7 +521,13 @@ fn what_a_sorting_would_come_to_is_that_of_the_same_sorting_kept() {
     let it = fixture(history);
     let (shop, oak) = (it.shop(), it.id("oak"));
     let dec = |text: &str| crate::measure::Dec::parse(text).unwrap();
-    let sort = Sort { on: On::Day(shop.zone.day(it.end())), lot: oak, good: dec("30"), culled: dec("10") };
+    let sort = Sort {
+        on: On::Day(shop.zone.day(it.end())),
+        lot: oak,
+        good: dec("30"),
+        culled: dec("10"),
+        link: None,
+    };
     let with = shop.with(&[(Id::of([9; 16]), Body::Sort(sort))]);
     let board = |shop: &crate::journal::Shop| {
         let book = crate::costing::Books::close(shop, it.end()).lot(oak).expect("a lot");

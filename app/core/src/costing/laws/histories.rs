@@ -32,6 +32,9 @@ const BEFORE: &str = "
     lot gift bought 3
     lot d0 bought 7 of disc unit each paid 10";
 
+/// How far culled timber had come.
+const LINKS: [&str; 3] = ["gathered", "nails-out", "milled"];
+
 /// A number of hundredths as text.
 fn hundredths(number: u32) -> String {
     format!("{}.{:02}", number / 100, number % 100)
@@ -52,7 +55,7 @@ pub(super) struct Line {
 pub(super) struct History(Vec<Line>);
 
 pub(super) fn line() -> impl Strategy<Value = Line> {
-    (0..40_u8, 0..64_usize, 0..64_usize, 0..4_000_u32, 1..29_u32)
+    (0..42_u8, 0..64_usize, 0..64_usize, 0..4_000_u32, 1..29_u32)
         .prop_map(|(does, what, of, amount, day)| Line { does, what, of, amount, day })
 }
 
@@ -102,12 +105,15 @@ impl Line {
                 unit(item),
                 hundredths(amount * 3 % 7_001)
             ),
-            2 => format!(
-                "lot n{at} salvaged {number} paid {} from barn for {}",
-                hundredths(amount % 997),
-                pick(&["bench", "trays"], of)
+            2 => {
+                let (paid, build) = (hundredths(amount % 997), pick(&["bench", "trays"], of));
+                format!("lot n{at} salvaged {number} paid {paid} from barn for {build}")
+            }
+            3 => format!(
+                "sort {named} good {number} culled {} at {}",
+                hundredths(amount % 700),
+                pick(&LINKS, of)
             ),
-            3 => format!("sort {named} good {number} culled {}", hundredths(amount % 700)),
             4 | 5 => format!("draw {number} {named} for {bearer} as d{at}x{time}"),
             6 | 7 => format!("draw {number} {item} for {bearer} as d{at}x{time}"),
             8 => match draws.get(of % draws.len().max(1)) {
@@ -116,11 +122,10 @@ impl Line {
             },
             9 => format!("empty {}", if amount % 2 == 0 { named } else { item }),
             10 => format!("expense van {number} tax {} for {bearer}", hundredths(amount % 113)),
-            11 => format!(
-                "trip {number} fee {} for {bearer}:1,oak:{}",
-                hundredths(amount % 313),
-                1 + amount % 3
-            ),
+            11 => {
+                let (fee, parts) = (hundredths(amount % 313), 1 + amount % 3);
+                format!("trip {number} fee {fee} for {bearer}:1,oak:{parts}")
+            }
             12 => format!("stretch {person} reclaim min {} for {bearer}", amount % 600),
             13 => format!("stretch {person} buy-and-haul min {} for {bearer}", amount % 600),
             14 => {
@@ -133,6 +138,7 @@ impl Line {
                 None => format!("strike {named}"),
             },
             17 => format!("{} {named}", if amount % 2 == 0 { "strike" } else { "again" }),
+            40 | 41 => self.cull(named),
             35 => format!("same {item} {}", pick(&["disc", "hinge", "board"], of)),
             36 => match amount % 4 {
                 0 => format!("count {number} {item}{time}"),
@@ -156,6 +162,13 @@ impl Line {
 }
 
 impl Line {
+    /// Timber thrown out.
+    fn cull(&self, named: &str) -> String {
+        let link = LINKS[self.of % LINKS.len()];
+        let unexpected = if self.amount.is_multiple_of(2) { " unexpected" } else { "" };
+        format!("cull {named} {} at {link}{unexpected}", hundredths(self.amount % 1_301))
+    }
+
     /// Lines about running the shop.
     fn running(&self, at: usize, bearer: &str, person: &str, number: &str) -> String {
         let Line { does, what, of, amount, .. } = *self;

@@ -8,6 +8,7 @@ mod odd;
 
 use super::{
     Books, BuildCost, Formula, LotBook, Part, PartOf, Parts, Rule, ShelfLine, Statement, Value, present,
+    salvage::By,
 };
 use crate::{
     fixture::Fixture,
@@ -25,6 +26,7 @@ proptest! {
         let it = history.read();
         let shop = it.shop();
         let books = Books::close(&shop, it.end());
+        across_adds_up(&books)?;
         each_lot_adds_up(&books)?;
         each_item_adds_up(&books, &shop)?;
         prop_assert_eq!(all_in(&books, &shop), all_out(&books, &shop));
@@ -209,6 +211,20 @@ fn follows(it: &Fixture, before: &Shop, written: usize) -> Result<Shop, TestCase
     Ok(after)
 }
 
+/// By place and by species the same lots come to the same, and every sum adds up.
+fn across_adds_up(books: &Books) -> Result<(), TestCaseError> {
+    let by = [By::Source, By::Species].map(|by| books.across(by));
+    for across in by.iter().flatten() {
+        for root in [&across.time_free, &across.at_rate, &across.paid_an_hour] {
+            adds_up(root)?;
+        }
+    }
+    let [Some(by_source), Some(by_species)] = by else { return Ok(()) };
+    prop_assert_eq!(by_source.at_rate.money(), by_species.at_rate.money());
+    prop_assert_eq!(by_source.paid_an_hour.money(), by_species.paid_an_hour.money());
+    Ok(())
+}
+
 /// Every sheet there is.
 fn everything(books: &Books, shop: &Shop) -> (Vec<BuildCost>, Vec<LotBook>, Vec<ShelfLine>) {
     let builds = shop.builds.keys().map(|id| books.build_cost(*id));
@@ -237,10 +253,33 @@ fn each_lot_adds_up(books: &Books) -> Result<(), TestCaseError> {
             .fold(Quantity::ZERO, |sum, row| sum.plus(row.net()));
         prop_assert_eq!(net, lot.drawn);
         if let (Some(rough), false) = (lot.facts.rough, lot.found.empty) {
-            let told = lot.found.good.plus(lot.found.culled).plus(lot.unsorted);
-            prop_assert_eq!(told, rough.max(lot.found.good.plus(lot.found.culled)));
+            let told = lot.found.good.plus(lot.found.culled).plus(lot.found.unsorted(Some(rough)));
+            let known = lot.found.good.plus(lot.found.culled).plus(lot.found.lost_unsorted);
+            prop_assert_eq!(told, rough.max(known));
         }
         prop_assert!(lot.left().is_none_or(|left| !left.is_negative()));
+        let book = books.lot(*id).expect("there");
+        the_chain_loses_nothing(&book)?;
+    }
+    Ok(())
+}
+
+/// Gathered is what was lost, what waits and what is in the piece; each link is the one before less what stayed.
+fn the_chain_loses_nothing(book: &LotBook) -> Result<(), TestCaseError> {
+    let mut before = book.chain.links.first().expect("five").quantity;
+    for link in &book.chain.links {
+        for quantity in [link.quantity, link.lost, link.mishap, link.waits] {
+            prop_assert!(!quantity.is_negative(), "{:?}", book.chain);
+        }
+        let stayed = link.lost.plus(link.mishap).plus(link.waits);
+        prop_assert_eq!(link.quantity.plus(stayed), before);
+        before = link.quantity;
+    }
+    prop_assert_eq!(before, book.board.drawn);
+    prop_assert_eq!(book.chain.cost.money(), book.cost.money());
+    if let Some(rough) = book.board.gathered {
+        let gathered = book.chain.links.first().expect("five").quantity;
+        prop_assert_eq!(gathered, rough.plus(book.chain.more));
     }
     Ok(())
 }
@@ -341,7 +380,10 @@ fn adds_up(statement: &Statement) -> Result<(), TestCaseError> {
         Some(Value::PerHour(_)) => {
             let divides = matches!(
                 statement.rule,
-                Rule::PaidAnHour { .. } | Rule::HourEarned { .. } | Rule::BuildPaidAnHour { .. }
+                Rule::PaidAnHour { .. }
+                    | Rule::AcrossAnHour { .. }
+                    | Rule::HourEarned { .. }
+                    | Rule::BuildPaidAnHour { .. }
             );
             prop_assert!(divides);
         }
@@ -362,7 +404,11 @@ fn shown_adds_up(
     let level = levels.last().expect("a level");
     let sums = !matches!(
         at.rule,
-        Rule::PaidAnHour { .. } | Rule::HourEarned { .. } | Rule::Item { .. } | Rule::BuildPaidAnHour { .. }
+        Rule::PaidAnHour { .. }
+            | Rule::AcrossAnHour { .. }
+            | Rule::HourEarned { .. }
+            | Rule::Item { .. }
+            | Rule::BuildPaidAnHour { .. }
     );
     if let (true, Some(shown), false) = (sums, level.shown, at.parts.is_empty()) {
         let number = |text: String| text.replace('.', "").parse::<i128>().expect("a number");

@@ -4,11 +4,14 @@ mod running;
 
 use super::{adds_up, everything};
 use crate::{
-    costing::{Books, BuildCost, LotBook},
+    costing::{
+        Books, BuildCost, LotBook,
+        salvage::{self, Pile},
+    },
     fixture::numbered,
     journal::{
         Body, Change, Id, Journal, On, Pen, Shop,
-        kinds::{self, Basis, Bearer, Origin, ShelfState, Source, Span, Use},
+        kinds::{self, Basis, Bearer, Link, Origin, ShelfState, Source, Span, Use},
         stages::standing_id,
     },
     measure::{Day, Dec, Instant, Offset, Quantity, Unit, When, Zone},
@@ -117,6 +120,44 @@ fn lot() -> impl Strategy<Value = Body> {
             mark: None,
             whence: Some("barn".into()),
             abroad: None,
+            species: Some("oak".into()),
+        }
+        .into()
+    })
+}
+
+fn find() -> impl Strategy<Value = Body> {
+    let case = || (number(), any::<u32>()).prop_map(|(usable, minutes)| kinds::Case { usable, minutes });
+    let money = (maybe(), maybe(), maybe(), prop::option::of((number(), maybe(), maybe())));
+    let what = (number(), unit(), prop::option::of(any::<u32>()), prop::option::of(entry()));
+    (on(), (case(), case(), case()), money, what).prop_map(|(on, (badly, usually, well), money, what)| {
+        let ((asked, fee, km, new), (rough, unit, boards, lot)) = (money, what);
+        let new = new.map(|(price, waste, tax)| kinds::NewStock {
+            price,
+            waste,
+            tax,
+            delivery: None,
+            basis: None,
+            seen: None,
+            on: Day::parse("2026-02-10").unwrap(),
+        });
+        kinds::Find {
+            on,
+            name: String::new(),
+            whence: Some("barn".into()),
+            species: None,
+            boards,
+            rough,
+            unit,
+            basis: None,
+            other_measure: None,
+            asked,
+            fee,
+            km,
+            cases: kinds::Cases { badly, usually, well },
+            new,
+            mark: None,
+            lot,
         }
         .into()
     })
@@ -130,7 +171,13 @@ fn stock() -> impl Strategy<Value = Body> {
         },
     );
     let sort = (on(), entry(), number(), number())
-        .prop_map(|(on, lot, good, culled)| kinds::Sort { on, lot, good, culled }.into());
+        .prop_map(|(on, lot, good, culled)| kinds::Sort { on, lot, good, culled, link: None }.into());
+    let link =
+        || prop::option::of(prop_oneof![Just(Link::Gathered), Just(Link::NailsOut), Just(Link::Milled)]);
+    let cull =
+        (on(), entry(), number(), link(), any::<bool>()).prop_map(|(on, lot, quantity, link, unexpected)| {
+            kinds::Cull { on, lot, quantity, link, unexpected }.into()
+        });
     const STATES: [ShelfState; 4] =
         [ShelfState::Empty, ShelfState::Counted, ShelfState::ThrownOut, ShelfState::Given];
     let look = (on(), source(), prop::sample::select(&STATES[..]), maybe(), prop::option::of(unit()))
@@ -141,7 +188,7 @@ fn stock() -> impl Strategy<Value = Body> {
         let item = kinds::Item::named(on, "", Use::Consumable, unit);
         kinds::Item { content, content_unit: Some(Unit::Millilitre), low, ..item }.into()
     });
-    prop_oneof![4 => draw, 2 => sort, 2 => look, 2 => item, 4 => lot()].boxed()
+    prop_oneof![4 => draw, 2 => sort, 2 => cull, 2 => find(), 2 => look, 2 => item, 4 => lot()].boxed()
 }
 
 fn work() -> impl Strategy<Value = Body> {
@@ -232,6 +279,14 @@ proptest! {
         }
         for build in &builds {
             let _ = (build.profit(), books.drawn_by(build.bearer));
+        }
+        for find in shop.finds.values() {
+            let _ = salvage::appraise(&shop, find);
+            let pile = find.rough.map(|quantity| Pile { quantity, unit: find.unit, boards: find.boards });
+            let _ = pile.map(|pile| books.offer(find.whence.as_deref(), pile));
+        }
+        for lot in shop.lots.keys() {
+            let _ = books.expected(&shop, *lot);
         }
         for build in shop.builds.keys() {
             let _ = books.freeze(*build);

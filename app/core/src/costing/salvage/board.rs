@@ -1,10 +1,7 @@
 //! The board: where all that was gathered went.
 
 use crate::{
-    costing::{
-        Books, YieldFrom,
-        stock::{LotAccount, named_lot::yield_of},
-    },
+    costing::{Books, YieldFrom, stock::LotAccount},
     journal::kinds::{Basis, Bearer, Source},
     measure::{Map, Quantity, Ratio, Unit},
 };
@@ -18,8 +15,10 @@ pub struct Board {
     pub basis: Basis,
     /// As it came; none where that can't be.
     pub gathered: Option<Quantity>,
-    /// Sorted and usable.
+    /// Sorted and usable, and not lost since.
     pub good: Quantity,
+    /// Gone without a build: a flood, rot, thrown out, given away. No wastage, and no yield.
+    pub lost: Quantity,
     /// Thrown out.
     pub culled: Quantity,
     /// Neither yet.
@@ -40,12 +39,28 @@ pub struct Board {
     pub to_come: Quantity,
     /// Found empty.
     pub empty: bool,
+    found_good: Quantity,
 }
 
 impl Board {
+    /// Good when it was looked at, what was lost of it since included.
+    pub fn found_good(&self) -> Quantity {
+        self.found_good
+    }
+
+    /// Good beside so much of it.
+    pub fn good_beside(&self, today: Quantity) -> Quantity {
+        self.good.minus(today).max(Quantity::ZERO)
+    }
+
+    /// Thrown out or lost.
+    pub fn out(&self) -> Quantity {
+        self.culled.plus(self.lost)
+    }
+
     /// Looked at so far: good and culled together.
     pub fn sorted(&self) -> Quantity {
-        self.good.plus(self.culled)
+        self.found_good.plus(self.culled)
     }
 }
 
@@ -61,16 +76,18 @@ pub(super) fn board(books: &Books, lot: &LotAccount) -> Board {
         unit: lot.facts.unit,
         basis: lot.facts.basis,
         gathered: lot.facts.rough,
-        good: lot.found.good,
+        good: lot.found.there_good(),
+        lost: lot.found.lost().plus(lot.seen_gone),
         culled: lot.found.culled,
-        unsorted: lot.unsorted,
+        unsorted: lot.found.there_unsorted(lot.facts.rough),
         expected: lot.expected,
         usable: lot.usable,
-        yield_so_far: yield_of(lot.found),
+        yield_so_far: lot.found.yielded(),
         drawn_by: drawn_by.into_iter().collect(),
         drawn: lot.drawn,
         on_shelf: lot.on_shelf(),
         to_come: lot.to_come(),
         empty: lot.found.empty,
+        found_good: lot.found.good,
     }
 }

@@ -2,12 +2,22 @@
 //!
 //! Source: our own rule, DEVELOPERS.md § Salvage. Not here: how pools are spread (`stock::named_lot`).
 
+mod across;
+mod appraisal;
 mod board;
+mod chain;
 mod cost;
+mod expected;
+mod history;
 mod of_build;
 mod saving;
 
+pub use across::{Across, By, Group};
+pub use appraisal::{Appraisal, Missing, Outcome, appraise};
 pub use board::Board;
+pub use chain::{Chain, Link, Reached};
+pub use expected::Expected;
+pub use history::{Offer, OfferFrom, Pile, TypedCase};
 pub use of_build::BuildSaving;
 pub use saving::Saving;
 
@@ -21,6 +31,8 @@ pub struct LotBook {
     pub lot: Id,
     /// Gathered, good, culled, drawn, on the shelf, still to come.
     pub board: Board,
+    /// From the yard to the piece.
+    pub chain: Chain,
     /// Fetched and reclaimed, down to the lines.
     pub cost: Statement,
     /// All of it as a vector of parts.
@@ -42,9 +54,9 @@ impl LotBook {
     }
 
     /// Every figure that an address can begin with.
-    pub fn roots(&self) -> [&Statement; 4] {
+    pub fn roots(&self) -> [&Statement; 5] {
         let Saving { time_free, at_rate, paid_an_hour, .. } = &self.saving;
-        [&self.cost, time_free, at_rate, paid_an_hour]
+        [&self.cost, time_free, at_rate, paid_an_hour, &self.chain.cost]
     }
 }
 
@@ -55,6 +67,7 @@ impl Books {
         Some(LotBook {
             lot,
             board: board::board(self, account),
+            chain: chain::chain(self, account),
             cost: cost::cost(self, account),
             parts: account.cost(),
             shelf: account.shelf(),

@@ -23,6 +23,8 @@ pub struct Saving {
     pub new: Option<NewStock>,
     /// How much was drawn, in the measure in which new stock is sold; none where that can't be said.
     pub quantity: Option<Quantity>,
+    /// Own hours in what was drawn or lost.
+    pub hours: Hours,
     /// Overhead in what was drawn or lost: left out, it would be paid anyway.
     pub overhead_left_out: Money,
     /// Own time counts nothing.
@@ -42,7 +44,16 @@ pub(super) fn saving(books: &Books, lot: &LotAccount) -> Saving {
     let paid_an_hour = paid_an_hour(id, &time_free, used.hours);
     let quantity = sold_quantity(lot, lot.drawn).ok();
     let overhead_left_out = lot.cost().minus(lot.shelf()).overhead();
-    Saving { new: lot.facts.new.clone(), quantity, overhead_left_out, time_free, at_rate, paid_an_hour }
+    let hours = used.hours;
+    Saving {
+        new: lot.facts.new.clone(),
+        quantity,
+        hours,
+        overhead_left_out,
+        time_free,
+        at_rate,
+        paid_an_hour,
+    }
 }
 
 /// What went into the timber that was drawn or lost.
@@ -58,13 +69,17 @@ impl Used {
         let id = lot.facts.entry();
         let lines = books.lot_lines(&lot.facts);
         let out = lot.cost().minus(lot.shelf());
-        // Nobody can take it any more: all of it counts.
-        let all_lost = !lot.lost.is_zero();
-        let taken = lot.drawn.plus(lot.gone);
+        let [gone_usable, gone_sorted] = lot.gone;
+        let taken = lot.drawn.plus(gone_usable);
         let parts = |lens: Lens| {
             shares(&lines, out.through(lens), lens, |line| match over(lot, line.pool) {
-                Some(over) if !all_lost => Some((taken, over)),
-                Some(_) | None => all_lost.then_some((Quantity::ONE, Quantity::ONE)),
+                // Nobody can take it any more: all of it counts.
+                _ if lot.all_lost => Some((Quantity::ONE, Quantity::ONE)),
+                Some(over) => {
+                    let gone = if line.pool == Pool::Fetched { gone_usable } else { gone_sorted };
+                    Some((lot.drawn.plus(gone), over))
+                }
+                None => None,
             })
         };
         let hours = out.own_hours();
@@ -129,7 +144,7 @@ pub(super) fn priced(lot: &LotAccount, drawn: Quantity) -> Result<Part, Gap> {
 }
 
 /// `quantity × price × (1 + tax) ÷ (1 − waste)`, rounded once.
-fn goods(quantity: Quantity, new: &NewStock) -> Option<Money> {
+pub(super) fn goods(quantity: Quantity, new: &NewStock) -> Option<Money> {
     let priced = quantity.micros().checked_mul(new.price.micros())?;
     let left = new.waste.rest().micros().checked_mul(fixed::SCALE)?;
     fixed::mul_div(priced, new.tax.on_top().micros(), left).map(Money::from_micros)

@@ -1,11 +1,10 @@
 //! All accounts, costed in such an order that stock drawn for a lot is costed before that lot.
 
 use super::{
-    DrawRow, Frozen, ItemAccount, LotAccount,
+    DrawRow, Found, Frozen, ItemAccount, Looked, LotAccount, Mishap,
     formula::{self, Formula},
     frozen::CameBack,
     lines, named_lot,
-    named_lot::{Found, yield_of},
     pooled::Pooled,
     rows,
     written_off::{self, Seen, Why},
@@ -20,7 +19,7 @@ use crate::{
         Id, Shop,
         kinds::{Bearer, Origin, ShelfState, Source},
         order::Order,
-        shop::{Look, Lot, Sort},
+        shop::{Look, Lot},
     },
     measure::{Day, Map, Quantity, Ratio, fixed},
 };
@@ -79,6 +78,7 @@ struct All<'a> {
     last: Day,
     stock: Stock,
     found: FxHashMap<Id, Found>,
+    mishaps: FxHashMap<Id, Vec<Mishap>>,
     odd_sorts: FxHashMap<Id, Vec<Flag>>,
     odd_looks: FxHashMap<Source, Vec<Flag>>,
     looks: FxHashMap<Source, Vec<&'a Look>>,
@@ -101,6 +101,7 @@ impl<'a> All<'a> {
             last,
             stock: Stock { rows, ..Stock::default() },
             found: FxHashMap::default(),
+            mishaps: FxHashMap::default(),
             odd_sorts: FxHashMap::default(),
             odd_looks: FxHashMap::default(),
             looks: FxHashMap::default(),
@@ -128,13 +129,24 @@ impl<'a> All<'a> {
         self.shop.lots.values().filter(move |lot| lot.order.day <= last)
     }
 
+    /// Sortings and culls, in their order.
+    fn looked(&self) -> Vec<Looked<'a>> {
+        let sorts = self.shop.sorts.iter().map(Looked::Sort);
+        let mut all: Vec<Looked> = sorts.chain(self.shop.culls.iter().map(Looked::Cull)).collect();
+        all.retain(|it| it.order().day <= self.last);
+        all.order_by_key(Looked::order);
+        all
+    }
+
     /// Sorts, looks at the shelf, and the yields of each place that lots came from.
     fn look(&mut self) {
-        for sort in self.shop.sorts.iter().filter(|sort| sort.order.day <= self.last) {
-            let rough = self.shop.lots.get(&sort.lot).and_then(|lot| lot.rough);
-            self.found.entry(sort.lot).or_default().add(sort, rough);
-            for flag in self.facts.odd_flags(sort.entry()) {
-                self.odd_sorts.entry(sort.lot).or_default().push(flag);
+        for looked in self.looked() {
+            let (lot, order) = (looked.lot(), looked.order());
+            let rough = self.shop.lots.get(&lot).and_then(|lot| lot.rough);
+            let mishap = self.found.entry(lot).or_default().look(&looked, rough);
+            self.mishaps.entry(lot).or_default().extend(mishap);
+            for flag in self.facts.odd_flags(order.entry) {
+                self.odd_sorts.entry(lot).or_default().push(flag);
             }
         }
         for look in self.shop.looks.iter().filter(|look| look.order.day <= self.last) {
@@ -149,7 +161,7 @@ impl<'a> All<'a> {
         }
         for lot in self.lots().filter(|lot| lot.origin == Origin::Salvaged) {
             let found = self.found.get(&lot.entry()).copied().unwrap_or_default();
-            if let (Some(whence), Some(share)) = (lot.whence.as_deref(), yield_of(found)) {
+            if let (Some(whence), Some(share)) = (lot.whence.as_deref(), found.yielded()) {
                 self.yields.entry(whence.trim()).or_default().push(share);
             }
         }
@@ -270,17 +282,18 @@ impl<'a> All<'a> {
 
     /// What looks at a lot by itself say.
     fn seen(&self, lot: &Lot, of_lot: &[usize]) -> Seen {
-        let Some(looks) = self.looks.get(&Source::Lot(lot.entry())) else { return Seen::default() };
-        if looks.iter().all(|look| look.is_empty()) {
-            return Seen::default();
-        }
-        let sorts = self.shop.sorts.iter();
-        let sorts: Vec<&Sort> = sorts.filter(|sort| sort.lot == lot.entry()).collect();
+        let mishaps = self.mishaps.get(&lot.entry()).cloned().unwrap_or_default();
+        let looks = self.looks.get(&Source::Lot(lot.entry()));
+        let Some(looks) = looks.filter(|looks| !looks.iter().all(|look| look.is_empty())) else {
+            return Seen { mishaps, ..Seen::default() };
+        };
+        let mut sorts = self.looked();
+        sorts.retain(|it| it.lot() == lot.entry());
         let draws = of_lot.iter().filter_map(|at| {
             let row = self.stock.rows.get(*at)?;
             Some((self.counts_from(row), row.signed_quantity()?))
         });
-        written_off::seen(lot, looks, &sorts, &draws.collect::<Vec<_>>())
+        Seen { mishaps, ..written_off::seen(lot, looks, &sorts, &draws.collect::<Vec<_>>()) }
     }
 
     /// A return dated before its draw comes right after it.
@@ -293,7 +306,7 @@ impl<'a> All<'a> {
     fn history(&self, lot: &Lot, found: Found) -> Option<(Ratio, usize)> {
         let yields = self.yields.get(lot.whence.as_deref()?.trim())?;
         // Its own yield is passed over; of equal ones it is no matter which.
-        let own = yield_of(found).and_then(|own| yields.binary_search(&own).ok());
+        let own = found.yielded().and_then(|own| yields.binary_search(&own).ok());
         let others = yields.len().saturating_sub(usize::from(own.is_some()));
         let other = |at: usize| {
             let passed = own.is_some_and(|own| at >= own);
@@ -330,6 +343,7 @@ impl<'a> All<'a> {
         }));
         events.extend(lots.iter().map(|lot| (lot.order, Turn::Receipt(lot))));
         events.extend(of_item.iter().filter_map(|at| self.turn(*at, &timed)));
+        events.extend(self.lost_of(&lots));
         events.extend(looks.into_iter().map(|look| {
             // What was found empty was so at the end of its day, whatever the time.
             let counts = if look.is_empty() { look.order } else { among(look.order, &timed) };
@@ -352,6 +366,7 @@ impl<'a> All<'a> {
                     places.insert(row, place);
                 }
                 Turn::Return { row, draw } => self.give_back(row, places.get(&draw).copied(), &mut shelf),
+                Turn::Lost { entry, quantity } => shelf.write_off(entry, Why::ThrownOut, quantity),
                 Turn::Look(it) => look(it, &mut shelf, Source::Item(id)),
             }
         }
@@ -375,6 +390,14 @@ impl<'a> All<'a> {
         }
         self.put_back(Source::Item(id), of_item);
         self.stock.items.insert(id, ItemAccount { kind, ..account });
+    }
+
+    /// What was lost in store of the lots of an item.
+    fn lost_of(&self, lots: &[&'a Lot]) -> Vec<(Order, Turn<'a>)> {
+        let of = |lot: Id| lots.iter().any(|it| it.entry() == lot);
+        let culls = self.shop.culls.iter().filter(|it| it.unexpected && it.order.day <= self.last);
+        let lost = |entry: Id, quantity: Quantity| Turn::Lost { entry, quantity };
+        culls.filter(|it| of(it.lot)).map(|it| (it.order, lost(it.entry(), it.quantity))).collect()
     }
 
     fn receive(&mut self, lot: &Lot, shelf: &mut Pooled) {
@@ -482,6 +505,7 @@ enum Turn<'a> {
     Receipt(&'a Lot),
     Draw(usize),
     Return { row: usize, draw: usize },
+    Lost { entry: Id, quantity: Quantity },
     Look(&'a Look),
 }
 

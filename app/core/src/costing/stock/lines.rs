@@ -26,6 +26,8 @@ pub(crate) enum Pool {
 pub(crate) struct LotLine {
     pub entry: Id,
     pub pool: Pool,
+    /// The stage at which it was worked, ran or was drawn.
+    pub stage: Option<Id>,
     pub parts: Parts,
     pub working: Working,
     pub gap: Option<Gap>,
@@ -45,11 +47,12 @@ pub(crate) fn lines(
     for row in bears.trips.iter().filter_map(|at| ledgers.trips.get(*at)) {
         let working = row.working();
         let (parts, gap) = (row.parts(), row.gap());
-        lines.push(LotLine { entry: row.entry, pool: Pool::Fetched, parts, working, gap });
+        lines.push(LotLine { entry: row.entry, pool: Pool::Fetched, stage: None, parts, working, gap });
     }
     for row in bears.expenses.iter().filter_map(|at| ledgers.expenses.get(*at)) {
         let (parts, gap) = (row.parts(), row.gap());
-        lines.push(LotLine { entry: row.entry, pool: Pool::Fetched, parts, working: Working::Amount, gap });
+        let working = Working::Amount;
+        lines.push(LotLine { entry: row.entry, pool: Pool::Fetched, stage: None, parts, working, gap });
     }
     for row in bears.labour.iter().filter_map(|at| ledgers.labour.get(*at)) {
         lines.push(work(facts, row));
@@ -57,6 +60,7 @@ pub(crate) fn lines(
             lines.push(LotLine {
                 entry: row.entry,
                 pool: pool_of(facts, row.stage),
+                stage: Some(row.stage),
                 parts: row.overhead.parts(),
                 working: row.overhead.working(row.seconds),
                 gap: row.overhead.gap,
@@ -67,6 +71,7 @@ pub(crate) fn lines(
         lines.push(LotLine {
             entry: row.entry,
             pool: pool_of(facts, row.stage),
+            stage: Some(row.stage),
             parts: row.parts(),
             working: row.working(),
             gap: row.gaps.first().copied(),
@@ -76,6 +81,7 @@ pub(crate) fn lines(
         lines.push(LotLine {
             entry: row.entry(),
             pool: Pool::Reclaimed,
+            stage: row.stage,
             parts: row.parts,
             working: row.working(row.parts.total()),
             gap: row.gaps.first().copied(),
@@ -99,6 +105,7 @@ fn price(lot: &Lot) -> LotLine {
     LotLine {
         entry: lot.entry(),
         pool: Pool::Fetched,
+        stage: None,
         parts,
         working: Working::Price { paid: lot.paid, fees, tax, discount },
         gap: missing.then(|| Gap::NoPrice { lot: lot.entry() }),
@@ -114,6 +121,7 @@ fn work(facts: &Facts, row: &LabourRow) -> LotLine {
     LotLine {
         entry: row.entry,
         pool: pool_of(facts, row.stage),
+        stage: Some(row.stage),
         parts: row.parts(),
         working: row.working(),
         gap: row.gap(),

@@ -7,6 +7,7 @@
 
 mod accounts;
 pub(crate) mod formula;
+mod found;
 mod frozen;
 pub(crate) mod lines;
 pub(crate) mod named_lot;
@@ -16,6 +17,7 @@ pub(crate) mod written_off;
 
 pub(crate) use accounts::{Stock, stock};
 pub use formula::Formula;
+pub(crate) use found::{Found, Looked, Mishap};
 pub(crate) use frozen::Frozen;
 pub(crate) use lines::{LotLine, Pool};
 pub(crate) use named_lot::LotAccount;

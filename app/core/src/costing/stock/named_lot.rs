@@ -3,22 +3,23 @@
 //! Fetched is spread over the usable quantity U = sorted good + unsorted × expected yield, never less than
 //! was drawn; reclaimed over what is sorted good so far, never less than was drawn. Bought, supplied and
 //! offcut lots are usable whole but for what was culled, and both pools go over U. A lot found empty: U is
-//! what was drawn. All draws and the shelf share each part by largest remainder, ties by entry id, so
-//! nothing of a lot is lost. What nobody can take any more is a loss of the shop; so is what was counted short, thrown
-//! out or given away, at the unit cost of the rest. Counted over: more was there, as where more was drawn than came.
+//! what was drawn. What was lost in store stays in both, as if it had been drawn. All draws and the shelf share each
+//! part by largest remainder, ties by entry id, so nothing of a lot is lost. What nobody can take any more is a loss of
+//! the shop; so is what was counted short, thrown out, given away or lost in store, at the unit cost of the rest. Counted
+//! over: more was there, as where more was drawn than came.
 //! Source: IAS 2 paragraph 23 (specific identification); pools: our own rule, DEVELOPERS.md § Salvage.
 
 use super::{
-    DrawRow, Frozen, LotLine, Pool,
+    DrawRow, Found, Frozen, LotLine, Mishap, Pool,
     frozen::{AsClosed, CameBack},
-    written_off::{Seen, WrittenOff},
+    written_off::{Seen, Why, WrittenOff},
 };
 use crate::measure::InOrder;
 use crate::{
     costing::{CostKind, Flag, Gap, Parts},
     journal::{
         kinds::{Origin, Source},
-        shop::{Lot, Sort},
+        shop::Lot,
     },
     measure::{Quantity, Ratio, fixed},
 };
@@ -39,28 +40,6 @@ pub enum YieldFrom {
     Whole,
 }
 
-/// What was found in a lot so far.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(crate) struct Found {
-    pub good: Quantity,
-    pub culled: Quantity,
-    pub empty: bool,
-}
-
-impl Found {
-    /// One more sorting. A mere cull of more than was left unsorted throws out what had been found good;
-    /// good timber beyond what was gathered means that more was there.
-    pub(crate) fn add(&mut self, sort: &Sort, rough: Option<Quantity>) {
-        if let (Some(rough), true) = (rough, sort.good.is_zero()) {
-            let unsorted = rough.minus(self.good).minus(self.culled).max(Quantity::ZERO);
-            let late = sort.culled.minus(unsorted).max(Quantity::ZERO);
-            self.good = self.good.minus(late.min(self.good));
-        }
-        self.good = self.good.plus(sort.good);
-        self.culled = self.culled.plus(sort.culled);
-    }
-}
-
 /// The cost of a lot, where it went, and how much is left.
 #[derive(Clone, Debug)]
 pub(crate) struct LotAccount {
@@ -68,16 +47,17 @@ pub(crate) struct LotAccount {
     pub facts: Lot,
     pub kind: CostKind,
     pub found: Found,
-    /// Neither sorted nor culled yet.
-    pub unsorted: Quantity,
     /// None where it can't be said, or where nothing is left to expect.
     pub expected: Option<(Ratio, YieldFrom)>,
     /// What stays drawn of it.
     pub drawn: Quantity,
     /// Counted beyond what the books said.
     pub more: Quantity,
-    /// Counted short, thrown out, given away: how much, and line by line.
-    pub gone: Quantity,
+    /// Counted short, thrown out, given away.
+    pub seen_gone: Quantity,
+    /// All that is gone without a build, as it weighs in the fetched pool and in the reclaimed one; line by line too.
+    pub gone: [Quantity; 2],
+    pub weights: Vec<[Quantity; 2]>,
     pub written_off: Vec<WrittenOff>,
     /// U; none: a gap.
     pub usable: Option<Quantity>,
@@ -92,6 +72,8 @@ pub(crate) struct LotAccount {
     pub shelf_reclaimed: Parts,
     /// What nobody can take any more.
     pub lost: Parts,
+    /// That is all there is, or all that closed builds left.
+    pub all_lost: bool,
     pub gaps: Vec<Gap>,
     pub flags: Vec<Flag>,
 }
@@ -104,6 +86,8 @@ pub(crate) struct Rest {
     pub usable: Option<Quantity>,
     pub sorted: Option<Quantity>,
     pub drawn: Quantity,
+    /// As in the account.
+    pub gone: [Quantity; 2],
 }
 
 impl LotAccount {
@@ -122,9 +106,10 @@ impl LotAccount {
         self.written_off.iter().fold(self.lost, |sum, it| sum.plus(it.parts))
     }
 
-    /// Usable and not drawn; none where it can't be said.
+    /// Usable, not drawn and not gone; none where it can't be said.
     pub(crate) fn left(&self) -> Option<Quantity> {
-        self.usable.map(|usable| usable.minus(self.drawn).minus(self.gone))
+        let [gone, _] = self.gone;
+        self.usable.map(|usable| usable.minus(self.drawn).minus(gone))
     }
 }
 
@@ -140,30 +125,36 @@ pub(crate) fn open(
     let pool = |pool: Pool| {
         lines.iter().filter(|line| line.pool == pool).fold(Parts::ZERO, |sum, line| sum.plus(line.parts))
     };
-    let unsorted = facts.rough.unwrap_or_default().minus(found.good).minus(found.culled).max(Quantity::ZERO);
+    let unsorted = found.unsorted(facts.rough);
     let expected = expected(facts, found, unsorted, history);
     let could_be = could_be(facts, found, unsorted, expected).map(|it| it.plus(seen.more));
-    let gone = seen.quantity();
-    let out = drawn.plus(gone);
+    let weights = weights(facts, found, &seen, expected);
+    let gone = weights
+        .iter()
+        .fold([Quantity::ZERO; 2], |[usable, sorted], [one, other]| [usable.plus(*one), sorted.plus(*other)]);
+    let [out, out_sorted] = gone.map(|gone| drawn.plus(gone));
     let usable = if found.empty { Some(out) } else { could_be.map(|it| it.max(out)) };
+    let sorted = sorted(facts, found, (seen.more, out_sorted), usable);
     let mut account = LotAccount {
         kind: CostKind::of_stock(facts.purpose, facts.origin),
         facts: facts.clone(),
         found,
-        unsorted,
         expected,
         drawn,
         more: seen.more,
+        seen_gone: seen.quantity(),
         gone,
-        written_off: seen.gone,
+        weights,
+        written_off: written_off(seen),
         usable,
-        sorted: sorted(facts, found, (seen.more, out), usable),
+        sorted,
         fetched: pool(Pool::Fetched),
         reclaimed: pool(Pool::Reclaimed),
         rest: Rest::default(),
         shelf_fetched: Parts::ZERO,
         shelf_reclaimed: Parts::ZERO,
         lost: Parts::ZERO,
+        all_lost: false,
         gaps: lines.iter().filter_map(|line| line.gap).collect(),
         flags: Vec::new(),
     };
@@ -211,15 +202,21 @@ pub(crate) fn share_out(account: &mut LotAccount, rows: &mut [DrawRow], of_lot: 
         reclaimed: account.reclaimed.minus(kept.reclaimed),
         usable: account.usable.map(|it| it.minus(kept.quantity)),
         sorted: account.sorted.map(|it| it.minus(kept.quantity)),
-        drawn: account.drawn.plus(account.gone).minus(kept.quantity),
+        drawn: account.drawn.minus(kept.quantity),
+        gone: account.gone,
     };
-    weights.extend(account.written_off.iter().map(|gone| gone.quantity.micros()));
     let rest = account.rest;
-    let fetched = Spread::of(rest.fetched, rest.usable, rest.drawn, &mut weights);
-    let reclaimed = Spread::of(rest.reclaimed, rest.sorted, rest.drawn, &mut weights);
+    let [gone_usable, gone_sorted] = rest.gone;
+    let draws = weights.len();
+    weights.extend(account.weights.iter().map(|[usable, _]| usable.micros()));
+    let fetched = Spread::of(rest.fetched, rest.usable, rest.drawn.plus(gone_usable), &mut weights);
+    weights.truncate(draws);
+    weights.extend(account.weights.iter().map(|[_, sorted]| sorted.micros()));
+    let reclaimed = Spread::of(rest.reclaimed, rest.sorted, rest.drawn.plus(gone_sorted), &mut weights);
     // Stock that no one will ever draw: all culled, found empty with nothing drawn, or all drawn by closed builds.
     if rest.usable.is_some_and(|usable| usable.is_zero()) {
         account.lost = rest.fetched.plus(rest.reclaimed);
+        account.all_lost = true;
     } else {
         (account.shelf_fetched, account.shelf_reclaimed) = (fetched.shelf, reclaimed.shelf);
     }
@@ -247,18 +244,18 @@ pub(crate) fn share_out(account: &mut LotAccount, rows: &mut [DrawRow], of_lot: 
     }
 }
 
-/// A pool divided: a share for each draw, the rest on the shelf.
+/// A pool divided: a share for each draw and for what is gone, the rest on the shelf.
 struct Spread {
     draws: Vec<Parts>,
     shelf: Parts,
 }
 
 impl Spread {
-    fn of(pool: Parts, over: Option<Quantity>, drawn: Quantity, weights: &mut Vec<i128>) -> Spread {
+    fn of(pool: Parts, over: Option<Quantity>, out: Quantity, weights: &mut Vec<i128>) -> Spread {
         let Some(over) = over.filter(|over| !over.is_zero() && !pool.is_zero()) else {
             return Spread { draws: Vec::new(), shelf: pool };
         };
-        weights.push(over.minus(drawn).micros());
+        weights.push(over.minus(out).micros());
         let mut draws = pool.allocate(weights);
         weights.pop();
         let shelf = draws.pop().unwrap_or_default();
@@ -326,13 +323,33 @@ fn expected(
     }
     let typed = facts.expected_yield.map(|share| (share, YieldFrom::Typed));
     let own = history.map(|(share, lots)| (share, YieldFrom::History { lots }));
-    typed.or(own).or_else(|| yield_of(found).map(|share| (share, YieldFrom::Itself)))
+    typed.or(own).or_else(|| found.yielded().map(|share| (share, YieldFrom::Itself)))
 }
 
-/// Usable ÷ sorted, where something was sorted.
-pub(crate) fn yield_of(found: Found) -> Option<Ratio> {
-    let whole = found.good.plus(found.culled);
-    Ratio::share(found.good.over(whole)?.to_decimal())
+/// How each line that is gone weighs in either pool. Unsorted timber that was lost counts by what was expected of it in
+/// what was fetched, and had no share yet in what was reclaimed.
+fn weights(
+    facts: &Lot,
+    found: Found,
+    seen: &Seen,
+    expected: Option<(Ratio, YieldFrom)>,
+) -> Vec<[Quantity; 2]> {
+    let share = expected.map_or(Ratio::ZERO, |(share, _)| share);
+    let one_pool = found.empty || facts.origin != Origin::Salvaged;
+    let mishap = |it: &Mishap| {
+        let to_come = fixed::mul_div(it.unsorted.micros(), share.micros(), fixed::SCALE);
+        let usable = it.good.plus(Quantity::from_micros(to_come.unwrap_or_default()));
+        [usable, if one_pool { usable } else { it.good }]
+    };
+    let looks = seen.gone.iter().map(|gone| [gone.quantity; 2]);
+    looks.chain(seen.mishaps.iter().map(mishap)).collect()
+}
+
+/// The lines, in the order of their weights; their costs come later.
+fn written_off(seen: Seen) -> Vec<WrittenOff> {
+    let mishap =
+        |it: Mishap| WrittenOff::of(it.entry, Why::ThrownOut, it.good.plus(it.unsorted), Parts::ZERO);
+    seen.gone.into_iter().chain(seen.mishaps.into_iter().map(mishap)).collect()
 }
 
 /// U before anyone looks at what was drawn.

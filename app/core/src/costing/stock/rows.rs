@@ -23,6 +23,7 @@ pub(crate) struct DrawRow {
     pub kind: CostKind,
     pub bearer: Bearer,
     pub side: Side,
+    pub stage: Option<Id>,
     pub unit: Unit,
     /// What counts: for a return, what of it was accepted. Never below zero; none: a gap.
     pub quantity: Option<Quantity>,
@@ -108,6 +109,7 @@ fn row(shop: &Shop, draw: &Draw) -> DrawRow {
         kind,
         bearer: draw.bearer,
         side: draw.side,
+        stage: draw.stage,
         unit,
         quantity: draw.quantity,
         returns: None,

@@ -2,14 +2,14 @@
 //!
 //! Not here: at what cost (`pooled`, `named_lot`), and the statement of it all (`losses`).
 
-use super::named_lot::Found;
+use super::{Found, Looked, Mishap};
 use crate::{
     costing::{Gap, Parts},
     journal::{
         Id,
         kinds::{Origin, ShelfState},
         order::Order,
-        shop::{Look, Lot, Sort},
+        shop::{Look, Lot},
     },
     measure::Quantity,
 };
@@ -75,10 +75,12 @@ pub(crate) struct Seen {
     pub more: Quantity,
     /// Gone without a build; costs come later.
     pub gone: Vec<WrittenOff>,
+    /// Culled as nobody could expect.
+    pub mishaps: Vec<Mishap>,
 }
 
 impl Seen {
-    /// All that is gone.
+    /// All that is gone by looks at the shelf.
     pub(crate) fn quantity(&self) -> Quantity {
         self.gone.iter().fold(Quantity::ZERO, |sum, gone| sum.plus(gone.quantity))
     }
@@ -86,7 +88,7 @@ impl Seen {
 
 /// Goes through the looks at a lot in their order; each is held against what the books said by then. Of a salvaged lot
 /// only what is sorted can be counted. `draws`: how much went when; below zero where it came back.
-pub(crate) fn seen(lot: &Lot, looks: &[&Look], sorts: &[&Sort], draws: &[(Order, Quantity)]) -> Seen {
+pub(crate) fn seen(lot: &Lot, looks: &[&Look], sorts: &[Looked], draws: &[(Order, Quantity)]) -> Seen {
     let mut seen = Seen::default();
     for look in looks {
         let Some(quantity) = look.quantity else { continue };
@@ -111,14 +113,15 @@ pub(crate) fn seen(lot: &Lot, looks: &[&Look], sorts: &[&Sort], draws: &[(Order,
 }
 
 /// Usable and there when somebody looked, by what was found and drawn up to then; below zero where more was drawn.
-fn by_then(lot: &Lot, look: &Look, sorts: &[&Sort], draws: &[(Order, Quantity)]) -> Quantity {
+fn by_then(lot: &Lot, look: &Look, sorts: &[Looked], draws: &[(Order, Quantity)]) -> Quantity {
     let mut found = Found::default();
-    sorts.iter().filter(|sort| sort.order < look.order).for_each(|sort| found.add(sort, lot.rough));
+    for sort in sorts.iter().filter(|sort| sort.order() < look.order) {
+        found.look(sort, lot.rough);
+    }
     let usable = if lot.origin == Origin::Salvaged {
-        found.good
+        found.there_good()
     } else {
-        let unsorted = lot.rough.unwrap_or_default().minus(found.good).minus(found.culled);
-        found.good.plus(unsorted.max(Quantity::ZERO))
+        found.there_good().plus(found.there_unsorted(lot.rough))
     };
     let before = draws.iter().filter(|(order, _)| was_before(order, &look.order));
     let taken = before.fold(Quantity::ZERO, |sum, (_, quantity)| sum.plus(*quantity));

@@ -149,6 +149,9 @@ pub struct Lot {
     /// From whom or from where.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub whence: Option<String>,
+    /// Its species.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub species: Option<String>,
     /// The same as a statement of another country shows it.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub abroad: Option<Box<Abroad>>,
@@ -181,6 +184,7 @@ impl Lot {
             by: None,
             mark: None,
             whence: None,
+            species: None,
             abroad: None,
         }
     }

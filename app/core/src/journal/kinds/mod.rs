@@ -10,10 +10,12 @@ mod build;
 mod build_state;
 mod buy_line;
 mod by_product;
+mod cull;
 mod draw;
 mod drying;
 mod expense;
 mod film;
+mod find;
 mod hand_over;
 mod income;
 mod item;
@@ -44,10 +46,12 @@ pub use build::Build;
 pub use build_state::{BuildState, Frozen, State, StoredParts};
 pub use buy_line::BuyLine;
 pub use by_product::ByProduct;
+pub use cull::Cull;
 pub use draw::Draw;
 pub use drying::Drying;
 pub use expense::Expense;
 pub use film::Film;
+pub use find::{Case, Cases, Find};
 pub use hand_over::{HandOver, HandedOver};
 pub use income::{Income, IncomeKind, Received};
 pub use item::{Item, Use};
@@ -63,7 +67,7 @@ pub use same::Same;
 pub use series_end::SeriesEnd;
 pub use setting::{Setting, SettingKey};
 pub use shelf::{Shelf, ShelfState};
-pub use sort::Sort;
+pub use sort::{Link, Sort};
 pub use stage::{Role, Stage};
 pub use step::{After, Need, Step};
 pub use stretch::{Span, Stretch};
@@ -158,4 +162,6 @@ kinds! {
     SeriesEnd "series_end" "No more of a run will be made."
     Step "step" "A piece of planned work."
     BuyLine "buy_line" "Something that is to be bought."
+    Cull "cull" "Timber of a salvaged lot, thrown out by itself."
+    Find "find" "Timber that was looked at and is not home."
 }

@@ -41,6 +41,7 @@ impl Shop {
     fn leave_out(&mut self, entry: Id) {
         self.stretches.retain(|it| it.order.entry != entry);
         self.sorts.retain(|it| it.order.entry != entry);
+        self.culls.retain(|it| it.order.entry != entry);
         self.draws.retain(|it| it.order.entry != entry);
         self.looks.retain(|it| it.order.entry != entry);
         self.trips.retain(|it| it.order.entry != entry);
@@ -57,6 +58,7 @@ impl Shop {
         match body {
             Body::Stretch(_) => into_place(&mut self.stretches, |it| it.order),
             Body::Sort(_) => into_place(&mut self.sorts, |it| it.order),
+            Body::Cull(_) => into_place(&mut self.culls, |it| it.order),
             Body::Draw(_) => into_place(&mut self.draws, |it| it.order),
             Body::Shelf(_) => into_place(&mut self.looks, |it| it.order),
             Body::Trip(_) => into_place(&mut self.trips, |it| it.order),
@@ -66,6 +68,7 @@ impl Shop {
             Body::Photo(_) => into_place(&mut self.photos, |it| it.order),
             Body::BuyLine(_) => into_place(&mut self.buy_lines, |it| it.order),
             Body::Lot(_)
+            | Body::Find(_)
             | Body::Person(_)
             | Body::Stage(_)
             | Body::Build(_)
@@ -106,6 +109,7 @@ fn stands_alone(journal: &Journal, entry: Id) -> bool {
         Content::Body(body) => match body {
             Body::Stretch(_)
             | Body::Sort(_)
+            | Body::Cull(_)
             | Body::Draw(_)
             | Body::Shelf(_)
             | Body::Trip(_)
@@ -116,6 +120,7 @@ fn stands_alone(journal: &Journal, entry: Id) -> bool {
             // A line of a receipt takes from the other lines.
             Body::Expense(it) => it.receipt.is_none(),
             Body::Lot(_)
+            | Body::Find(_)
             | Body::Person(_)
             | Body::Stage(_)
             | Body::Build(_)

@@ -6,12 +6,14 @@
 mod after;
 mod buying;
 mod facts;
+mod finds;
 mod looks;
 mod money;
 mod odd;
 mod receipts;
 mod runs;
 mod same;
+mod sorted;
 mod steps;
 mod stock;
 mod tax;
@@ -22,14 +24,16 @@ mod work;
 
 pub use buying::BuyLine;
 pub use facts::{Build, Expense, Note, Person, Photo, Rate, Stage, Trip};
+pub use finds::{Case, Find};
 pub use looks::Look;
 pub use money::{BuildState, ByProduct, Film, HandOver, Income, Made, Received};
 use odd::lost;
 pub use odd::{Field, Odd};
 pub use receipts::{Receipt, Shared};
 pub use same::Merged;
+pub use sorted::{Cull, Sort};
 pub use steps::Step;
-pub use stock::{Draw, Item, Lot, NewStock, Sort};
+pub use stock::{Draw, Item, Lot, NewStock};
 pub use tax::{tax_in, tax_in_typed, tax_on, tax_typed, with_tax};
 pub use tools::{Blade, MonthlyCost, Tool, ToolHours};
 pub use work::{Drying, Interval, Stretch, Time};
@@ -69,6 +73,10 @@ pub struct Shop {
     pub stretches: Vec<Stretch>,
     /// What salvaged lots yielded.
     pub sorts: Vec<Sort>,
+    /// What was thrown out of them beside.
+    pub culls: Vec<Cull>,
+    /// Timber that was looked at.
+    pub finds: BTreeMap<Id, Find>,
     /// Draws and returns.
     pub draws: Vec<Draw>,
     /// What was found on the shelf, or went from it without a build.
@@ -195,6 +203,8 @@ impl Shop {
             Body::Lot(_)
             | Body::Trip(_)
             | Body::Sort(_)
+            | Body::Cull(_)
+            | Body::Find(_)
             | Body::Draw(_)
             | Body::Shelf(_)
             | Body::Stretch(_)
@@ -229,6 +239,11 @@ impl Shop {
                 self.lots.insert(entry, lot);
             }
             Body::Sort(sort) => self.sorts.push(Sort::read(order, sort, &mut tell)),
+            Body::Find(find) => {
+                let find = Find::read(order, find, &mut tell);
+                self.finds.insert(entry, find);
+            }
+            Body::Cull(cull) => self.culls.push(Cull::read(order, cull, &mut tell)),
             Body::Draw(draw) => {
                 let draw = Draw::read(order, draw, &self.lots, self.all_items(), &mut tell);
                 self.draws.push(draw);
@@ -329,6 +344,7 @@ impl Shop {
             || self.stages.contains_key(&what)
             || self.lots.contains_key(&what)
             || self.tools.contains_key(&what)
+            || self.finds.contains_key(&what)
             || self.has_source(Source::Item(what))
     }
 

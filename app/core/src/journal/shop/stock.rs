@@ -139,6 +139,8 @@ pub struct Lot {
     pub mark: Option<Mark>,
     /// From whom or from where.
     pub whence: Option<String>,
+    /// Its species.
+    pub species: Option<String>,
     /// The receipt that it is a line of.
     pub receipt: Option<Id>,
     /// What it bears of that receipt's freight, discount and tax.
@@ -195,6 +197,7 @@ impl Lot {
             new: body.new.as_ref().and_then(|new| NewStock::read(new, tell)),
             mark: body.mark,
             whence: body.whence.clone(),
+            species: body.species.clone(),
             receipt: body.receipt,
             shared: Shared::default(),
             clients_own,
@@ -219,7 +222,7 @@ impl Lot {
 }
 
 impl NewStock {
-    fn read(body: &kinds::NewStock, tell: &mut dyn FnMut(Odd)) -> Option<NewStock> {
+    pub(super) fn read(body: &kinds::NewStock, tell: &mut dyn FnMut(Odd)) -> Option<NewStock> {
         let waste = body.waste.and_then(|dec| share(dec, tell)).unwrap_or(Ratio::ZERO);
         if waste == Ratio::ONE {
             tell(Odd::OutOfRange(Field::Share));
@@ -234,31 +237,6 @@ impl NewStock {
             seen: body.seen.clone(),
             on: body.on,
         })
-    }
-}
-
-/// What a sorting found.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Sort {
-    /// Its place in time.
-    pub order: Order,
-    /// The lot.
-    pub lot: Id,
-    /// Usable, in the lot's unit.
-    pub good: Quantity,
-    /// Thrown out, in the lot's unit.
-    pub culled: Quantity,
-}
-
-impl Sort {
-    pub(super) fn read(order: Order, body: &kinds::Sort, tell: &mut dyn FnMut(Odd)) -> Sort {
-        let mut read = |dec| quantity_or_told(dec, tell).unwrap_or(Quantity::ZERO);
-        Sort { order, lot: body.lot, good: read(body.good), culled: read(body.culled) }
-    }
-
-    /// The entry.
-    pub fn entry(&self) -> Id {
-        self.order.entry
     }
 }
 
@@ -358,7 +336,7 @@ pub(super) fn quantity_or_told(stored: Dec, tell: &mut dyn FnMut(Odd)) -> Option
     read
 }
 
-fn paid(stored: Option<Dec>, tell: &mut dyn FnMut(Odd)) -> Option<Money> {
+pub(super) fn paid(stored: Option<Dec>, tell: &mut dyn FnMut(Odd)) -> Option<Money> {
     let read = money(stored?).filter(|it| !it.is_negative());
     if read.is_none() {
         tell(Odd::OutOfRange(Field::Money));
@@ -367,7 +345,7 @@ fn paid(stored: Option<Dec>, tell: &mut dyn FnMut(Odd)) -> Option<Money> {
 }
 
 /// A share, 0 to 1.
-fn share(stored: Dec, tell: &mut dyn FnMut(Odd)) -> Option<Ratio> {
+pub(super) fn share(stored: Dec, tell: &mut dyn FnMut(Odd)) -> Option<Ratio> {
     let read = Ratio::share(stored.0);
     if read.is_none() {
         tell(Odd::OutOfRange(Field::Share));

@@ -90,6 +90,8 @@ fn groups(view: &View) -> Vec<Rows> {
     let items = items.map(|(id, item)| row(*id, &item.name, Some(Place::Lot(*id))));
     let lots = shop.lots.iter().filter(|(id, _)| away(id));
     let lots = lots.map(|(id, lot)| row(*id, &lot.name, Some(Place::Lot(*id))));
+    let finds = shop.finds.iter().filter(|(id, _)| away(id));
+    let finds = finds.map(|(id, find)| row(*id, &find.name, Some(Place::Find(*id))));
     let people = shop.people.iter().filter(|(id, _)| away(id));
     let people = people.map(|(id, person)| row(*id, &person.name, Some(Place::Person(Some(*id)))));
     let mut stages: Vec<_> = shop.stages.iter().collect();
@@ -101,7 +103,7 @@ fn groups(view: &View) -> Vec<Rows> {
     let (put_away, offered): (Vec<Row>, Vec<Row>) = stages.iter().map(stage).partition(|row| row.away);
     let mut groups = vec![
         Rows { title: words::builds(), rows: builds.rev().collect() },
-        Rows { title: words::stock(), rows: items.chain(lots).collect() },
+        Rows { title: words::stock(), rows: items.chain(lots).chain(finds).collect() },
         Rows { title: words::people(), rows: people.collect() },
         Rows { title: words::stages(), rows: put_away },
         Rows { title: words::stages_offered(), rows: offered },

@@ -10,7 +10,7 @@ use crate::{
     },
     screens::stock::ways::{self, AT_RATE, Answered},
     shell::{Desk, Place, Tab, desk::Phase, desk::View, frame::Places},
-    words::{cost, gaps, salvage as words},
+    words::{across, cost, gaps, salvage as words},
 };
 use benchslate_core::{
     costing::{Books, BuildSaving},
@@ -88,6 +88,7 @@ fn sheet(look: Look) -> AnyView {
         {head}
         {money}
         {look.answered.sum()}
+        <p class="note">{across::left_out()}</p>
         {left_out}
         <h2 class="group">{words::lot_by_lot()}</h2>
         {lots.collect::<Vec<_>>()}

@@ -98,20 +98,24 @@ impl<'a> Say<'a> {
             Rule::OneOffEach => words::one_off_each(),
             Rule::ProfitOnSold { .. } => words::profit(),
             Rule::ItemsAtCost { .. } => words::items_at_cost(),
-            Rule::BuildInstead => words::bought_instead(),
-            Rule::BuildTook => words::money_and_drives(),
-            Rule::BuildOwnTime { .. } => words::own_time(),
-            Rule::BuildSavedFree => words::saved_free(),
-            Rule::BuildSavedAtRate => words::saved_at_rate(),
-            Rule::BuildPaidAnHour { .. } => words::paid_an_hour(),
+            Rule::AcrossSaved { at_rate: false } | Rule::GroupSaved { at_rate: false, .. } => {
+                words::saved_free()
+            }
+            Rule::AcrossSaved { at_rate: true } | Rule::GroupSaved { at_rate: true, .. } => {
+                words::saved_at_rate()
+            }
+            Rule::ChainCost { .. } => crate::words::salvage::the_chain(),
+            Rule::LinkCost { at, .. } => crate::words::salvage::link(*at),
             Rule::Fetched { .. } => words::fetched(),
             Rule::Reclaimed { .. } => words::reclaimed(),
-            Rule::BoughtInstead { .. } => words::bought_instead(),
-            Rule::MoneyAndVehicle { .. } => words::money_and_drives(),
-            Rule::OwnTime { .. } => words::own_time(),
-            Rule::SavedTimeFree { .. } => words::saved_free(),
-            Rule::SavedAtRate { .. } => words::saved_at_rate(),
-            Rule::PaidAnHour { .. } => words::paid_an_hour(),
+            Rule::BuildInstead | Rule::BoughtInstead { .. } => words::bought_instead(),
+            Rule::BuildTook | Rule::MoneyAndVehicle { .. } => words::money_and_drives(),
+            Rule::BuildOwnTime { .. } | Rule::OwnTime { .. } => words::own_time(),
+            Rule::BuildSavedFree | Rule::SavedTimeFree { .. } => words::saved_free(),
+            Rule::BuildSavedAtRate | Rule::SavedAtRate { .. } => words::saved_at_rate(),
+            Rule::AcrossAnHour { .. } | Rule::BuildPaidAnHour { .. } | Rule::PaidAnHour { .. } => {
+                words::paid_an_hour()
+            }
         };
         plain.to_owned()
     }
@@ -139,6 +143,7 @@ impl<'a> Say<'a> {
             | Rule::Side { hours, .. }
             | Rule::BuildOwnTime { hours }
             | Rule::BuildPaidAnHour { hours }
+            | Rule::LinkCost { hours, .. }
             | Rule::Rest { kind: CostKind::Labour | CostKind::Overhead, hours }
             | Rule::Kind { kind: CostKind::Labour | CostKind::Overhead, hours } => Some(self.hours(*hours)),
             Rule::Rest { kind: CostKind::Tools, hours } | Rule::Kind { kind: CostKind::Tools, hours } => {
@@ -445,6 +450,8 @@ pub fn kind(rule: &Rule, shop: &Shop) -> Option<CostKind> {
         Rule::LotMoney { lot }
         | Rule::LotNotDrawn { lot }
         | Rule::LotCost { lot }
+        | Rule::ChainCost { lot }
+        | Rule::LinkCost { lot, .. }
         | Rule::Fetched { lot, .. }
         | Rule::Reclaimed { lot, .. }
         | Rule::MoneyAndVehicle { lot } => Some(kind_of(Source::Lot(*lot), shop)),

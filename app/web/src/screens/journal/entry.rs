@@ -16,7 +16,7 @@ use crate::{
         frame::Places,
         mark::LastMarkHere,
     },
-    words::{common, drying as dries, journal as words, receipts},
+    words::{common, drying as dries, finds, journal as words, receipts},
 };
 use benchslate_core::{
     journal::{
@@ -138,6 +138,8 @@ fn build_of(view: &View, entry: Id) -> Option<Id> {
         | Body::Item(_)
         | Body::Trip(_)
         | Body::Sort(_)
+        | Body::Cull(_)
+        | Body::Find(_)
         | Body::Tool(_)
         | Body::Blade(_)
         | Body::MonthlyCost(_)
@@ -306,10 +308,12 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
         },
         Kind::Tool => Some((words::the_tool(), words::worth_there(), Place::Tool(entry))),
         Kind::MonthlyCost => Some((words::the_months(), words::borne_there(), Place::Months)),
+        Kind::Find => Some((finds::find(), finds::worth_it(), Place::Find(entry))),
         Kind::Stage
         | Kind::Item
         | Kind::Trip
         | Kind::Sort
+        | Kind::Cull
         | Kind::Shelf
         | Kind::Expense
         | Kind::Note

@@ -36,6 +36,8 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
         Body::Drying(drying) => it.drying(drying),
         Body::Trip(trip) => it.trip(trip),
         Body::Sort(sort) => it.sort(sort),
+        Body::Cull(cull) => it.cull(cull),
+        Body::Find(find) => it.find(find),
         Body::Shelf(shelf) => look(view, shelf),
         Body::Build(build) => vec![
             (Label::Name, build.title.clone()),
@@ -319,6 +321,7 @@ impl Facts<'_> {
             (Label::Yield, self.share(it.expected_yield)),
             (Label::Mark, it.mark.map(cautions::of_mark).unwrap_or_default().to_owned()),
             (Label::Whence, it.whence.clone().unwrap_or_default()),
+            (Label::Species, it.species.clone().unwrap_or_default()),
             (Label::By, it.by.map(words::supplied_by).unwrap_or_default().to_owned()),
             (Label::NewPrice, new.map(|new| self.money(Some(new.price))).unwrap_or_default()),
             (Label::Waste, new.map(|new| self.share(new.waste)).unwrap_or_default()),
@@ -362,6 +365,41 @@ impl Facts<'_> {
             (Label::Of, gaps::name(self.view.shop, Source::Lot(it.lot))),
             (Label::Good, amount(it.good)),
             (Label::Culled, amount(it.culled)),
+            (Label::Link, it.link.map(words::link).unwrap_or_default().to_owned()),
+        ]
+    }
+
+    fn find(&self, it: &kinds::Find) -> Vec<Fact> {
+        let rough = Quantity::from_decimal(it.rough.0);
+        let rough = rough.map(|rough| units::amount_short(self.tongue(), rough, it.unit, None));
+        let (cases, new) = ([it.cases.badly, it.cases.usually, it.cases.well], it.new.as_ref());
+        let shares = cases.map(|case| self.share(Some(case.usable))).join(" / ");
+        let minutes = cases.map(|case| case.minutes.to_string()).join(" / ");
+        vec![
+            (Label::Name, it.name.clone()),
+            (Label::Whence, it.whence.clone().unwrap_or_default()),
+            (Label::Species, it.species.clone().unwrap_or_default()),
+            (Label::Rough, rough.unwrap_or_else(|| self.plain(Some(it.rough)))),
+            (Label::Boards, it.boards.map(|boards| boards.to_string()).unwrap_or_default()),
+            (Label::Asked, self.money(it.asked)),
+            (Label::Fee, self.money(it.fee)),
+            (Label::Km, self.plain(it.km)),
+            (Label::Yield, shares),
+            (Label::Minutes, minutes),
+            (Label::NewPrice, new.map(|new| self.money(Some(new.price))).unwrap_or_default()),
+            (Label::Waste, new.map(|new| self.share(new.waste)).unwrap_or_default()),
+            (Label::Mark, it.mark.map(cautions::of_mark).unwrap_or_default().to_owned()),
+            (Label::Lot, it.lot.map(|lot| gaps::name(self.view.shop, Source::Lot(lot))).unwrap_or_default()),
+        ]
+    }
+
+    fn cull(&self, it: &kinds::Cull) -> Vec<Fact> {
+        let unit = self.view.shop.lots.get(&it.lot).map_or(Unit::Each, |lot| lot.unit);
+        vec![
+            (Label::Of, gaps::name(self.view.shop, Source::Lot(it.lot))),
+            (Label::Quantity, amount(self.view, it.quantity, unit, Source::Lot(it.lot))),
+            (Label::Link, it.link.map(words::link).unwrap_or_default().to_owned()),
+            (Label::Unexpected, if it.unexpected { words::yes_no(true).to_owned() } else { String::new() }),
         ]
     }
 

@@ -157,12 +157,8 @@ fn said(view: &View, entry: Id) -> Said {
             Said { under, ..plain(words::comma(&name, &rough)) }
         }
         Body::Trip(it) => plain(words::km(&view.tongue.number(&it.km.plain()))),
-        Body::Sort(it) => {
-            let unit = view.shop.lots.get(&it.lot).map_or(Unit::Each, |lot| lot.unit);
-            let amount = |typed| facts::amount(view, typed, unit, Source::Lot(it.lot));
-            let found = words::good_and_culled(&amount(it.good), &amount(it.culled));
-            Said { under: vec![found], ..plain(gaps::name(view.shop, Source::Lot(it.lot))) }
-        }
+        Body::Sort(_) | Body::Cull(_) => sorted(view, body),
+        Body::Find(it) => plain(words::comma(&it.name, it.whence.as_deref().unwrap_or_default())),
         Body::Shelf(it) => look(view, it),
         Body::BuyLine(it) => {
             let under = it.bought.map(|_| crate::words::buying::is_bought().to_owned()).into_iter().collect();
@@ -352,4 +348,26 @@ fn put_right(view: &View, entry: Id, today: Day) -> Option<String> {
         }
     }
     Some(words::corrected(&near(view, Instant(at.div_euclid(1000)), today)))
+}
+
+/// A sorting or a cull.
+fn sorted(view: &View, body: &Body) -> Said {
+    let amount = |lot: Id, typed| {
+        let unit = view.shop.lots.get(&lot).map_or(Unit::Each, |lot| lot.unit);
+        facts::amount(view, typed, unit, Source::Lot(lot))
+    };
+    let name = |lot: Id| gaps::name(view.shop, Source::Lot(lot));
+    let kind = words::kind(body.kind()).to_owned();
+    match body {
+        Body::Sort(it) => {
+            let found = words::good_and_culled(&amount(it.lot, it.good), &amount(it.lot, it.culled));
+            Said { under: vec![found], kind, what: name(it.lot), ..Said::default() }
+        }
+        Body::Cull(it) => {
+            let under = it.unexpected.then(|| words::not_to_be_expected().to_owned());
+            let what = words::comma(&name(it.lot), &amount(it.lot, it.quantity));
+            Said { under: under.into_iter().collect(), kind, what, ..Said::default() }
+        }
+        _ => Said::default(),
+    }
 }

@@ -1,6 +1,9 @@
 //! Stock: the shelf, what comes in, what is used, what comes back.
 
+mod across;
+mod chain;
 mod expense;
+pub mod finds;
 pub mod form;
 mod give_back;
 mod lot;
@@ -15,7 +18,10 @@ pub mod usable;
 pub mod use_stock;
 pub mod ways;
 
+pub use across::AcrossSheet;
+pub use chain::ChainSheet;
 pub use expense::ExpenseSheet;
+pub use finds::{FindSheet, NewFindSheet};
 pub use give_back::ReturnSheet;
 pub use lot::LotSheet;
 pub use new_lot::{NewLotSheet, spread};

@@ -10,16 +10,16 @@ use crate::{
         message::Message,
         sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
         shelf_row::{Shelf, ShelfRow, ShelfText},
-        sum_row::Leads,
+        sum_row::{Group, Leads},
     },
     screens::trouble::Troubles,
     shell::{Desk, Place, frame::Places, mark::LastMarkHere},
-    words::{buying, gaps, receipts, shelf, stock as words},
+    words::{across, buying, finds as find_words, gaps, receipts, shelf, stock as words},
 };
 use benchslate_core::measure::InOrder;
 use benchslate_core::{
     costing::{Flag, ShelfLine},
-    journal::kinds::Source,
+    journal::kinds::{Origin, Source},
     measure::Money,
 };
 
@@ -56,6 +56,7 @@ pub fn StockSheet() -> impl IntoView {
                     below=Signal::derive(move || Some(words::more_rows(found.read().len())))
                 >
                     {move || list(found.get(), rows.read().is_empty(), &text.get())}
+                    {move || finds(desk)}
                 </Read>
             </Above>
             <Below>
@@ -68,6 +69,22 @@ pub fn StockSheet() -> impl IntoView {
             </Below>
         </Sheet>
     }
+}
+
+/// Timber that was looked at and is not home.
+fn finds(desk: Desk) -> AnyView {
+    let open = desk.read(super::finds::open);
+    let row = |(id, name): (benchslate_core::journal::Id, String)| {
+        let leads = Leads::To(Place::Find(id).href());
+        view! { <RowLink label=name end=find_words::worth_it().to_owned() leads/> }
+    };
+    let title = (!open.is_empty()).then(|| view! { <Group title=find_words::not_home_yet().to_owned()/> });
+    let salvaged = desk.read(|view| view.shop.lots.values().any(|lot| lot.origin == Origin::Salvaged));
+    let across = salvaged.then(|| {
+        let leads = Leads::To(Place::Across.href());
+        view! { <RowLink label=across::title().to_owned() end=across::by_source_and_species().to_owned() leads/> }
+    });
+    view! { {title}{open.into_iter().map(row).collect::<Vec<_>>()}{across} }
 }
 
 fn find_field(text: RwSignal<String>) -> AnyView {
@@ -94,6 +111,7 @@ fn keys(desk: Desk, empty: bool) -> AnyView {
                     kind=KeyKind::Filled
                     href=Place::NewLot.href()
                 />
+                <KeyLink label=find_words::worth_it().to_owned() href=Place::NewFind.href()/>
                 <KeyLink
                     label=receipts::receipt_now().to_owned()
                     note=receipts::lines_later().to_owned()
@@ -121,6 +139,7 @@ fn keys(desk: Desk, empty: bool) -> AnyView {
                 note=desk.read(|view| buying::lines(view.shop.to_buy().count()))
                 href=Place::Buying.href()
             />
+            <KeyLink label=find_words::worth_it().to_owned() href=Place::NewFind.href()/>
             <KeyLink class="wide" label=words::use_stock().to_owned() kind=KeyKind::Filled href=Place::Use(None).href()/>
         </Keys>
     }

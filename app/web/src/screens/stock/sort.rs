@@ -13,29 +13,37 @@ use crate::{
         field::Cells,
         hatch::Hatch,
         key::{Key, KeyKind},
+        seg::{Choice, Seg, SegKind},
         sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
         sum_row::{Leads, SumRow, SumText},
+        tick_row::TickRow,
     },
-    screens::{cautions, form_keys::leave_key},
+    screens::{
+        cautions,
+        form_keys::leave_key,
+        journal::correct::chosen::{self, LINKS},
+    },
     shell::{
         Desk, Go, Place,
         desk::{Mark, Phase, View},
         frame::Places,
     },
-    words::{common, stock as words},
+    words::{common, journal, stock as words},
 };
 use benchslate_core::measure::InOrder;
 use benchslate_core::{
     costing::{Books, salvage},
     journal::{
         Body, Change, Id, On, Shop, cautions as core_cautions,
-        kinds::{Origin, Sort},
+        kinds::{Cull, Link, Origin, Sort},
     },
     measure::{Quantity, Ratio, marks},
 };
 
 const GOOD: &str = "sort-good";
 const CULLED: &str = "sort-culled";
+const LINK: &str = "sort-link";
+const UNEXPECTED: &str = "sort-unexpected";
 
 /// Salvaged lots of their own, not found empty, latest first.
 pub fn waiting(shop: &Shop) -> Vec<Id> {
@@ -81,7 +89,7 @@ pub fn SortSheet(lot: Id) -> impl IntoView {
                         } else if gone.get() {
                             view! { <p class="note">{words::not_there()}</p> }
                         } else {
-                            body(looks, form, current)
+                            body(desk, lot, looks, form, current)
                         }}
                 </Read>
             </Above>
@@ -123,21 +131,103 @@ fn others(desk: Desk, go: Go, chooses: RwSignal<bool>) -> AnyView {
     view! { {none}{lots.into_iter().map(row).collect::<Vec<_>>()} }
 }
 
-fn body(looks: Memo<Option<Look>>, form: Form, current: RwSignal<&'static str>) -> AnyView {
+fn body(
+    desk: Desk,
+    lot: Id,
+    looks: Memo<Option<Look>>,
+    form: Form,
+    current: RwSignal<&'static str>,
+) -> AnyView {
     pad::focus(GOOD);
     let board = move || looks.get().map(board);
     let unit = Signal::derive(move || {
         looks.read().as_ref().map(|look| look.unit.clone()).filter(|it| !it.is_empty())
     });
     let says = move || looks.get().map(says);
+    let any = Memo::new(move |_| !form.get(CULLED).trim().is_empty());
+    let culls = move || any.get().then(|| of_the_culled(desk, lot, form));
     view! {
         {board}
         <Cells>
             {Cell::number(GOOD, words::good()).unit(unit).padded(current).draw(form)}
             {Cell::number(CULLED, words::culled()).unit(unit).padded(current).draw(form)}
         </Cells>
+        {culls}
         {says}
         {cautions::once_of(core_cautions::sorting())}
+    }
+}
+
+/// How far what is culled had come, and whether anybody could expect it.
+fn of_the_culled(desk: Desk, lot: Id, form: Form) -> AnyView {
+    let choices = LINKS.iter().map(|link| Choice::plain(journal::link(*link))).collect();
+    let chosen = Signal::derive(move || {
+        let link = desk.read(|view| link(view, form, lot));
+        LINKS.iter().position(|it| *it == link).unwrap_or_default()
+    });
+    let choose = move |at: usize| form.set(LINK, at.to_string());
+    let tap = move |()| {
+        let to = if untrack(|| is_on(form)) { "" } else { "1" };
+        form.set(UNEXPECTED, to);
+    };
+    view! {
+        <Seg
+            name=words::how_far().to_owned()
+            kind=SegKind::Modes
+            choices=Signal::stored(choices)
+            chosen
+            on_choose=Callback::new(choose)
+        />
+        <TickRow
+            label=words::unexpected().to_owned()
+            note=words::unexpected_note().to_owned()
+            ticked=Signal::derive(move || is_on(form))
+            on_tap=Callback::new(tap)
+        />
+    }
+}
+
+/// What is chosen; until then its nails were out, and once nothing is unsorted it had been sorted good.
+fn link(view: &View, form: Form, lot: Id) -> Link {
+    let usual = || {
+        let rough = view.shop.lots.get(&lot).and_then(|lot| lot.rough);
+        let told = view.shop.sorts.iter().any(|it| it.lot == lot);
+        if told && rough.is_some_and(|rough| view.shop.is_sorted(lot, rough)) {
+            Link::Milled
+        } else {
+            Link::NailsOut
+        }
+    };
+    chosen::link(&form.get(LINK)).unwrap_or_else(usual)
+}
+
+fn is_on(form: Form) -> bool {
+    form.get(UNEXPECTED) == "1"
+}
+
+/// What was looked at.
+struct Found {
+    lot: Id,
+    on: On,
+    good: Quantity,
+    culled: Quantity,
+    link: Link,
+    unexpected: bool,
+}
+
+impl Found {
+    /// A sorting; what was culled alone of sorted timber, or as nobody could expect, by itself.
+    fn entries(&self) -> Vec<Body> {
+        let Found { lot, on, link, unexpected, .. } = *self;
+        let apart = unexpected || (link == Link::Milled && self.good.is_zero());
+        let (sorted, alone) =
+            if apart { (Quantity::ZERO, self.culled) } else { (self.culled, Quantity::ZERO) };
+        let said = (!sorted.is_zero() && link != Link::NailsOut).then_some(link);
+        let sort = Sort { on, lot, good: self.good.into(), culled: sorted.into(), link: said };
+        let cull = Cull { on, lot, quantity: alone.into(), link: Some(link), unexpected };
+        let sort = (alone.is_zero() || !self.good.is_zero()).then_some(Body::Sort(sort));
+        let cull = (!alone.is_zero()).then_some(Body::Cull(cull));
+        sort.into_iter().chain(cull).collect()
     }
 }
 
@@ -161,9 +251,11 @@ fn look(desk: Desk, lot: Id, form: Form) -> Option<Look> {
     desk.books(|books, view| {
         let thing = Thing::of(view.shop, lot)?;
         let was = books.lot(lot)?.board;
-        let sort =
-            Sort { on: On::Day(view.shop.zone.day(now)), lot, good: good.into(), culled: culled.into() };
-        let with = view.shop.with(&[(Id::of([0xff; 16]), Body::Sort(sort))]);
+        let on = On::Day(view.shop.zone.day(now));
+        let found = Found { lot, on, good, culled, link: link(view, form, lot), unexpected: is_on(form) };
+        let ids = [Id::of([0xfe; 16]), Id::of([0xff; 16])];
+        let entries: Vec<(Id, Body)> = ids.into_iter().zip(found.entries()).collect();
+        let with = view.shop.with(&entries);
         let is = Books::close(&with, now).lot(lot)?.board;
         Some(drawn(view, &thing, &was, &is, [good, culled]))
     })
@@ -178,17 +270,17 @@ fn drawn(
 ) -> Look {
     let tongue = view.tongue;
     let [good, culled] = today;
-    let whole = [is.good, is.culled, is.unsorted].map(thing::number).iter().sum::<f64>();
+    let whole = [is.good, is.out(), is.unsorted].map(thing::number).iter().sum::<f64>();
     let share = |quantity| if whole > 0.0 { thing::number(quantity) / whole } else { 0.0 };
     let part = |cut, quantity, word| (cut, share(quantity), word, tongue.quantity(quantity));
     let parts = vec![
-        part(Cut::Shelf, was.good, words::good()),
+        part(Cut::Shelf, is.good_beside(good), words::good()),
         part(Cut::Today, good, ""),
         part(Cut::CulledToday, culled, ""),
-        part(Cut::Culled, was.culled, words::culled()),
+        part(Cut::Culled, was.out(), words::culled()),
         part(Cut::ToCome, is.unsorted, words::not_yet()),
     ];
-    let from = share(was.good);
+    let from = share(is.good_beside(good));
     let says = words::today_sorted(&tongue.quantity(good), &tongue.quantity(culled));
     let to = from + share(good) + share(culled);
     let sorted = is.yield_so_far.map(|so_far| {
@@ -272,11 +364,14 @@ fn keep(desk: Desk, go: Go, lot: Id, form: Form) {
     if form.is_wrong() {
         return;
     }
-    let entry = desk.fresh();
+    let entries = [desk.fresh(), desk.fresh()];
+    let (chosen_link, unexpected) =
+        (desk.now_read(|view| untrack(|| link(view, form, lot))), untrack(|| is_on(form)));
     desk.act_then(
         move |hand| {
             let on = On::At(hand.shop.zone.when(hand.now));
-            vec![Change::write(entry, Sort { on, lot, good: good.into(), culled: culled.into() })]
+            let found = Found { lot, on, good, culled, link: chosen_link, unexpected };
+            entries.into_iter().zip(found.entries()).map(|(id, body)| Change::write(id, body)).collect()
         },
         move |after| {
             let what = words::sorted(&after.tongue.quantity(good), &after.tongue.quantity(culled));

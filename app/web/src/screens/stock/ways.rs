@@ -141,7 +141,7 @@ fn label(way: usize, red: bool) -> &'static str {
 }
 
 /// In its place, where it can't be said.
-fn lacks(statement: &Statement) -> &'static str {
+pub fn lacks(statement: &Statement) -> &'static str {
     let no_hours = |gap: &Gap| matches!(gap, Gap::NoHours { .. } | Gap::NoOwnHours { .. });
     let nothing_drawn = |gap: &Gap| matches!(gap, Gap::NothingDrawn { .. });
     if statement.gaps.iter().any(nothing_drawn) {

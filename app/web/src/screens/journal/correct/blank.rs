@@ -67,6 +67,8 @@ pub fn blank(view: &View, kind: Kind, of: Option<Id>, bearer: Option<Bearer>, no
         | Kind::Lot
         | Kind::Trip
         | Kind::Sort
+        | Kind::Cull
+        | Kind::Find
         | Kind::Draw
         | Kind::Expense
         | Kind::Note

@@ -4,9 +4,9 @@ use crate::{
     parts::pick::Choosable,
     screens::{hours::choices, journal::line},
     shell::desk::View,
-    words::{common, income, tools},
+    words::{common, income, journal as words, tools},
 };
-use benchslate_core::journal::kinds::{HandedOver, IncomeKind, ToolFrom};
+use benchslate_core::journal::kinds::{HandedOver, IncomeKind, Link, ToolFrom};
 
 /// What is chosen from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -20,6 +20,8 @@ pub enum Choices {
     OneBuild,
     /// Money that came in or will, or none.
     Income,
+    /// How far culled timber had come.
+    Link,
 }
 
 impl Choices {
@@ -37,6 +39,7 @@ impl Choices {
                 builds
             },
             Choices::Income => incomes,
+            Choices::Link => links,
         }
     }
 }
@@ -51,6 +54,8 @@ const INCOME_KINDS: [IncomeKind; 7] = [
     IncomeKind::Other,
 ];
 const TOOL_FROMS: [ToolFrom; 3] = [ToolFrom::Bought, ToolFrom::Supplied, ToolFrom::Lent];
+/// In the order of the chain.
+pub const LINKS: [Link; 3] = [Link::Gathered, Link::NailsOut, Link::Milled];
 const HANDED: [HandedOver; 3] = [HandedOver::Sold, HandedOver::Given, HandedOver::Kept];
 /// The codes of what became of items.
 pub const HANDED_CODES: [&str; 3] = ["sold", "given", "kept"];
@@ -95,6 +100,18 @@ pub fn income_kind_code(kind: IncomeKind) -> String {
 
 pub fn income_kind(code: &str) -> Option<IncomeKind> {
     at(&INCOME_KINDS, code)
+}
+
+fn links(_: &View, _: &str) -> Vec<Choosable> {
+    numbered(LINKS.iter().map(|link| words::link(*link)))
+}
+
+pub fn link_code(link: Link) -> String {
+    code(&LINKS, &link)
+}
+
+pub fn link(code: &str) -> Option<Link> {
+    at(&LINKS, code)
 }
 
 pub fn tool_from_code(from: ToolFrom) -> String {

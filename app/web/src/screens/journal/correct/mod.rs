@@ -5,12 +5,14 @@ pub use stock::covers;
 mod abroad;
 mod blank;
 mod buying;
-mod chosen;
+pub(in crate::screens) mod chosen;
+mod find;
 mod income;
 mod items;
 mod looks;
 mod paid;
 mod rows;
+mod sorted;
 mod stock;
 mod things;
 mod tools;
@@ -88,7 +90,9 @@ pub fn fill(view: &View, body: &Body) -> Option<Vec<(String, String)>> {
         Body::Draw(it) => stock::fill_draw(it),
         Body::Lot(it) => stock::fill_lot(it),
         Body::Item(it) => stock::fill_item(it),
-        Body::Sort(it) => stock::fill_sort(it),
+        Body::Sort(it) => sorted::fill_sort(it),
+        Body::Cull(it) => sorted::fill_cull(it),
+        Body::Find(it) => find::fill_find(it),
         Body::Expense(it) => paid::fill_expense(it),
         Body::Note(it) => things::fill_note(it),
         Body::Drying(it) => return Some(owned(things::fill_drying(view, it))),
@@ -184,7 +188,9 @@ fn specs(body: &Body) -> (Vec<Spec>, bool) {
         Body::Draw(_) => (stock::DRAW.to_vec(), true),
         Body::Lot(it) => (stock::lot_specs(it), false),
         Body::Item(it) => (stock::item_specs(it), false),
-        Body::Sort(_) => (stock::SORT.to_vec(), false),
+        Body::Sort(_) => (sorted::SORT.to_vec(), false),
+        Body::Cull(_) => (sorted::CULL.to_vec(), false),
+        Body::Find(_) => (find::FIND.to_vec(), false),
         Body::Trip(_) => (trip::TRIP.to_vec(), false),
         Body::Expense(_) => (paid::EXPENSE.to_vec(), true),
         Body::Note(_) => (things::NOTE.to_vec(), false),
@@ -240,7 +246,9 @@ pub fn read(desk: Desk, form: Form, entry: Id, before: &Body) -> Option<Body> {
             Body::Draw(it) => stock::draw(&typed, it).into(),
             Body::Lot(it) => stock::lot(&typed, it).into(),
             Body::Item(it) => stock::item(&typed, it).into(),
-            Body::Sort(it) => stock::sort(&typed, it).into(),
+            Body::Sort(it) => sorted::sort(&typed, it).into(),
+            Body::Cull(it) => sorted::cull(&typed, it).into(),
+            Body::Find(it) => find::find(&typed, it).into(),
             Body::Trip(it) => trip::trip(&typed, it).into(),
             Body::Expense(it) => paid::expense(&typed, it).into(),
             Body::Note(it) => things::note(&typed, it).into(),

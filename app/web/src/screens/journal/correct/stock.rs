@@ -1,4 +1,4 @@
-//! Stock put right: draws, lots, items, sortings.
+//! Stock put right: draws, lots, items.
 
 use super::{DAY, How, Spec, Typed, abroad, dec, hundredths, tick};
 use crate::{
@@ -13,7 +13,7 @@ use crate::{
     words::{journal::Label, units},
 };
 use benchslate_core::{
-    journal::kinds::{Draw, Item, Lot, NewStock, Origin, Side, Sort, Source, Use},
+    journal::kinds::{Draw, Item, Lot, NewStock, Origin, Side, Source, Use},
     measure::{Dec, Quantity, Refusal, Unit, marks, number},
 };
 
@@ -26,7 +26,7 @@ pub const DRAW: [Spec; 4] = [
 
 const MARK: &str = "mark";
 
-const LOT: [Spec; 20] = [
+const LOT: [Spec; 21] = [
     ("name", Label::Name, How::Words),
     (DAY, Label::Day, How::Day),
     ("rough", Label::Rough, How::Quantity),
@@ -38,6 +38,7 @@ const LOT: [Spec; 20] = [
     ("tax-back", Label::Back, How::Tick),
     ("yield", Label::Yield, How::Part),
     ("whence", Label::Whence, How::Words),
+    ("species", Label::Species, How::Words),
     (MARK, Label::Mark, How::Mark),
     ("for-build", Label::ForBuild, How::Build),
     ("new-price", Label::NewPrice, How::Money),
@@ -59,17 +60,11 @@ const ITEM: [Spec; 7] = [
     (DAY, Label::Day, How::Day),
 ];
 
-pub const SORT: [Spec; 3] = [
-    ("good", Label::Good, How::Quantity),
-    ("culled", Label::Culled, How::Quantity),
-    (DAY, Label::Day, How::Day),
-];
-
 const MOST_NAME: usize = 80;
 
 /// Only old timber bears a treatment mark.
 pub fn lot_specs(it: &Lot) -> Vec<Spec> {
-    LOT.into_iter().filter(|(field, _, _)| old(it) || *field != MARK).collect()
+    LOT.into_iter().filter(|(field, _, _)| old(it) || ![MARK, "species"].contains(field)).collect()
 }
 
 fn old(it: &Lot) -> bool {
@@ -158,6 +153,7 @@ pub fn fill_lot(it: &Lot) -> Vec<(&'static str, String)> {
         ("tax-back", tick(it.tax_back)),
         ("yield", it.expected_yield.map(number::part_typed).unwrap_or_default()),
         ("whence", it.whence.clone().unwrap_or_default()),
+        ("species", it.species.clone().unwrap_or_default()),
         ("for-build", it.for_build.map(|id| id.to_string()).unwrap_or_default()),
         ("new-price", dec(new.map(|new| new.price))),
         ("new-waste", hundredths(new.and_then(|new| new.waste))),
@@ -199,6 +195,7 @@ pub fn lot(typed: &Typed, before: &Lot) -> Lot {
         mark: choices::mark(&typed.form.now(MARK)).or(before.mark.filter(|_| !old(before))),
         whence: typed.maybe_words("whence", MOST_NAME),
         abroad: abroad::read(typed),
+        species: typed.maybe_words("species", MOST_NAME).or(before.species.clone().filter(|_| !old(before))),
         ..before.clone()
     }
 }
@@ -249,20 +246,6 @@ pub fn item(typed: &Typed, before: &Item) -> Item {
         covers_per: spread.map(|it| it.per),
         oxidises: ticked(typed, "oxidises", before.oxidises),
         food_safe: ticked(typed, "food-safe", before.food_safe),
-        ..before.clone()
-    }
-}
-
-pub fn fill_sort(it: &Sort) -> Vec<(&'static str, String)> {
-    vec![("good", it.good.plain()), ("culled", it.culled.plain())]
-}
-
-pub fn sort(typed: &Typed, before: &Sort) -> Sort {
-    let unit = typed.view.shop.lots.get(&before.lot).map_or(Unit::Each, |lot| lot.unit);
-    Sort {
-        on: typed.on(before.on),
-        good: typed.quantity("good", unit),
-        culled: typed.quantity("culled", unit),
         ..before.clone()
     }
 }

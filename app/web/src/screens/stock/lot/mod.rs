@@ -1,5 +1,6 @@
 //! A lot or an item: what became of it. A salvaged lot has a board and its saving, anything else a plain sheet.
 
+mod expected;
 mod plain;
 mod salvaged;
 

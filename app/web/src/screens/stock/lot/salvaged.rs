@@ -1,12 +1,14 @@
 //! A salvaged lot: the board of what became of it, and what it saved against new, own time counted in three ways.
 
-use super::{Drawn, drawn, drawn_rows, keys};
+use super::{Drawn, drawn, drawn_rows, expected, keys};
 use crate::dom::prelude::*;
 use crate::{
     parts::{
+        answer::RowLink,
         board::{Board, BoardPart, Cut},
         hatch::Hatch,
         sheet::{Above, Below, Hand, HandKind, Head, Read, Sheet},
+        sum_row::Leads,
     },
     screens::{
         cautions,
@@ -16,7 +18,7 @@ use crate::{
             ways::{self, AT_RATE, Answered},
         },
     },
-    shell::{Desk, desk::View, frame::Places, mark::LastMarkHere},
+    shell::{Desk, Place, desk::View, frame::Places, mark::LastMarkHere},
     words::{salvage as words, stock, units},
 };
 use benchslate_core::{
@@ -62,6 +64,8 @@ struct Look {
     one: Option<String>,
     against: Option<String>,
     cost: (Id, String, String),
+    reaches: String,
+    expected: Option<(Id, Vec<[String; 3]>)>,
     drawn: Vec<Drawn>,
     remarks: Remarks,
 }
@@ -99,6 +103,8 @@ fn look(books: &Books, view: &View, thing: &Thing, way: usize) -> Option<Look> {
             .map(|one| words::one_comes_to(&units::each_one(thing.unit, None), &tongue.money(one.rounded()))),
         against: saving.new.as_ref().map(|new| words::against(&tongue.day_year(new.on))),
         cost: (id, book.cost.money().map(|it| tongue.money(it)).unwrap_or_default(), cost_path),
+        reaches: reaches(view, thing, &book),
+        expected: expected::rows(books, view, id, thing),
         drawn: drawn(books, view, thing),
         remarks: told(say, statement, &book),
     })
@@ -109,6 +115,12 @@ fn drawn_so_far(view: &View, thing: &Thing, book: &LotBook) -> String {
         return words::counted_on_what_is_used().to_owned();
     }
     words::on_drawn(&thing.amount(view.tongue, book.board.drawn))
+}
+
+/// `69 of 140 bd ft in the piece`.
+fn reaches(view: &View, thing: &Thing, book: &LotBook) -> String {
+    let first = book.chain.links.first().map(|it| thing.amount_short(view.tongue, it.quantity));
+    words::reaches(&view.tongue.quantity(book.board.drawn), &first.unwrap_or_default())
 }
 
 /// Gaps of the figure and of the lot, each once; kinds that no entry tells of yet are named as such.
@@ -134,6 +146,7 @@ fn plank(view: &View, thing: &Thing, book: &LotBook) -> Plank {
         (Cut::Shelf, board.on_shelf, words::shelf()),
         (Cut::ToCome, board.unsorted, stock::not_yet()),
         (Cut::Culled, board.culled, stock::culled()),
+        (Cut::Culled, board.lost, stock::lost()),
     ];
     let whole: f64 = parts.iter().map(|(_, quantity, _)| thing::number(*quantity)).sum();
     let part = |(cut, quantity, word)| {
@@ -148,8 +161,8 @@ fn plank(view: &View, thing: &Thing, book: &LotBook) -> Plank {
         name: stock::board_name(&gathered, &parts.iter().map(|it| (it.2, it.3.as_str())).collect::<Vec<_>>()),
         gathered,
         sound: (sound > 0.0 && board.unsorted.is_zero())
-            .then(|| (sound, words::sound(&tongue.quantity(board.good), so_far.as_deref()))),
-        broken: !board.culled.is_zero(),
+            .then(|| (sound, words::sound(&tongue.quantity(board.found_good()), so_far.as_deref()))),
+        broken: !board.out().is_zero(),
         parts,
     }
 }
@@ -169,6 +182,12 @@ fn sheet(look: Look) -> AnyView {
         {look.answered.sum()}
         {against}
         {super::cost_link(lot, figure, path, words::in_two_pools())}
+        <RowLink
+            label=words::the_chain().to_owned()
+            end=look.reaches
+            leads=Leads::To(Place::Chain(lot).href())
+        />
+        {look.expected.map(expected::draw)}
         {cost::remarks(look.remarks)}
         {drawn_rows(look.drawn)}
         {cautions::once(Signal::derive(move || desk.read(|view| cautions::of_thing(view, lot))))}

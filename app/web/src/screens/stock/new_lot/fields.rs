@@ -2,6 +2,7 @@
 
 use super::{
     super::{
+        finds,
         form::{Cell, Form},
         tax, usable,
     },
@@ -18,7 +19,7 @@ use crate::{
     },
     screens::{cautions, first_amount, journal::correct::trip},
     shell::{Desk, Place, desk::View},
-    words::{cautions as caution_words, gaps, lots as words, receipts, units},
+    words::{cautions as caution_words, finds as find_words, gaps, lots as words, receipts, units},
 };
 use benchslate_core::{
     costing::Gap,
@@ -40,7 +41,7 @@ pub fn fields(desk: Desk, form: Form, origin: Origin, purpose: Use) -> AnyView {
         {name(desk, form, purpose)}
         <Cells>
             {came(desk, form, origin, purpose)}
-            {money(desk, form, origin)}
+            {money(desk, form, origin, purpose)}
             {Cell::words(plan::DAY, words::day()).hint(words::day_hint()).draw(form)}
         </Cells>
         {(origin == Origin::Salvaged).then(|| tax_comes_to(desk, form))}
@@ -48,6 +49,7 @@ pub fn fields(desk: Desk, form: Form, origin: Origin, purpose: Use) -> AnyView {
         {(origin == Origin::Salvaged).then(|| km_rate(desk, form))}
         {(origin == Origin::Salvaged).then(|| drive(desk, form))}
         {move || comes_to(desk, form)}
+        {(origin == Origin::Salvaged && timber).then(|| finds::worth::worth(desk, form))}
         {matches!(origin, Origin::Salvaged | Origin::Bought).then(|| tax_back(desk, form))}
         {(purpose == Use::Consumable).then(|| finish(desk, form))}
         {timber.then(|| got_for(desk, form))}
@@ -168,7 +170,7 @@ fn came(desk: Desk, form: Form, origin: Origin, purpose: Use) -> AnyView {
     view! { {rough}{of_item} }
 }
 
-fn money(desk: Desk, form: Form, origin: Origin) -> AnyView {
+fn money(desk: Desk, form: Form, origin: Origin, purpose: Use) -> AnyView {
     let in_money = first_amount::beside(desk);
     let amount = move |field, label| Cell::number(field, label).unit(in_money);
     match origin {
@@ -197,6 +199,7 @@ fn money(desk: Desk, form: Form, origin: Origin) -> AnyView {
                 {Cell::number(plan::NEW_TAX, words::new_tax()).of("%").draw(form)}
                 {Cell::words(plan::TAX, words::tax()).hint(words::tax_hint()).draw(form)}
                 {Cell::words(plan::WHENCE, words::whence()).draw(form)}
+                {(purpose == Use::Timber).then(|| Cell::words(plan::SPECIES, find_words::species()).draw(form))}
             }
         }
     }

@@ -1,7 +1,7 @@
 //! A new lot: one screen of ruled cells. What is typed is kept; only a name and a quantity are asked for.
 
 pub(in crate::screens) mod fields;
-mod plan;
+pub(in crate::screens) mod plan;
 
 pub use plan::spread;
 

@@ -34,6 +34,7 @@ pub const NEW: &str = "lot-new";
 pub const WASTE: &str = "lot-waste";
 pub const NEW_TAX: &str = "lot-new-tax";
 pub const WHENCE: &str = "lot-whence";
+pub const SPECIES: &str = "lot-species";
 pub const DAY: &str = "lot-day";
 pub const TIN: &str = "lot-tin";
 pub const LOW: &str = "lot-low";
@@ -160,10 +161,19 @@ impl Reader<'_> {
             self.wrong(NAME, words::long_name());
             return None;
         }
-        let known = self.item(&name);
+        let plan = self.plan_of(&name)?;
+        (!name.is_empty()).then_some(plan)
+    }
+
+    /// The same before it has a name.
+    pub fn plan_unnamed(&self) -> Option<Plan> {
+        self.plan_of(self.form.get(NAME).trim())
+    }
+
+    fn plan_of(&self, name: &str) -> Option<Plan> {
+        let known = self.item(name);
         let came = self.came(known);
-        let lot = self.lot(&name, known, &came?)?;
-        (!name.is_empty()).then_some(lot)
+        self.lot(name, known, &came?)
     }
 
     /// The item of that name, for what is kept by the item.
@@ -342,6 +352,8 @@ impl Reader<'_> {
             whence: Some(self.form.get(WHENCE).trim().to_owned())
                 .filter(|it| !it.is_empty())
                 .or_else(|| receipt.and_then(|receipt| receipt.whence.clone())),
+            species: Some(self.form.get(SPECIES).trim().to_owned())
+                .filter(|it| !it.is_empty() && salvaged && purpose == Use::Timber),
             mark: mark(self.form).filter(|_| salvaged && purpose == Use::Timber),
         };
         let item = new_item.map(|item| (item_id, item));

@@ -6,6 +6,7 @@ mod side;
 mod slots;
 
 pub use pick::{bearers, title};
+pub use slots::stroke;
 
 use super::{
     form::Form,
