@@ -9,9 +9,9 @@ use super::saving::{Saving, saving};
 use crate::{
     costing::{Books, Gap, Hours, Part, Rule, Statement, Value, stock::LotAccount},
     journal::{Id, kinds::Origin},
-    measure::{InOrder, Money, fixed},
+    measure::{InOrder, Map, Money, fixed},
 };
-use std::{cmp::Reverse, collections::BTreeMap};
+use std::cmp::Reverse;
 
 /// By what lots are put together.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -53,7 +53,7 @@ pub struct Across {
 impl Books {
     /// Every salvaged lot of which something was drawn or lost, put together. None: there is none.
     pub fn across(&self, by: By) -> Option<Across> {
-        let mut together: BTreeMap<Option<&str>, Vec<(Id, Saving)>> = BTreeMap::new();
+        let mut together: Map<Option<&str>, Vec<(Id, Saving)>> = Map::new();
         for (id, lot) in self.stock.lots.iter().filter(|(_, lot)| lot.facts.origin == Origin::Salvaged) {
             let saving = saving(self, lot);
             if !saving.at_rate.gaps.iter().any(|gap| matches!(gap, Gap::NothingDrawn { .. })) {

@@ -76,7 +76,7 @@ pub struct Shop {
     /// What was thrown out of them beside.
     pub culls: Vec<Cull>,
     /// Timber that was looked at.
-    pub finds: BTreeMap<Id, Find>,
+    pub finds: Map<Id, Find>,
     /// Draws and returns.
     pub draws: Vec<Draw>,
     /// What was found on the shelf, or went from it without a build.
