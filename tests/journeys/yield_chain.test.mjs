@@ -17,6 +17,7 @@ async function maple(thumb) {
     await thumb.choose("Worked for", "gymnasium maple");
     await thumb.tap("Keep hours");
     await thumb.kept("reclaim");
+    await thumb.key(/^hours/i).waitFor();
     await sort(thumb, { good, culled });
   }
   await thumb.tap(/^Use/);
@@ -29,12 +30,14 @@ async function maple(thumb) {
 async function sort(thumb, { good = "", culled = "", link = "", flood = false }) {
   await thumb.place("Stock");
   await thumb.tap("Sort");
+  await thumb.sheet("Sort: gymnasium maple");
   if (good) await thumb.type("good", good);
   await thumb.type("culled", culled);
   if (link) await thumb.tap(link, "how far it had come");
   if (flood) await thumb.tap(/^Not to be expected/);
   await thumb.tap("Keep the sort");
   await thumb.kept(`${good || "0"} good, ${culled} culled`);
+  await thumb.sheet("gymnasium maple");
 }
 
 async function chain(thumb) {

@@ -74,11 +74,10 @@ impl Rule {
             Rule::TrueCost => Step("true".into()),
             Rule::Kind { kind, .. } => Step(kind.code().into()),
             Rule::Stage { stage, .. } => of("stage", stage),
-            Rule::Drawn { source: Source::Lot(lot), .. } | Rule::Held { source: Source::Lot(lot), .. } => {
-                of("lot", lot)
-            }
-            Rule::Drawn { source: Source::Item(item), .. }
-            | Rule::Held { source: Source::Item(item), .. } => of("item", item),
+            Rule::Drawn { source, .. } | Rule::Held { source, .. } => match source {
+                Source::Lot(lot) => of("lot", lot),
+                Source::Item(item) => of("item", item),
+            },
             Rule::Spent => Step("spent".into()),
             Rule::UsedUp => Step("used".into()),
             Rule::UsedUpByKind => Step("used-by-kind".into()),
