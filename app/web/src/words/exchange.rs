@@ -50,7 +50,7 @@ pub fn since_then(tongue: &Tongue, count: usize, ever: bool) -> String {
 
 /// In place of where the only copy is, while a file is put together.
 pub fn being_saved() -> &'static str {
-    "Putting the journal and its photos into one file."
+    "Putting journal and photos into one file."
 }
 
 /// The key that stops long work.
@@ -113,7 +113,7 @@ pub fn title() -> &'static str {
 
 /// The name of what is looked for.
 pub fn from_where() -> &'static str {
-    "benchslate-….zip, or journal.jsonl"
+    "the ZIP of a backup, or journal.jsonl"
 }
 
 /// Before a file is chosen.

@@ -11,11 +11,11 @@ use super::{
 use crate::{
     exchange::jsonl::{self, Incoming},
     journal::Journal,
-    measure::limits,
+    measure::{InOrder, limits},
 };
 use miniz_oxide::inflate::decompress_to_vec_with_limit;
 use rawzip::{CompressionMethod, ReaderAt, ZipArchive, ZipArchiveEntryWayfinder, ZipLocator};
-use std::{collections::BTreeMap, ops::Range};
+use std::{collections::BTreeSet, ops::Range};
 
 /// Longest record of a part that is read, in bytes: ours have 130.
 const RECORD: usize = 8_192;
@@ -139,7 +139,7 @@ fn parts(zip: ZipArchive<Held>, buffer: &mut [u8]) -> Result<Contents, Bad> {
     let of_file = |why| Bad { at: At::File, why };
     let list = zip.directory_offset();
     let most = limits::MOST_BACKUP_PHOTOS.saturating_add(3);
-    let mut found: BTreeMap<Name, Place> = BTreeMap::new();
+    let (mut found, mut names) = (Vec::new(), BTreeSet::new());
     let mut entries = zip.entries(buffer);
     let mut count = 0_u64;
     while let Some(entry) = entries.next_entry().map_err(|_error| of_file(Why::Damaged))? {
@@ -166,40 +166,45 @@ fn parts(zip: ZipArchive<Held>, buffer: &mut [u8]) -> Result<Contents, Bad> {
             way: entry.wayfinder(),
         };
         place.sensible(&name).map_err(bad)?;
-        if found.insert(name, place).is_some() {
+        if !names.insert(name.text()) {
             return Err(bad(Why::Twice));
         }
+        found.push((name, place));
     }
     if count != zip.entries_hint() {
         return Err(of_file(Why::Damaged));
     }
     apart(&mut found, list)?;
-    let missing = |name: &str| Bad { at: At::Part(name.to_owned()), why: Why::Missing };
-    let manifest = found.remove(&Name::Manifest).ok_or_else(|| missing(name::MANIFEST))?;
-    let journal = found.remove(&Name::Journal).ok_or_else(|| missing(name::JOURNAL))?;
-    let photo = |(name, place)| match name {
-        Name::Photo(name) => Some(PhotoAt { name, place }),
-        Name::Manifest | Name::Journal => None,
-    };
-    let photos = found.into_iter().filter_map(photo).collect();
-    Ok(Contents { zip, manifest, journal, photos })
+    sorted(zip, found)
 }
 
 /// Where each part ends at the latest; none lies over another, or over the list.
-fn apart(found: &mut BTreeMap<Name, Place>, list: u64) -> Result<(), Bad> {
-    let begins: BTreeMap<u64, String> = found.iter().map(|(name, it)| (it.from, name.text())).collect();
-    if begins.len() != found.len() || begins.keys().any(|from| *from >= list) {
-        return Err(Bad { at: At::File, why: Why::Overlaps });
-    }
-    for (name, place) in found {
-        let after = (std::ops::Bound::Excluded(place.from), std::ops::Bound::Unbounded);
-        place.to = begins.range(after).next().map_or(list, |(next, _)| *next);
-        let packed = place.way.compressed_size_hint();
-        if place.from.saturating_add(packed) > place.to {
+fn apart(found: &mut [(Name, Place)], list: u64) -> Result<(), Bad> {
+    found.order_by_key(|(_, place)| place.from);
+    let mut next = list;
+    for (name, place) in found.iter_mut().rev() {
+        place.to = next;
+        next = place.from;
+        if place.from.saturating_add(place.way.compressed_size_hint()) >= place.to {
             return Err(Bad { at: At::Part(name.text()), why: Why::Overlaps });
         }
     }
     Ok(())
+}
+
+fn sorted(zip: ZipArchive<Held>, found: Vec<(Name, Place)>) -> Result<Contents, Bad> {
+    let (mut manifest, mut journal, mut photos) = (None, None, Vec::new());
+    for (name, place) in found {
+        match name {
+            Name::Manifest => manifest = Some(place),
+            Name::Journal => journal = Some(place),
+            Name::Photo(name) => photos.push(PhotoAt { name, place }),
+        }
+    }
+    let missing = |name: &str| Bad { at: At::Part(name.to_owned()), why: Why::Missing };
+    let manifest = manifest.ok_or_else(|| missing(name::MANIFEST))?;
+    let journal = journal.ok_or_else(|| missing(name::JOURNAL))?;
+    Ok(Contents { zip, manifest, journal, photos })
 }
 
 impl Contents {
@@ -228,7 +233,7 @@ impl Backup {
         self.journal.range()
     }
 
-    /// Its photos, in the order of their hashes.
+    /// Its photos, as they lie in it.
     pub fn photos(&self) -> &[PhotoAt] {
         &self.photos
     }
@@ -270,27 +275,36 @@ impl Backup {
     /// Every part of the list is in the manifest, and every part of the manifest in the list.
     fn agrees(&self) -> Result<(), Bad> {
         let bad = |name: &str, why| Err(Bad { at: At::Part(name.to_owned()), why });
-        let mut there: BTreeMap<String, (u64, Option<&str>)> = self
-            .photos
-            .iter()
-            .map(|it| (it.name.text(), (it.place.size, Some(it.name.hash.as_str()))))
-            .collect();
-        there.insert(name::JOURNAL.to_owned(), (self.journal.size, None));
+        let (mut listed, mut order) = (BTreeSet::new(), self.photos.iter().collect::<Vec<_>>());
+        order.order_by(|a, b| a.name.hash.cmp(&b.name.hash));
         for part in &self.manifest.parts {
-            let Some((size, hash)) = there.remove(&part.name) else {
-                let twice = self.manifest.parts.iter().filter(|it| it.name == part.name).count() > 1;
-                let why = if twice { Why::Twice } else { Why::Missing };
-                return bad(&name::shown(part.name.as_bytes()), why);
-            };
-            if size != part.bytes {
-                return bad(&part.name, Why::WrongSize);
+            let shown = || name::shown(part.name.as_bytes());
+            if !listed.insert(part.name.clone()) {
+                return bad(&shown(), Why::Twice);
             }
-            if hash.is_some_and(|hash| hash != part.sha256) {
-                return bad(&part.name, Why::WrongHash);
+            let place = match Name::read(part.name.as_bytes()) {
+                Some(Name::Journal) => Some(&self.journal),
+                Some(Name::Photo(name)) => {
+                    let at = order.binary_search_by(|it| it.name.hash.cmp(&name.hash));
+                    let photo = at.ok().and_then(|at| order.get(at)).filter(|it| it.name == name);
+                    if photo.is_some() && part.sha256 != name.hash {
+                        return bad(&part.name, Why::WrongHash);
+                    }
+                    photo.map(|it| &it.place)
+                }
+                Some(Name::Manifest) | None => None,
+            };
+            match place {
+                None => return bad(&shown(), Why::Missing),
+                Some(place) if place.size != part.bytes => return bad(&part.name, Why::WrongSize),
+                Some(_) => {}
             }
         }
-        if let Some(name) = there.keys().next() {
-            return bad(name, Why::NotListed);
+        if !listed.contains(name::JOURNAL) {
+            return bad(name::JOURNAL, Why::NotListed);
+        }
+        if let Some(photo) = self.photos.iter().find(|it| !listed.contains(&it.name.text())) {
+            return bad(&photo.name.text(), Why::NotListed);
         }
         let (says, found) = (self.manifest.photos, self.photos.len());
         if says == found { Ok(()) } else { bad(name::MANIFEST, Why::WrongCount { says, found }) }

@@ -49,7 +49,8 @@ pub struct Writer {
     sink: Sink,
     at: UtcDateTime,
     manifest: Manifest,
-    photos: BTreeSet<PhotoName>,
+    /// Their hashes.
+    photos: BTreeSet<String>,
 }
 
 impl Default for Packer {
@@ -100,6 +101,14 @@ impl Writer {
         Writer { zip, sink, at, manifest, photos: BTreeSet::new() }
     }
 
+    /// One that has so many bytes behind it already.
+    #[cfg(test)]
+    pub(super) fn behind(saved: When, offset: u64) -> Writer {
+        let mut writer = Writer::new(saved);
+        writer.zip = ZipArchiveWriter::builder().with_offset(offset).build(writer.sink.clone());
+        writer
+    }
+
     /// The journal, first of all parts. `lines`: how many are in it.
     ///
     /// # Errors
@@ -121,7 +130,7 @@ impl Writer {
     /// [`Left`]: nothing was written.
     pub fn photo(&mut self, hash: &str, bytes: &[u8]) -> Result<Vec<u8>, Left> {
         let name = PhotoName::of(hash, bytes).map_err(Left::Spoilt)?;
-        if self.photos.contains(&name) {
+        if self.photos.contains(hash) {
             return Ok(Vec::new());
         }
         if bytes.len() > limits::MOST_PHOTO_FILE_BYTES {
@@ -138,7 +147,7 @@ impl Writer {
             DataDescriptorOutput::new(rawzip::crc32(bytes), size),
         )?;
         self.listed(text, size, hash.to_owned());
-        self.photos.insert(name);
+        self.photos.insert(hash.to_owned());
         Ok(self.sink.taken())
     }
 

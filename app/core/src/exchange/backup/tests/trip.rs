@@ -85,6 +85,22 @@ fn a_journal_beyond_its_limits_does_not_fit() {
     assert_eq!(Writer::new(saved()).journal(&packer.finish(), lines), Err(Left::Full));
 }
 
+#[test]
+fn a_file_of_four_gigabytes_is_full_and_has_kept_room_for_its_end() {
+    use crate::measure::limits::{BACKUP_END_BYTES, MOST_BACKUP_BYTES};
+    let photo = jpeg(9, b"oak");
+    let room = MOST_BACKUP_BYTES - BACKUP_END_BYTES;
+    let put =
+        |offset| Writer::behind(saved(), offset).photo(&hash_of(&photo), &photo).map(|bytes| bytes.len());
+    assert_eq!(put(room - photo.len() as u64 + 1), Err(Left::Full));
+    assert!(put(room - photo.len() as u64).is_ok());
+    assert!(Writer::behind(saved(), room + 1).finish(0).is_ok());
+    // And one that says it is longer is not read.
+    let held = Held { from: MOST_BACKUP_BYTES, bytes: vec![0], length: MOST_BACKUP_BYTES + 1 };
+    let bad = Bad { at: At::File, why: Why::TooLong { bytes: MOST_BACKUP_BYTES + 1 } };
+    assert_eq!(contents(held).map(|_| ()), Err(bad));
+}
+
 /// One letter a megabyte long packs a thousand times, further than is believed: it is kept plain.
 #[test]
 fn a_text_that_packs_too_far_is_kept_as_it_is_and_read_back() {

@@ -102,9 +102,9 @@ pub async fn look(desk: Desk, at: Bringing, run: u32, file: File) -> Result<Foun
         named.contains(hash) || incoming.photos.contains(hash)
     };
     let unnamed = photos.iter().filter(|photo| !names(photo)).count();
-    let inside: BTreeSet<&String> = photos.iter().map(|photo| &photo.name.hash).collect();
+    let inside: BTreeSet<String> = photos.iter().map(|photo| photo.name.hash.clone()).collect();
     let missing =
-        incoming.photos.iter().filter(|hash| !inside.contains(hash) && !here.contains(*hash)).count();
+        incoming.photos.iter().filter(|hash| !inside.contains(*hash) && !here.contains(*hash)).count();
     let all = photos.len();
     let new: Vec<PhotoAt> = photos.into_iter().filter(|photo| !here.contains(&photo.name.hash)).collect();
     let known = all - new.len();
