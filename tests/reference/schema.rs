@@ -8,7 +8,7 @@ use benchslate_core::{
     fixture::fixture,
     journal::{
         Body, Change, Content, Id, Journal, Kind, On, Pen,
-        kinds::{Retired, Same},
+        kinds::{Film, Retired, Same, SeriesEnd, Step},
         line,
     },
     measure::When,
@@ -22,6 +22,7 @@ use std::{
 };
 
 struct Schema {
+    text: Value,
     schemas: Schemas,
     index: SchemaIndex,
 }
@@ -32,9 +33,10 @@ impl Schema {
         let text =
             std::fs::read_to_string(&file).unwrap_or_else(|error| panic!("{}: {error}", file.display()));
         let (mut schemas, mut compiler) = (Schemas::new(), Compiler::new());
-        compiler.add_resource(name, serde_json::from_str(&text).unwrap()).unwrap();
+        let text: Value = serde_json::from_str(&text).unwrap();
+        compiler.add_resource(name, text.clone()).unwrap();
         let index = compiler.compile(name, &mut schemas).unwrap();
-        Schema { schemas, index }
+        Schema { text, schemas, index }
     }
 
     fn fits(&self, value: &Value) -> bool {
@@ -62,8 +64,14 @@ fn lines() -> Vec<String> {
         })
         .collect();
     let (on, id) = (On::At(When::parse("2026-11-20T08:05:00-05:00").unwrap()), |digit| Id::of([digit; 16]));
-    let bodies: [Body; 2] =
-        [Retired { on, what: id(1), back: false }.into(), Same { on, item: id(1), is: id(2) }.into()];
+    let film = Film { on, build: id(1), footage: None, finished: None, published: None, address: None };
+    let bodies: [Body; 5] = [
+        Retired { on, what: id(1), back: false }.into(),
+        Same { on, item: id(1), is: id(2) }.into(),
+        SeriesEnd { on, build: id(1) }.into(),
+        Step::blank(on, id(1), id(2)).into(),
+        film.into(),
+    ];
     let changes: Vec<Change> =
         (3..).zip(bodies).map(|(digit, body)| Change::write(id(digit), body)).collect();
     let mut number = 100;
@@ -81,6 +89,10 @@ fn lines() -> Vec<String> {
 #[test]
 fn real_lines_of_every_kind_fit_the_schema_of_a_line() {
     let schema = Schema::of("journal-line.json");
+    let rules = schema.text["allOf"].as_array().unwrap().iter();
+    let described: BTreeSet<&str> =
+        rules.filter_map(|it| it["if"]["properties"]["kind"]["const"].as_str()).collect();
+    assert_eq!(described, Kind::ALL.iter().map(|kind| kind.code()).collect(), "a body for every kind");
     let mut met = BTreeSet::new();
     for text in lines() {
         let revision = line::read(&text).unwrap();

@@ -92,7 +92,8 @@ pub async fn look(desk: Desk, at: Bringing, run: u32, file: File) -> Result<Foun
             return Err(Nothing::Stopped);
         }
         at.photos.set((done, photos.len()));
-        read(&file, &mut backup, photo).await?;
+        let bytes = download::read_range(&file, photo.range()).await?;
+        backup.photo(photo, bytes)?;
     }
     let store = desk.store().ok_or(Nothing::Store(Failure::Missing))?;
     let here: BTreeSet<String> = store.photo_hashes().await.map_err(Nothing::Store)?.into_iter().collect();
@@ -110,12 +111,6 @@ pub async fn look(desk: Desk, at: Bringing, run: u32, file: File) -> Result<Foun
     let known = all - new.len();
     let source = Some(Source { file, backup: Rc::new(RefCell::new(backup)) });
     Ok(Found { incoming, new, known, missing, unnamed, source })
-}
-
-/// A photo, read and held against its name.
-pub async fn read(file: &File, backup: &mut Backup, photo: &PhotoAt) -> Result<backup::Photo, Nothing> {
-    let bytes = download::read_range(file, photo.range()).await?;
-    Ok(backup.photo(photo, bytes)?)
 }
 
 /// A journal as text: a backup from before photos were in it, or one taken out of its ZIP.

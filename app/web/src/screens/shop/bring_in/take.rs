@@ -7,11 +7,11 @@
 
 use super::{
     Bringing, Step,
-    look::{Found, Nothing, Source, read},
+    look::{Found, Nothing, Source},
 };
 use crate::dom::prelude::*;
 use crate::{
-    platform::picture,
+    platform::{download, picture},
     shell::Desk,
     store::{Appended, Encoded, Failure, NewPhoto, Store},
 };
@@ -98,10 +98,8 @@ async fn last_photos(
 
 /// Read once more, and with its small copy; without one where the browser can't draw it.
 async fn made(Source { file, backup }: &Source, photo: &backup::PhotoAt) -> Result<NewPhoto, Nothing> {
-    let read = {
-        let mut backup = backup.try_borrow_mut().map_err(|_busy| Nothing::Stopped)?;
-        read(file, &mut backup, photo).await?
-    };
+    let bytes = download::read_range(file, photo.range()).await?;
+    let read = backup.try_borrow_mut().map_err(|_busy| Nothing::Stopped)?.photo(photo, bytes)?;
     let media = read.name.kind.media();
     let thumb = picture::thumb_of(&read.bytes, media).await;
     let (width, height) = size_of(&read.bytes).map_or((0, 0), |size| (size.width, size.height));
