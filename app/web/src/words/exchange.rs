@@ -338,7 +338,7 @@ fn why(tongue: &Tongue, why: Why) -> String {
         Why::Packing => "packed in a way that is not taken.",
         Why::PackedTooFar => "would unpack to far more than it should.",
         Why::WrongSize => "is not as long as it says.",
-        Why::WrongSum | Why::WrongHash => "damaged: its bytes are not those that were saved.",
+        Why::WrongSum | Why::WrongHash => "damaged. Its bytes are not those that were saved.",
         Why::Missing => "is missing.",
         Why::NotListed => "is not in the manifest.",
         Why::NoManifest { column } => return ["can’t be read from sign ", &number(column), " on."].concat(),
