@@ -8,7 +8,7 @@ use benchslate_core::{
     fixture::fixture,
     journal::{
         Body, Change, Content, Id, Journal, Kind, On, Pen,
-        kinds::{Film, Retired, Same, SeriesEnd, Step},
+        kinds::{BuyLine, Film, Retired, Same, SeriesEnd, Step},
         line,
     },
     measure::When,
@@ -64,13 +64,17 @@ fn lines() -> Vec<String> {
         })
         .collect();
     let (on, id) = (On::At(When::parse("2026-11-20T08:05:00-05:00").unwrap()), |digit| Id::of([digit; 16]));
+    let what = "screws".to_owned();
+    let buy =
+        BuyLine { on, item: None, what, quantity: None, unit: None, for_build: Some(id(1)), bought: None };
     let film = Film { on, build: id(1), footage: None, finished: None, published: None, address: None };
-    let bodies: [Body; 5] = [
+    let bodies: [Body; 6] = [
         Retired { on, what: id(1), back: false }.into(),
         Same { on, item: id(1), is: id(2) }.into(),
         SeriesEnd { on, build: id(1) }.into(),
         Step::blank(on, id(1), id(2)).into(),
         film.into(),
+        buy.into(),
     ];
     let changes: Vec<Change> =
         (3..).zip(bodies).map(|(digit, body)| Change::write(id(digit), body)).collect();

@@ -341,7 +341,7 @@ fn why(tongue: &Tongue, why: Why) -> String {
         Why::WrongSum | Why::WrongHash => "damaged. Its bytes are not those that were saved.",
         Why::Missing => "is missing.",
         Why::NotListed => "is not in the manifest.",
-        Why::NoManifest { column } => return ["can’t be read from sign ", &number(column), " on."].concat(),
+        Why::NoManifest => "can’t be read as one.",
         Why::NotOurs => "of something else than a backup of Benchslate.",
         Why::Newer { .. } => "saved by a newer Benchslate. Take the newer version here, then bring it in.",
         Why::WrongCount { says, found } => {

@@ -3,7 +3,10 @@
 //! Read in two steps, so that a later version is known for one however it goes on.
 
 use super::{At, Bad, FORMAT, VERSION, Why, name};
-use crate::measure::{When, limits};
+use crate::{
+    journal::object,
+    measure::{When, limits},
+};
 use serde::{Deserialize, Serialize};
 
 /// What a backup says of itself.
@@ -58,25 +61,18 @@ impl Manifest {
 
     pub(super) fn read(bytes: &[u8]) -> Result<Manifest, Bad> {
         let bad = |why| Bad { at: At::Part(name::MANIFEST.to_owned()), why };
-        let text = std::str::from_utf8(bytes).map_err(|_error| bad(Why::NoManifest { column: 1 }))?;
-        let fault = |error: serde_json::Error| bad(Why::NoManifest { column: sign(text, &error) });
-        let head: Head = serde_json::from_str(text).map_err(fault)?;
+        let text = std::str::from_utf8(bytes).map_err(|_error| bad(Why::NoManifest))?;
+        let head: Head = object::read(text).ok_or_else(|| bad(Why::NoManifest))?;
         if head.format != FORMAT {
             return Err(bad(Why::NotOurs));
         }
         if head.version > VERSION {
             return Err(bad(Why::Newer { version: head.version }));
         }
-        let manifest: Manifest = serde_json::from_str(text).map_err(fault)?;
+        let manifest: Manifest = object::read(text).ok_or_else(|| bad(Why::NoManifest))?;
         if manifest.parts.len() > limits::MOST_BACKUP_PHOTOS.saturating_add(1) {
             return Err(bad(Why::TooManyParts));
         }
         Ok(manifest)
     }
-}
-
-/// Where reading stopped, counted through all lines of the text.
-fn sign(text: &str, error: &serde_json::Error) -> usize {
-    let before = text.split('\n').take(error.line().saturating_sub(1));
-    before.map(|line| line.len().saturating_add(1)).fold(error.column(), usize::saturating_add)
 }

@@ -100,10 +100,7 @@ pub enum Why {
     /// It is there, and the manifest knows nothing of it.
     NotListed,
     /// The manifest can't be read.
-    NoManifest {
-        /// Where in it reading stopped, in signs from 1.
-        column: usize,
-    },
+    NoManifest,
     /// The manifest is of something else.
     NotOurs,
     /// Written in a format that this version doesn't know yet.
