@@ -42,7 +42,7 @@ pub struct Saving {
     /// Followed by what shows it.
     pub at: RwSignal<At>,
     /// Counted, so that one that was stopped is not taken for the next.
-    run: StoredValue<u32>,
+    run: RwSignal<u32>,
 }
 
 /// Where it stands.
@@ -80,23 +80,23 @@ pub enum Photos {
 impl Saving {
     /// Nothing is being saved.
     pub fn new() -> Saving {
-        Saving { at: RwSignal::new(At::Rest), run: StoredValue::new(0) }
+        Saving { at: RwSignal::new(At::Rest), run: RwSignal::new(0) }
     }
 
     /// The file is not put together any further.
     pub fn stop(self) {
-        self.run.update_value(|run| *run = run.wrapping_add(1));
+        self.run.set(self.run.get_untracked().wrapping_add(1));
         self.at.set(At::Rest);
     }
 
     fn begun(self) -> u32 {
         self.stop();
         self.at.set(At::UnderWay { done: 0, all: 0 });
-        self.run.get_value()
+        self.run.get_untracked()
     }
 
     fn goes_on(self, run: u32) -> bool {
-        self.run.get_value() == run
+        self.run.get_untracked() == run
     }
 }
 

@@ -2,7 +2,6 @@
 //! but where its photos lie; they are read again when they are taken.
 
 use super::Bringing;
-use crate::dom::prelude::*;
 use crate::{
     platform::download::{self, Unread},
     shell::Desk,

@@ -23,17 +23,18 @@ use crate::{
 use benchslate_core::exchange::backup::Bad;
 use leptos::{html, task::spawn_local};
 use look::{Found, Nothing};
-use std::rc::Rc;
+use send_wrapper::SendWrapper;
+use std::sync::Arc;
 use take::Taken;
 
 /// Where bringing in stands, whatever sheet is on view; provided as context.
 #[derive(Clone, Copy)]
 pub struct Bringing {
-    step: RwSignal<Step, LocalStorage>,
+    step: RwSignal<Step>,
     /// Photos that are done, of how many; 0 of 0: the lines.
     photos: RwSignal<(usize, usize)>,
     /// Counted, so that one that was stopped is not taken for the next.
-    run: StoredValue<u32>,
+    run: RwSignal<u32>,
 }
 
 /// Where it stands.
@@ -42,7 +43,8 @@ enum Step {
     None,
     BeingRead,
     /// Looked through; nothing is taken yet.
-    Holds(Rc<Found>),
+    /// The file in it is this page's own, and never leaves its thread.
+    Holds(Arc<SendWrapper<Found>>),
     Unread(Unread),
     Broken(Bad),
     BeingTaken,
@@ -56,20 +58,20 @@ enum Step {
 impl Bringing {
     /// Nothing is being brought in.
     pub fn new() -> Bringing {
-        let (step, photos) = (RwSignal::new_local(Step::None), RwSignal::new((0, 0)));
-        Bringing { step, photos, run: StoredValue::new(0) }
+        let (step, photos) = (RwSignal::new(Step::None), RwSignal::new((0, 0)));
+        Bringing { step, photos, run: RwSignal::new(0) }
     }
 
     fn begun(self, step: Step) -> u32 {
         self.photos.set((0, 0));
-        self.run.update_value(|run| *run = run.wrapping_add(1));
+        self.run.set(self.run.get_untracked().wrapping_add(1));
         self.step.set(step);
-        self.run.get_value()
+        self.run.get_untracked()
     }
 
     /// Nobody has stopped it.
     fn goes_on(self, run: u32) -> bool {
-        self.run.get_value() == run
+        self.run.get_untracked() == run
     }
 
     fn stop(self) {
@@ -149,7 +151,7 @@ fn look_through(desk: Desk, at: Bringing, input: &web_sys::HtmlInputElement) {
     spawn_local(async move {
         idle::turn().await;
         let looked = look::look(desk, at, run, picked).await;
-        at.ended(run, looked.map_or_else(Step::of, |found| Step::Holds(Rc::new(found))));
+        at.ended(run, looked.map_or_else(Step::of, |found| Step::Holds(Arc::new(SendWrapper::new(found)))));
     });
 }
 
@@ -262,17 +264,15 @@ fn stop(desk: Desk, at: Bringing) -> AnyView {
     view! { <Key class="wide" label=words::stop().to_owned() note kind=KeyKind::Filled on_tap=tap/> }
 }
 
-fn take(desk: Desk, at: Bringing, found: Rc<Found>) -> AnyView {
+fn take(desk: Desk, at: Bringing, found: Arc<SendWrapper<Found>>) -> AnyView {
     let note = desk.now_read(|view| words::so_much(view.tongue, found.incoming.lines.len(), found.new.len()));
-    // Not `Send`, as a callback's own must be.
-    let found = StoredValue::new_local(found);
     let tap = move |()| {
-        let Some(found) = found.try_get_value() else { return };
+        let found = Found::clone(&found);
         let run = at.begun(Step::BeingTaken);
         spawn_local(async move {
             // Said before the work begins.
             idle::turn().await;
-            take::take(desk, at, run, Rc::unwrap_or_clone(found)).await;
+            take::take(desk, at, run, found).await;
         });
     };
     view! {

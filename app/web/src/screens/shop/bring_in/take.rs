@@ -9,7 +9,6 @@ use super::{
     Bringing, Step,
     look::{Found, Nothing, Source},
 };
-use crate::dom::prelude::*;
 use crate::{
     platform::{download, picture},
     shell::Desk,
