@@ -1,8 +1,8 @@
 // The journal of a build, a lot and the shop: newest first, by day; find as you type; correct, strike out, bring back;
 // history on view; notes, and what has no home yet.
 import assert from "node:assert/strict";
-import { readFileSync } from "node:fs";
 import { addLot, BUILD, logHours, openBuild, startBuild, startStage } from "./lib/acts.mjs";
+import { backUp, bringIn, parts } from "./lib/backup.mjs";
 import { journey } from "./lib/journey.mjs";
 import { until } from "./lib/thumb.mjs";
 
@@ -15,21 +15,11 @@ async function written({ thumb }) {
   await thumb.sheet(`Journal, ${BUILD}`);
 }
 
-/** The journal as the file that a backup writes. */
-async function backUp({ page, thumb }) {
-  await thumb.place("Shop");
-  const [download] = await Promise.all([page.waitForEvent("download"), thumb.tap(/^Back up now/)]);
-  return readFileSync(await download.path(), "utf8");
-}
+/** The journal as the file that a backup holds. */
+const journalOf = async (walk) => parts((await backUp(walk)).bytes).get("journal.jsonl").bytes.toString("utf8");
 
 /** A file of revisions brought into a phone. */
-async function bringIn({ page, thumb, go }, text) {
-  await go("bring-in");
-  const [chooser] = await Promise.all([page.waitForEvent("filechooser"), thumb.tap("Choose a file")]);
-  await chooser.setFiles({ name: "journal.jsonl", mimeType: "application/jsonl", buffer: Buffer.from(text) });
-  await thumb.tap(/^Take it/);
-  await thumb.sees(/brought in, and kept/);
-}
+const bringInText = (walk, text) => bringIn(walk, text, { name: "journal.jsonl" });
 
 const linesOnView = (thumb) => thumb.page.getByRole("list", { name: "Lines of the day" }).getByRole("listitem").allInnerTexts();
 
@@ -124,12 +114,12 @@ journey("two corrections of one entry on two phones: both are seen, one tap pick
     await of.thumb.kept("corrected");
   };
   const partner = await elsewhere();
-  await bringIn(partner, await backUp(walk));
+  await bringInText(partner, await journalOf(walk));
   await correct(walk, "3 h");
   await page.clock.fastForward("00:05:00");
   await partner.page.clock.fastForward("00:10:00");
   await correct(partner, "4 h");
-  await bringIn(walk, await backUp(partner));
+  await bringInText(walk, await journalOf(partner));
   await openBuild(thumb);
   await thumb.sees("two versions: one must be picked");
   await thumb.tap(/mill/);
@@ -289,7 +279,7 @@ journey("an expense that is corrected to have the first amount is counted in wha
   await paid(walk);
   const other = await walk.elsewhere();
   const { thumb } = other;
-  await bringIn(other, withoutChoices(await backUp(walk)));
+  await bringInText(other, withoutChoices(await journalOf(walk)));
   await openBuild(thumb);
   await thumb.tap(/paid Hire of a drum sander/);
   await thumb.tap("Correct");
@@ -317,7 +307,7 @@ journey("where no currency can be guessed a corrected expense asks for it", { ph
   await paid(walk);
   const other = await walk.elsewhere();
   const { thumb } = other;
-  await bringIn(other, withoutChoices(await backUp(walk)));
+  await bringInText(other, withoutChoices(await journalOf(walk)));
   await openBuild(thumb);
   await thumb.tap(/paid Hire of a drum sander/);
   await thumb.tap("Correct");

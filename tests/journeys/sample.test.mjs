@@ -68,7 +68,7 @@ journey("it is apart from the maker's own, and goes in one tap", { at: ITS_OWN_D
   await thumb.place("Shop");
   // A file of it is not taken for one of the maker's own.
   const [file] = await Promise.all([page.waitForEvent("download"), thumb.tap(/^Back up now/)]);
-  assert.equal(file.suggestedFilename(), "sample-journal.jsonl");
+  assert.match(file.suggestedFilename(), /^sample-shop-\d{4}-\d\d-\d\d\.zip$/);
   await thumb.tap(/^Sample shop, invented/);
   await thumb.tap(/^Take it away/);
   await thumb.sheet(new RegExp(BUILD));

@@ -12,7 +12,7 @@ use benchslate_core::{
 
 #[test]
 fn no_kept_crasher_stops_the_program() {
-    for file in files("crashers") {
+    for file in files("crashers", "jsonl") {
         let bytes = std::fs::read(&file).unwrap();
         println!("{}", file.display());
         goes_through(&bytes);

@@ -7,16 +7,19 @@
 use super::folder::files;
 use benchslate_core::{
     costing::{Books, OneSide, Rule, Statement, Value},
-    exchange::jsonl,
+    exchange::{
+        backup::{self, Held, Looked},
+        jsonl,
+    },
     journal::{Content, Id, Journal, Shop},
     measure::{Day, Zone},
 };
-use std::fmt::Write;
+use std::{fmt::Write, ops::Range};
 
 #[test]
 fn every_kept_file_folds_to_the_figures_it_was_kept_with() {
-    for file in files("v1") {
-        let bytes = std::fs::read(&file).unwrap();
+    for file in files("v1", "jsonl").into_iter().chain(files("v1", "zip")) {
+        let bytes = lines_of(&std::fs::read(&file).unwrap());
         let figures = std::fs::read_to_string(file.with_extension("figures")).unwrap_or_default();
         assert_eq!(figures_of(&brought(&bytes)), figures, "{}", file.display());
     }
@@ -24,10 +27,32 @@ fn every_kept_file_folds_to_the_figures_it_was_kept_with() {
 
 #[test]
 fn every_kept_file_goes_out_again_to_the_byte() {
-    for file in files("v1") {
-        let bytes = std::fs::read(&file).unwrap();
+    for file in files("v1", "jsonl").into_iter().chain(files("v1", "zip")) {
+        let bytes = lines_of(&std::fs::read(&file).unwrap());
         assert!(jsonl::write(&brought(&bytes)).as_bytes() == bytes, "{}", file.display());
     }
+}
+
+#[test]
+fn every_kept_backup_brings_its_photos() {
+    for file in files("v1", "zip") {
+        let bytes = std::fs::read(&file).unwrap();
+        let piece = |range: Range<u64>| bytes[range.start as usize..range.end as usize].to_vec();
+        let held = Held { from: 0, bytes: bytes.clone(), length: bytes.len() as u64 };
+        let Looked::Contents(contents) = backup::contents(held).unwrap() else {
+            panic!("all of it is there")
+        };
+        let manifest = piece(contents.manifest());
+        let mut read = contents.opened(manifest).unwrap();
+        let photos = read.photos().to_vec();
+        let photos = photos.iter().map(|at| read.photo(at, piece(at.range())).unwrap().name.hash).collect();
+        assert_eq!(backup::named(&brought(&lines_of(&bytes))), photos, "{}", file.display());
+    }
+}
+
+/// The journal of a backup, or a journal as it is.
+fn lines_of(bytes: &[u8]) -> Vec<u8> {
+    if backup::begins(bytes) { backup::journal_of(bytes).unwrap() } else { bytes.to_vec() }
 }
 
 fn brought(bytes: &[u8]) -> Journal {

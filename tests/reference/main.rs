@@ -1,6 +1,7 @@
 //! Checks against published figures, standards and libraries; each names its source.
 
 mod apportion;
+mod backup;
 mod board_feet;
 mod cautions;
 mod cost_sheet;
@@ -17,6 +18,7 @@ mod overhead;
 mod price;
 mod salvage_examples;
 mod sample_shop;
+mod schema;
 mod specific_identification;
 mod spoilage;
 mod tools;

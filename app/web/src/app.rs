@@ -24,6 +24,8 @@ fn Sheets() -> impl IntoView {
     provide_context(screens::UpdateWaits { waits: update::waiting(), later: RwSignal::new(false) });
     provide_context(screens::About(RwSignal::new(None)));
     provide_context(screens::photos::Taking(RwSignal::new(screens::photos::At::Rest)));
+    provide_context(screens::shop::Saving::new());
+    provide_context(screens::shop::Bringing::new());
     provide_context(screens::bench::Goes(RwSignal::new(None)));
     provide_context(screens::drying::Skipped::recalled());
     let query = use_query_map();

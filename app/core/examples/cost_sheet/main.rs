@@ -1,4 +1,4 @@
-//! The figures of an exported journal, as on the phone: `cargo run --example cost_sheet -p benchslate-core -- FILE`.
+//! The figures of a backup or a journal, as on the phone: `cargo run --example cost_sheet -p benchslate-core -- FILE`.
 //!
 //! `--as-of 2026-11-20T15:00:00Z`: the moment that the books are closed at; without it the end of the last day that an
 //! entry is of. `--zone America/Toronto`: the zone that days are cut in; without it UTC. `--json`: a tree instead of a table.
@@ -14,7 +14,7 @@ mod zones;
 
 use benchslate_core::{
     costing::Books,
-    exchange::jsonl,
+    exchange::{backup, jsonl},
     journal::{Journal, Shop},
     measure::{Instant, When, Zone},
 };
@@ -36,8 +36,11 @@ fn main() {
             _ => file = Some(word),
         }
     }
-    let file = file.expect("the path of an exported journal.jsonl");
-    let bytes = std::fs::read(&file).expect("a file that can be read");
+    let file = file.expect("the path of a backup, or of a journal.jsonl");
+    let mut bytes = std::fs::read(&file).expect("a file that can be read");
+    if backup::begins(&bytes) {
+        bytes = backup::journal_of(&bytes).unwrap_or_else(|bad| stop(&format!("{file}: {bad:?}")));
+    }
     let mut journal = Journal::default();
     let incoming =
         jsonl::check_bytes(&journal, &bytes).unwrap_or_else(|bad| stop(&format!("{file}: {bad:?}")));

@@ -7,10 +7,10 @@
 //! A file that has passed through a mail program may open with a byte order mark, end its lines with a
 //! carriage return and a line feed, and hold empty lines: all three are read over, the lines untouched.
 //! Source of the form: JSON Lines, jsonlines.org (common practice); JSON as in RFC 8259.
-//! Not here: photos, which are no lines.
+//! Not here: photos, which are no lines; `backup` has both.
 
 use crate::{
-    journal::{Added, Content, Id, Journal, LineFault, Revision, line, pen::Line},
+    journal::{Added, Body, Content, Id, Journal, LineFault, Revision, line, pen::Line},
     measure::limits,
 };
 use std::collections::BTreeSet;
@@ -42,6 +42,8 @@ pub struct Incoming {
     pub unreadable: usize,
     /// Of the lines to take: written by a clock before 2000 or after 2100. Only their own entries suffer.
     pub wrong_clock: usize,
+    /// Hashes of the photos that any line of the file names, known ones too.
+    pub photos: BTreeSet<String>,
 }
 
 /// A file that brings nothing: where it is broken, and why.
@@ -67,6 +69,11 @@ pub enum BadFile {
     NotText,
     /// The line is no line of a journal.
     Line(LineFault),
+    /// More than [`limits::MOST_LEVELS`] objects and arrays in each other.
+    TooDeep {
+        /// Where the first beyond them begins, counted from 1.
+        column: usize,
+    },
 }
 
 /// The file.
@@ -119,7 +126,11 @@ pub fn check(journal: &Journal, text: &str) -> Result<Incoming, Bad> {
             return Err(Bad { line: number, why: BadFile::TooManyLines });
         }
         let fault = |fault| Bad { line: number, why: BadFile::Line(fault) };
-        file.count(line, &line::read(line).map_err(fault)?);
+        let revision = line::read(line).map_err(fault)?;
+        if let Some(column) = too_deep(line) {
+            return Err(Bad { line: number, why: BadFile::TooDeep { column } });
+        }
+        file.count(line, &revision);
     }
     Ok(file.incoming)
 }
@@ -151,6 +162,9 @@ struct Counted<'a> {
 
 impl<'a> Counted<'a> {
     fn count(&mut self, line: &'a str, revision: &Revision) {
+        if let Content::Body(Body::Photo(photo)) = &revision.content {
+            self.incoming.photos.insert(photo.hash.clone());
+        }
         let id = revision.id;
         let of_id = |seen: &BTreeSet<(Id, &str)>| seen.range((id, "")..).next().is_some_and(|it| it.0 == id);
         let here = self.journal.line(id);
@@ -179,6 +193,25 @@ impl<'a> Counted<'a> {
             self.incoming.wrong_clock = self.incoming.wrong_clock.saturating_add(1);
         }
     }
+}
+
+/// Where a line of JSON has one level more than is taken, counted from 1.
+fn too_deep(line: &str) -> Option<usize> {
+    let (mut depth, mut quoted, mut escaped) = (0_usize, false, false);
+    for (at, byte) in line.bytes().enumerate() {
+        match byte {
+            _ if escaped => escaped = false,
+            b'\\' if quoted => escaped = true,
+            b'"' => quoted = !quoted,
+            b'{' | b'[' if !quoted => depth = depth.saturating_add(1),
+            b'}' | b']' if !quoted => depth = depth.saturating_sub(1),
+            _ => {}
+        }
+        if depth > limits::MOST_LEVELS {
+            return Some(at.saturating_add(1));
+        }
+    }
+    None
 }
 
 /// The number of the line in which this text ends.

@@ -1,12 +1,13 @@
 //! Exchange: the journal out of the program and into it, in open formats. Bytes in, bytes out.
 //!
 //! In: a journal, or a file that someone brings. Out: the file's text, or what it would bring.
-//! As yet: [`jsonl`], the lines of the journal without photos; [`picture`], the size of a picture before it is one;
-//! [`sample`], the sample shop.
+//! As yet: [`backup`], journal and photos in one file; [`jsonl`], the lines alone; [`picture`], the size of a picture
+//! before it is one; [`sample`], the sample shop.
 //!
 //! Never: a line changed, a file half taken, a sentence. Kept by: the property tests beside each format,
 //! the kept files under `tests/loads/stored`, and the lints of this crate.
 
+pub mod backup;
 pub mod jsonl;
 pub mod picture;
 pub mod sample;

@@ -15,6 +15,50 @@ pub struct Size {
     pub height: u32,
 }
 
+/// A kind of picture that a photo is kept as.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Kind {
+    /// JPEG.
+    Jpeg,
+    /// PNG.
+    Png,
+    /// WebP.
+    Webp,
+}
+
+impl Kind {
+    /// Every kind.
+    pub const ALL: [Kind; 3] = [Kind::Jpeg, Kind::Png, Kind::Webp];
+
+    /// As the first bytes of the file say.
+    pub fn of(bytes: &[u8]) -> Option<Kind> {
+        match bytes {
+            [0xFF, 0xD8, ..] => Some(Kind::Jpeg),
+            [0x89, b'P', b'N', b'G', ..] => Some(Kind::Png),
+            [b'R', b'I', b'F', b'F', _, _, _, _, b'W', b'E', b'B', b'P', ..] => Some(Kind::Webp),
+            _ => None,
+        }
+    }
+
+    /// What the name of such a file ends with.
+    pub fn ending(self) -> &'static str {
+        match self {
+            Kind::Jpeg => "jpg",
+            Kind::Png => "png",
+            Kind::Webp => "webp",
+        }
+    }
+
+    /// Its media type (IANA).
+    pub fn media(self) -> &'static str {
+        match self {
+            Kind::Jpeg => "image/jpeg",
+            Kind::Png => "image/png",
+            Kind::Webp => "image/webp",
+        }
+    }
+}
+
 impl Size {
     /// Whether it can be taken: it has pixels, and no more than there is room for.
     pub fn fits(self) -> bool {

@@ -12,8 +12,8 @@ use crate::{
 
 /// What its file is called.
 pub const FILE_NAME: &str = "sample-shop.jsonl";
-/// What its journal is called where somebody saves it: never the name of their own.
-pub const SAVED_NAME: &str = "sample-journal.jsonl";
+/// What the name of its backup begins with where somebody saves it: never as that of their own.
+pub const SAVED_STEM: &str = "sample-shop";
 /// The zone that its days are cut in (IANA).
 pub const ZONE: &str = "America/Toronto";
 

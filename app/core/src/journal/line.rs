@@ -14,7 +14,7 @@ use serde_json::value::RawValue;
 pub const VERSION: u32 = 1;
 
 /// Longest line that is read, in bytes.
-pub const LINE_MAX: usize = 1_000_000;
+pub const LINE_MAX: usize = crate::measure::limits::MOST_LINE_BYTES;
 
 /// Why a line is no line of a journal.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

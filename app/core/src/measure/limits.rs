@@ -39,3 +39,17 @@ pub const PHOTO_SIDE: u32 = 1600;
 pub const THUMB_SIDE: u32 = 224;
 /// Longest caption of a photo, in letters.
 pub const MOST_CAPTION: usize = 200;
+/// Longest line of a journal, in bytes.
+pub const MOST_LINE_BYTES: usize = 1_000_000;
+/// How deep the objects and arrays of a line that is brought in lie in each other; the deepest of ours has five.
+pub const MOST_LEVELS: usize = 20;
+/// Longest backup, in bytes. A ZIP counts in 32 bits; beyond them not every program can read it.
+pub const MOST_BACKUP_BYTES: u64 = 4_000_000_000;
+/// Of these, kept free for what stands behind the photos of a backup: the list of its parts, twice.
+pub const BACKUP_END_BYTES: u64 = 32_000_000;
+/// Most photos in a backup: 16 a day for ten years. A ZIP counts its parts in 16 bits.
+pub const MOST_BACKUP_PHOTOS: usize = 60_000;
+/// Longest `manifest.json` of a backup, in bytes: that of [`MOST_BACKUP_PHOTOS`], and room.
+pub const MOST_MANIFEST_BYTES: usize = 16_000_000;
+/// How many times longer than its packed bytes a part of a backup may be. A journal packs to a tenth.
+pub const MOST_PACKED: u64 = 200;

@@ -67,7 +67,17 @@ pub async fn photo_of(file: &File) -> Result<NewPhoto, NoPhoto> {
     made
 }
 
-async fn decoded(file: &File) -> Result<ImageBitmap, NoPhoto> {
+/// The small one of a photo that is kept already; none where the browser can't draw it.
+pub async fn thumb_of(bytes: &[u8], media: &str) -> Option<Encoded> {
+    let blob = download::blob(media, &js_sys::Uint8Array::from(bytes))?;
+    let bitmap = decoded(&blob).await.ok()?;
+    let whole = Size { width: bitmap.width(), height: bitmap.height() };
+    let made = if whole.fits() { smaller(&bitmap, whole, limits::THUMB_SIDE).await.ok() } else { None };
+    bitmap.close();
+    made
+}
+
+async fn decoded(file: &Blob) -> Result<ImageBitmap, NoPhoto> {
     let window = web_sys::window().ok_or(NoPhoto::NotMade)?;
     let promise = window.create_image_bitmap_with_blob(file).map_err(|_error| NoPhoto::NoPicture)?;
     let bitmap = JsFuture::from(promise).await.map_err(|_error| NoPhoto::NoPicture)?;
@@ -82,7 +92,7 @@ async fn encoded(bitmap: &ImageBitmap) -> Result<NewPhoto, NoPhoto> {
     let full = smaller(bitmap, whole, limits::PHOTO_SIDE).await?;
     let thumb = smaller(bitmap, whole, limits::THUMB_SIDE).await?;
     let hash = Sha256::digest(&full.bytes).iter().map(|byte| format!("{byte:02x}")).collect();
-    Ok(NewPhoto { hash, full, thumb })
+    Ok(NewPhoto { hash, full, thumb: Some(thumb) })
 }
 
 async fn smaller(bitmap: &ImageBitmap, whole: Size, most: u32) -> Result<Encoded, NoPhoto> {

@@ -111,7 +111,7 @@ async fn set_up() -> Option<()> {
     Store::take_away(Which::Sample).await.ok()?;
     let store = Store::open(Which::Sample, |_event| {}).await.ok()?;
     let rows = lines.into_iter().map(|line| NewRow { id: line.id.to_string(), line: line.text });
-    store.merge(rows.collect(), None).await.ok().map(|_kept| ())
+    store.merge(rows.collect(), &[], None).await.ok().map(|_kept| ())
 }
 
 fn enter() {

@@ -87,6 +87,11 @@ impl Act {
         self.ask(store, |it| it.get_all_keys_with_key_and_limit(&beyond(above)?, limit))
     }
 
+    /// All keys, in order.
+    pub(super) fn keys(&self, store: &str) -> Result<Asked, Failure> {
+        self.ask(store, IdbObjectStore::get_all_keys)
+    }
+
     /// A cursor on the last row, or null; its key is read with [`value::whole`].
     pub(super) fn last(&self, store: &str) -> Result<Asked, Failure> {
         let backwards = IdbCursorDirection::Prev;

@@ -113,12 +113,18 @@ impl Store {
         }
     }
 
-    /// Writes lines that came from elsewhere, whatever other windows did: union.
+    /// Writes lines that came from elsewhere, whatever other windows did, and the photos that came with them: union.
     ///
     /// # Errors
     /// As [`Failure`] says; then none of them was kept.
-    pub async fn merge(&self, rows: Vec<NewRow>, bench: Option<String>) -> Result<Appended, Failure> {
-        match self.0.write(None, &rows, &[], bench.as_deref()).await? {
+    pub async fn merge(
+        &self,
+        rows: Vec<NewRow>,
+        photos: &[NewPhoto],
+        bench: Option<String>,
+    ) -> Result<Appended, Failure> {
+        photos::must_fit(photos).await?;
+        match self.0.write(None, &rows, photos, bench.as_deref()).await? {
             Outcome::Kept(appended) => Ok(appended),
             // Never without a known `seq`.
             Outcome::Behind(_) => Err(Failure::Refused),
@@ -174,12 +180,51 @@ impl Store {
         self.0.through(async |door| selfcheck::mend(door).await).await
     }
 
-    /// The bytes of a photo and their type; none: not on this device.
+    /// The bytes of a photo and their type; none: not on this device. Without a small one it is the large one.
     ///
     /// # Errors
     /// As [`Failure`] says.
     pub async fn photo(&self, hash: &str, copy: Copy) -> Result<Option<(Uint8Array, String)>, Failure> {
-        self.0.through(async |door| photos::get(door, hash, copy).await).await
+        let got = self.0.through(async |door| photos::get(door, hash, copy).await).await?;
+        match (got, copy) {
+            (None, Copy::Thumb) => {
+                self.0.through(async |door| photos::get(door, hash, Copy::Full).await).await
+            }
+            (got, _) => Ok(got),
+        }
+    }
+
+    /// The hashes of all photos on this device.
+    ///
+    /// # Errors
+    /// As [`Failure`] says.
+    pub async fn photo_hashes(&self) -> Result<Vec<String>, Failure> {
+        self.0.through(async |door| photos::hashes(door).await).await
+    }
+
+    /// Whether there is room for so many bytes.
+    ///
+    /// # Errors
+    /// [`Failure::Full`].
+    pub async fn has_room(&self, bytes: u64) -> Result<(), Failure> {
+        photos::has_room(bytes).await
+    }
+
+    /// Puts photos in ahead of the lines that name them, which follow by [`Store::merge`].
+    ///
+    /// # Errors
+    /// As [`Failure`] says; then none of these was kept.
+    pub async fn put_photos(&self, photos: &[NewPhoto]) -> Result<(), Failure> {
+        photos::must_fit(photos).await?;
+        self.0.through(async |door| photos::put_ahead(door, photos).await).await
+    }
+
+    /// Takes photos out that were put in ahead of lines that never came.
+    ///
+    /// # Errors
+    /// As [`Failure`] says; they then take up room, and nothing names them.
+    pub async fn take_photos_back(&self, hashes: &[String]) -> Result<(), Failure> {
+        self.0.through(async |door| photos::take_back(door, hashes).await).await
     }
 
     /// The draft under `key`, kept or still on its way.

@@ -1,10 +1,11 @@
 //! Photos and their small copies: bytes under their hash, each in a store of its own, so that lists never touch the
 //! big ones.
 //!
-//! They are put into the transaction of the lines that name them: both are there, or neither. What lies under a hash
-//! is that photo, whoever put it there; nothing is taken out.
+//! They are put into the transaction of the lines that name them: both are there, or neither. A file with more photos
+//! than fit in memory puts them ahead, its lines last; a line never stands without what came with it. What lies under
+//! a hash is that photo, whoever put it there.
 
-use js_sys::{ArrayBuffer, Reflect, Uint8Array};
+use js_sys::{Array, ArrayBuffer, Reflect, Uint8Array};
 use wasm_bindgen::{JsCast, JsValue};
 
 use super::act::Act;
@@ -51,14 +52,20 @@ pub struct NewPhoto {
     pub hash: String,
     /// As it is kept.
     pub full: Encoded,
-    /// As lists show it.
-    pub thumb: Encoded,
+    /// As lists show it; none where none could be made: they show the large one.
+    pub thumb: Option<Encoded>,
 }
 
 /// Whether there is room for them, as far as the browser says. Asked before the transaction: in one that is under
 /// way there is no time to ask.
 pub(super) async fn must_fit(photos: &[NewPhoto]) -> Result<(), Failure> {
-    let needed: usize = photos.iter().map(|photo| photo.full.bytes.len() + photo.thumb.bytes.len()).sum();
+    let small = |photo: &NewPhoto| photo.thumb.as_ref().map_or(0, |thumb| thumb.bytes.len());
+    let needed: usize = photos.iter().map(|photo| photo.full.bytes.len() + small(photo)).sum();
+    has_room(needed as u64).await
+}
+
+/// Whether there is room for so many bytes, as far as the browser says.
+pub(super) async fn has_room(needed: u64) -> Result<(), Failure> {
     if needed == 0 {
         return Ok(());
     }
@@ -66,12 +73,38 @@ pub(super) async fn must_fit(photos: &[NewPhoto]) -> Result<(), Failure> {
     if free.is_some_and(|free| free < needed as f64) { Err(Failure::Full) } else { Ok(()) }
 }
 
+/// Photos alone, ahead of the lines that name them: those of a file that holds more than fits in memory at once.
+pub(super) async fn put_ahead(door: &Door, photos: &[NewPhoto]) -> Result<(), Failure> {
+    let act = door.begin(&[PHOTOS, THUMBS], Mode::Strict)?;
+    put(&act, photos)?;
+    act.ended().await
+}
+
+/// Takes photos out again whose lines did not come after them.
+pub(super) async fn take_back(door: &Door, hashes: &[String]) -> Result<(), Failure> {
+    let act = door.begin(&[PHOTOS, THUMBS], Mode::Strict)?;
+    for hash in hashes {
+        act.delete(PHOTOS, &JsValue::from_str(hash))?;
+        act.delete(THUMBS, &JsValue::from_str(hash))?;
+    }
+    act.ended().await
+}
+
+/// The hashes of all that are here, in order.
+pub(super) async fn hashes(door: &Door) -> Result<Vec<String>, Failure> {
+    let act = door.begin(&[PHOTOS], Mode::Read)?;
+    let keys: Array = act.keys(PHOTOS)?.answered().await?.unchecked_into();
+    Ok(keys.iter().filter_map(|key| key.as_string()).collect())
+}
+
 /// Puts them into a transaction under way.
 pub(super) fn put(act: &Act, photos: &[NewPhoto]) -> Result<(), Failure> {
     for photo in photos {
         let key = JsValue::from_str(&photo.hash);
         act.put(PHOTOS, &key, &record(&photo.full))?;
-        act.put(THUMBS, &key, &record(&photo.thumb))?;
+        if let Some(thumb) = &photo.thumb {
+            act.put(THUMBS, &key, &record(thumb))?;
+        }
     }
     Ok(())
 }

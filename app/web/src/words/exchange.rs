@@ -3,7 +3,10 @@
 use super::Tongue;
 use crate::platform::download::Unread;
 use benchslate_core::{
-    exchange::jsonl::{Bad, BadFile},
+    exchange::{
+        backup::{At, Bad, Why},
+        jsonl::{self, BadFile},
+    },
     journal::LineFault,
 };
 
@@ -36,14 +39,59 @@ pub fn back_up_now() -> &'static str {
     "Back up now"
 }
 
-/// Under it: how much is new since, and what is not in the file.
+/// Under it: how much is new since.
 pub fn since_then(tongue: &Tongue, count: usize, ever: bool) -> String {
     let mut text = super::shop::lines(tongue, count);
     if ever {
         text.push_str(" since");
     }
-    text.push_str("; no photos yet");
     text
+}
+
+/// In place of where the only copy is, while a file is put together.
+pub fn being_saved() -> &'static str {
+    "Putting journal and photos into one file."
+}
+
+/// The key that stops long work.
+pub fn stop() -> &'static str {
+    "Stop"
+}
+
+/// Under it: `12 of 340 photos`; how many there are may not be known yet.
+pub fn so_far(tongue: &Tongue, done: usize, all: usize) -> String {
+    if all == 0 {
+        return "the lines first".to_owned();
+    }
+    let mut text = tongue.number(&done.to_string());
+    text.push_str(" of ");
+    text.push_str(&photos(tongue, all));
+    text
+}
+
+/// `1 photo`, `340 photos`.
+pub fn photos(tongue: &Tongue, count: usize) -> String {
+    let mut text = tongue.number(&count.to_string());
+    text.push_str(if count == 1 { " photo" } else { " photos" });
+    text
+}
+
+/// A file was saved, and not all is in it.
+pub fn left_out(tongue: &Tongue, count: usize) -> String {
+    let mut text = String::from("Saved without ");
+    text.push_str(&photos(tongue, count));
+    text.push_str(" that could not be put in.");
+    text
+}
+
+/// With its photos it is more than one file holds.
+pub fn backup_too_long() -> &'static str {
+    "With its photos this is more than 4 GB, more than one file holds. The lines alone can be saved."
+}
+
+/// The key then.
+pub fn without_photos() -> &'static str {
+    "Back up the lines"
 }
 
 /// Read aloud once the file is handed over.
@@ -65,12 +113,12 @@ pub fn title() -> &'static str {
 
 /// The name of what is looked for.
 pub fn from_where() -> &'static str {
-    "journal.jsonl"
+    "the ZIP of a backup, or journal.jsonl"
 }
 
 /// Before a file is chosen.
 pub fn what_it_does() -> &'static str {
-    "A journal.jsonl that this or another phone has saved. Its lines join those that are here: none is overwritten, none is lost, and bringing in the same file twice changes nothing."
+    "A backup that this or another phone has saved. Its lines and photos join those that are here: none is overwritten, none is lost, and bringing in the same file twice changes nothing."
 }
 
 /// And this too.
@@ -98,6 +146,23 @@ pub fn being_read() -> &'static str {
     "The file is being read."
 }
 
+/// Under the key that stops it: `photo 12 of 340`.
+pub fn photo_of(tongue: &Tongue, done: usize, all: usize) -> Option<String> {
+    if all == 0 {
+        return None;
+    }
+    let mut text = String::from("photo ");
+    text.push_str(&tongue.number(&done.to_string()));
+    text.push_str(" of ");
+    text.push_str(&tongue.number(&all.to_string()));
+    Some(text)
+}
+
+/// It was stopped.
+pub fn stopped() -> &'static str {
+    "Stopped."
+}
+
 /// Under way.
 pub fn being_taken() -> &'static str {
     "Being taken in. It counts once all of it is kept."
@@ -111,6 +176,36 @@ pub fn in_it() -> &'static str {
 /// Rows of what it holds.
 pub fn new_lines() -> &'static str {
     "New here"
+}
+
+/// Photos that are not here yet.
+pub fn new_photos() -> &'static str {
+    "Photos, new here"
+}
+
+/// Photos that are.
+pub fn known_photos() -> &'static str {
+    "Photos, here already"
+}
+
+/// Photos that lines of the file name, and that are neither in it nor here.
+pub fn missing_photos() -> &'static str {
+    "Photos not in the file"
+}
+
+/// What becomes of them.
+pub fn missing_how() -> &'static str {
+    "their lines come; the pictures stay where they were taken"
+}
+
+/// Photos that no line names.
+pub fn unnamed_photos() -> &'static str {
+    "Photos that no line names"
+}
+
+/// What becomes of them.
+pub fn unnamed_how() -> &'static str {
+    "kept, and in the next backup"
 }
 
 /// Lines that are here.
@@ -160,7 +255,7 @@ pub fn wrong_clock_how() -> &'static str {
 
 /// Nothing that is not here.
 pub fn nothing_new() -> &'static str {
-    "Nothing new: every line of it is here already."
+    "Nothing new: every line and photo of it is here already."
 }
 
 /// An empty file.
@@ -178,9 +273,19 @@ pub fn leave_it() -> &'static str {
     "Leave it"
 }
 
+/// `12 lines`, `12 lines and 3 photos`.
+pub fn so_much(tongue: &Tongue, lines: usize, count: usize) -> String {
+    let mut text = super::shop::lines(tongue, lines);
+    if count > 0 {
+        text.push_str(" and ");
+        text.push_str(&photos(tongue, count));
+    }
+    text
+}
+
 /// It is kept.
-pub fn taken(lines: &str) -> String {
-    let mut text = String::from(lines);
+pub fn taken(tongue: &Tongue, lines: usize, photos: usize) -> String {
+    let mut text = so_much(tongue, lines, photos);
     text.push_str(" brought in, and kept.");
     text
 }
@@ -203,8 +308,57 @@ pub fn not_taken() -> &'static str {
 }
 
 /// Where it is broken, and why.
-pub fn broken(tongue: &Tongue, bad: Bad) -> String {
+pub fn broken(tongue: &Tongue, bad: &Bad) -> String {
     let why = why(tongue, bad.why);
+    match &bad.at {
+        At::File => why,
+        At::Part(name) => {
+            let mut text = name.clone();
+            text.push_str(": ");
+            text.push_str(&why);
+            text
+        }
+    }
+}
+
+fn why(tongue: &Tongue, why: Why) -> String {
+    let number = |number: usize| tongue.number(&number.to_string());
+    let text = match why {
+        Why::NoArchive => "No whole ZIP: cut off on the way, or a file of another kind.",
+        Why::CutOff => "It is cut off: more should stand in it.",
+        Why::Damaged => "The list of what is in it can’t be read.",
+        Why::TooLong { bytes } => return too_long(tongue, bytes as f64),
+        Why::TooManyParts => "More parts than a backup has.",
+        Why::StrangeName => {
+            "no part of a backup. Only files saved by Benchslate are taken, as they were saved."
+        }
+        Why::Twice => "stands in it twice.",
+        Why::Overlaps => "lies over another part of the file.",
+        Why::Locked => "locked with a password.",
+        Why::Packing => "packed in a way that is not taken.",
+        Why::PackedTooFar => "would unpack to far more than it should.",
+        Why::WrongSize => "is not as long as it says.",
+        Why::WrongSum | Why::WrongHash => "damaged. Its bytes are not those that were saved.",
+        Why::Missing => "is missing.",
+        Why::NotListed => "is not in the manifest.",
+        Why::NoManifest => "can’t be read as one.",
+        Why::NotOurs => "of something else than a backup of Benchslate.",
+        Why::Newer { .. } => "saved by a newer Benchslate. Take the newer version here, then bring it in.",
+        Why::WrongCount { says, found } => {
+            return ["should hold ", &number(says), ", and ", &number(found), " are there."].concat();
+        }
+        Why::Line(bad) => return line(tongue, bad),
+        Why::NoPicture => "no picture of the kind that its name says.",
+        Why::TooLarge(size) => {
+            let pixels = super::photos::pixels(tongue, size.width, size.height);
+            return [pixels.as_str(), " is too large for a phone."].concat();
+        }
+    };
+    text.to_owned()
+}
+
+fn line(tongue: &Tongue, bad: jsonl::Bad) -> String {
+    let why = line_why(tongue, bad.why);
     if bad.line == 0 {
         return why;
     }
@@ -221,7 +375,7 @@ pub fn broken(tongue: &Tongue, bad: Bad) -> String {
 
 /// What stays so.
 pub fn nothing_changed() -> &'static str {
-    "What is here is as it was. Try the file as it was first saved; one line broken stops all of it."
+    "What is here is as it was. Try the file as it was first saved; one part broken stops all of it."
 }
 
 /// The browser gave no bytes.
@@ -232,11 +386,12 @@ pub fn unread(tongue: &Tongue, unread: Unread) -> String {
     }
 }
 
-fn why(tongue: &Tongue, why: BadFile) -> String {
+fn line_why(tongue: &Tongue, why: BadFile) -> String {
     match why {
         BadFile::TooLong { bytes } => return too_long(tongue, bytes as f64),
         BadFile::TooManyLines => "more lines than are taken from one file.",
         BadFile::NotText => "no text as Benchslate writes it. A photo, an archive, or another encoding?",
+        BadFile::TooDeep { .. } => "more in itself than a line of a journal has.",
         BadFile::Line(LineFault::TooLong) => "longer than a line of a journal can be.",
         BadFile::Line(LineFault::NotJson { .. }) => "broken off, or no line of a journal.",
         BadFile::Line(LineFault::Envelope { .. }) => "a line of something else, or a part of it is missing.",
@@ -247,7 +402,8 @@ fn why(tongue: &Tongue, why: BadFile) -> String {
 
 fn column(why: BadFile) -> Option<usize> {
     match why {
-        BadFile::Line(LineFault::NotJson { column } | LineFault::Envelope { column }) => Some(column),
+        BadFile::Line(LineFault::NotJson { column } | LineFault::Envelope { column })
+        | BadFile::TooDeep { column } => Some(column),
         BadFile::TooLong { .. }
         | BadFile::TooManyLines
         | BadFile::NotText

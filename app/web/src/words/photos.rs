@@ -94,7 +94,7 @@ pub fn what_to_do(why: NoPhoto) -> &'static str {
     }
 }
 
-fn pixels(tongue: &Tongue, width: u32, height: u32) -> String {
+pub(super) fn pixels(tongue: &Tongue, width: u32, height: u32) -> String {
     let [width, height] = [width, height].map(|side| tongue.number(&side.to_string()));
     format!("{width} × {height}")
 }

@@ -12,8 +12,8 @@ mod person;
 mod running;
 mod set;
 
-pub use backup::save as save_backup;
-pub use bring_in::BringInSheet;
+pub use backup::{At as SavingAt, Photos, Saving, save as save_backup};
+pub use bring_in::{BringInSheet, Bringing};
 pub use choices::{ChoicesSheet, write as write_setting};
 pub use person::PersonSheet;
 pub use set::{to_the_wrong, week_start};
@@ -80,30 +80,49 @@ fn put_away(desk: Desk) -> AnyView {
 /// Only on this phone: when it was last elsewhere, and the keys.
 #[component]
 fn BackupHand() -> impl IntoView {
-    let desk = Desk::here();
-    let last = RwSignal::new(backup::last());
-    let failed = RwSignal::new(false);
-    let said = move || {
-        if failed.get() {
-            return exchange::not_saved().to_owned();
+    let (desk, saving) = (Desk::here(), expect_context::<Saving>());
+    let at = saving.at;
+    let last = Memo::new(move |_| {
+        at.track();
+        backup::last()
+    });
+    // Said once, though the photos are counted under the key.
+    let said = Memo::new(move |_| match at.get() {
+        SavingAt::Rest => exchange::only_here(last.get().map(|last| backup::day(desk, last)).as_deref()),
+        SavingAt::UnderWay { .. } => exchange::being_saved().to_owned(),
+        SavingAt::Without { left } => desk.read(|view| exchange::left_out(view.tongue, left)),
+        SavingAt::TooLong => exchange::backup_too_long().to_owned(),
+        SavingAt::Refused => exchange::not_saved().to_owned(),
+    });
+    let bad = move || !matches!(at.get(), SavingAt::Rest | SavingAt::UnderWay { .. });
+    let label = Signal::derive(move || {
+        let label = match at.get() {
+            SavingAt::Rest | SavingAt::Refused | SavingAt::Without { .. } => exchange::back_up_now(),
+            SavingAt::UnderWay { .. } => exchange::stop(),
+            SavingAt::TooLong => exchange::without_photos(),
+        };
+        label.to_owned()
+    });
+    let note = Signal::derive(move || {
+        if let SavingAt::UnderWay { done, all } = at.get() {
+            return Some(desk.read(|view| exchange::so_far(view.tongue, done, all)));
         }
-        let day = last.get().map(|last| backup::day(desk, last));
-        exchange::only_here(day.as_deref())
-    };
-    let since = Signal::derive(move || {
         let last = last.get();
         let before = last.map_or(0, |last| last.lines);
         Some(desk.read(|view| {
             exchange::since_then(view.tongue, view.journal.len().saturating_sub(before), last.is_some())
         }))
     });
-    let save = move |()| {
-        failed.set(!backup::save(desk));
-        last.set(backup::last());
+    let save = move |()| match at.get_untracked() {
+        SavingAt::UnderWay { .. } => saving.stop(),
+        SavingAt::TooLong => backup::save(desk, saving, Photos::None),
+        SavingAt::Rest | SavingAt::Refused | SavingAt::Without { .. } => {
+            backup::save(desk, saving, Photos::All);
+        }
     };
     view! {
         <Hand name=words::keys().to_owned()>
-            <p class="only-here" class:red=move || failed.get() role="status">{said}</p>
+            <p class="only-here" class:red=bad role="status">{move || said.get()}</p>
             <TroubleKeys backs_up=true/>
             <Keys class="mid">
                 <KeyLink label=journal::the_journal().to_owned() href=Place::ShopJournal.href()/>
@@ -114,8 +133,8 @@ fn BackupHand() -> impl IntoView {
                 />
                 <Key
                     class="wide"
-                    label=exchange::back_up_now().to_owned()
-                    note=since
+                    label
+                    note
                     kind=KeyKind::Filled
                     on_tap=Callback::new(save)
                 />

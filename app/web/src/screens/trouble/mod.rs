@@ -98,10 +98,17 @@ fn keys(desk: Desk, trouble: Failure, backs_up: bool) -> AnyView {
 }
 
 fn back_up(desk: Desk) -> AnyView {
-    let save = move |()| {
-        shop::save_backup(desk);
-    };
-    view! { <Key label=words::back_up().to_owned() note=words::one_file().to_owned() on_tap=Callback::new(save)/> }
+    let saving: shop::Saving = expect_context();
+    let save = move |()| shop::save_backup(desk, saving, shop::Photos::All);
+    let under_way = move || matches!(saving.at.get(), shop::SavingAt::UnderWay { .. });
+    view! {
+        <Key
+            label=words::back_up().to_owned()
+            note=words::one_file().to_owned()
+            disabled=Signal::derive(under_way)
+            on_tap=Callback::new(save)
+        />
+    }
 }
 
 fn again(desk: Desk) -> AnyView {

@@ -5,28 +5,35 @@
 
 use super::{Desk, act::Job, inside::Inside, moment, record};
 use crate::dom::prelude::*;
-use crate::store::{Appended, Failure, NewRow};
+use crate::store::{Appended, Failure, NewPhoto, NewRow};
 use benchslate_core::{exchange::jsonl::Incoming, journal::Shop};
 
 type Then = Box<dyn Fn(Result<Appended, Failure>)>;
 
 pub(super) struct BringIn {
     incoming: Incoming,
+    photos: Vec<NewPhoto>,
     then: Then,
 }
 
 impl Desk {
-    /// Takes in what a file brings; `then` runs once it is kept, or is not. Not kept: nothing has changed.
-    pub fn bring_in(self, incoming: Incoming, then: impl Fn(Result<Appended, Failure>) + 'static) {
-        self.put(Job::BringIn(BringIn { incoming, then: Box::new(then) }));
+    /// Takes in what a file brings, its photos with it; `then` runs once it is kept, or is not. Not kept: nothing has
+    /// changed.
+    pub fn bring_in(
+        self,
+        incoming: Incoming,
+        photos: Vec<NewPhoto>,
+        then: impl Fn(Result<Appended, Failure>) + 'static,
+    ) {
+        self.put(Job::BringIn(BringIn { incoming, photos, then: Box::new(then) }));
     }
 
-    pub(super) async fn brings_in(self, BringIn { incoming, then }: BringIn) {
+    pub(super) async fn brings_in(self, BringIn { incoming, photos, then }: BringIn) {
         let Some(store) = self.store() else { return then(Err(Failure::Missing)) };
         let last = self.last.get_untracked();
         let bench = self.inside.with_value(|inside| inside.bench_with(&incoming, last));
         let rows = incoming.lines.into_iter().map(|line| NewRow { id: line.id.to_string(), line: line.text });
-        match store.merge(rows.collect(), bench).await {
+        match store.merge(rows.collect(), &photos, bench).await {
             Ok(appended) => {
                 self.catch_up().await;
                 then(Ok(appended));
