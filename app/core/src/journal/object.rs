@@ -3,8 +3,8 @@
 //! What a derived reader does with a map (a key is compared with the names of all fields, what was read waits beside
 //! the rest until the end) is written anew for each kind of entry, and is most of what there is to download for it.
 //! Here an object is cut into names and raw values once, and the fields are handed over in the order in which the
-//! struct has them: of a derived reader only the part for a sequence is left. A field that is not there reads as the
-//! end of the sequence, so it needs `#[serde(default)]`, an `Option` too.
+//! struct has them: of a derived reader only the part for a sequence is left. A field that is not there is none where
+//! it is an `Option`, and else reads as the end of the sequence: its default, where it has one.
 //!
 //! The text has been read once before as JSON, as a raw value; so nothing here says what is wrong with it, or where.
 
@@ -172,7 +172,7 @@ impl<'de> Deserializer<'de> for Json<'de> {
     }
 
     fn deserialize_option<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Unreadable> {
-        if self.0 == "null" { visitor.visit_none() } else { visitor.visit_some(self) }
+        if self.0 == "null" || self.0.is_empty() { visitor.visit_none() } else { visitor.visit_some(self) }
     }
 
     fn deserialize_enum<V: Visitor<'de>>(
@@ -233,7 +233,11 @@ impl<'de> SeqAccess<'de> for Fields<'de> {
         seed: S,
     ) -> Result<Option<S::Value>, Unreadable> {
         let name = self.fields.next().ok_or(Unreadable)?;
-        self.named(name)?.map(|value| seed.deserialize(value)).transpose()
+        match self.named(name)? {
+            Some(value) => seed.deserialize(value).map(Some),
+            // Nothing reads from no text but an option.
+            None => Ok(seed.deserialize(Json("")).ok()),
+        }
     }
 }
 
@@ -305,7 +309,6 @@ mod tests {
         cuts: Vec<(i64, bool)>,
         #[serde(default)]
         state: Option<State>,
-        #[serde(default)]
         other: Option<Box<Board>>,
     }
 

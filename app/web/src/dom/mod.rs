@@ -1,8 +1,8 @@
 //! What is drawn: one type, one builder.
 //!
-//! `view!` (from `app/markup`) writes calls of `Element`; whatever it draws is a `AnyView`. Signals, memos, owners,
-//! contexts and components are Leptos's own. The reason is the weight of the program: a type for each element and
-//! each closure weighed more than all that they do.
+//! `view!` (from `app/markup`) writes calls of `Element`; whatever it draws is a `AnyView`. What signals and memos
+//! hold is boxed (`cell`, `signal`, `memo`); the graph beneath, owners, contexts and components are Leptos's own. The
+//! reason is the weight of the program: a type for each element and each closure weighed more than all that they do.
 //!
 //! Never: a screen, a word, a store. Kept by: review.
 

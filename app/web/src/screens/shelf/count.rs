@@ -30,7 +30,7 @@ use benchslate_core::{
         Change, Id, On,
         kinds::{Origin, Shelf, ShelfState},
     },
-    measure::{Dec, InOrder, Quantity, marks},
+    measure::{Dec, InOrder, Quantity, letters::small, marks},
     timing::likely::offers_stock,
 };
 
@@ -170,7 +170,7 @@ fn rows(books: &Books, view: &View) -> Vec<Row> {
         })
         .collect();
     let none = |row: &Row| row.left.is_none_or(|left| left.is_zero());
-    rows.order_by(|a, b| (none(a), a.thing.name.to_lowercase()).cmp(&(none(b), b.thing.name.to_lowercase())));
+    rows.order_by(|a, b| (none(a), small(&a.thing.name)).cmp(&(none(b), small(&b.thing.name))));
     rows
 }
 

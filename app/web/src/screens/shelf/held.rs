@@ -19,7 +19,7 @@ use crate::{
 use benchslate_core::{
     costing::{Books, Part, PartOf, Rule, Statement, present},
     journal::{Id, kinds::Source},
-    measure::{Instant, Shown, day},
+    measure::{Instant, Shown, day, letters::small},
 };
 
 const DAY: &str = "shelf-day";
@@ -144,7 +144,7 @@ fn look(view: &View, typed: &str, now: Instant) -> Option<Look> {
         .filter_map(|(part, shown)| line_of(view, part.statement()?, *shown))
         .collect();
     benchslate_core::measure::InOrder::order_by(&mut lines[..], |a: &Line, b: &Line| {
-        a.name.to_lowercase().cmp(&b.name.to_lowercase())
+        small(&a.name).cmp(&small(&b.name))
     });
     let total = root.shown.map(|shown| view.tongue.shown(shown)).unwrap_or_default();
     Some(Look { lines, total, ahead })

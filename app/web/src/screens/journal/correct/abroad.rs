@@ -18,7 +18,7 @@ pub fn fill(it: Option<&Abroad>) -> [(&'static str, String); 2] {
 /// Both or neither.
 pub fn read(typed: &Typed) -> Option<Box<Abroad>> {
     let amount = typed.form.read("abroad", number::amount).map(Dec);
-    let code = typed.form.now("abroad-currency").trim().to_uppercase();
+    let code = typed.form.now("abroad-currency").trim().to_ascii_uppercase();
     let known = currency::codes().any(|it| it == code);
     match amount {
         None if code.is_empty() => None,

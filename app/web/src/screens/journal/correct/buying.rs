@@ -8,7 +8,7 @@ use crate::{
 };
 use benchslate_core::{
     journal::kinds::BuyLine,
-    measure::{Dec, Unit, marks},
+    measure::{Dec, Unit, letters::small, marks},
 };
 
 pub const LINE: [Spec; 3] = [
@@ -25,9 +25,9 @@ pub fn fill(view: &View, it: &BuyLine) -> Vec<(&'static str, String)> {
 /// The name of an item that is kept means that one.
 pub fn line(typed: &Typed, before: &BuyLine) -> BuyLine {
     let what = typed.name("what", 80);
-    let called = what.to_lowercase();
+    let called = small(&what);
     let mut items = typed.view.shop.items.iter().filter(|(id, _)| typed.view.shop.offers(**id));
-    let item = items.find(|(_, item)| item.name.to_lowercase() == called);
+    let item = items.find(|(_, item)| small(&item.name) == called);
     let usual = item.map_or(before.unit.unwrap_or(Unit::Each), |(_, item)| item.unit);
     let hint = marks::Hint { unit: Some(usual), gallons: first_amount::gallons() };
     let amount = typed.form.read("quantity", |text| {
