@@ -97,6 +97,33 @@ journey("a photo that is no longer what it was is left out and said, and that is
   assert.equal((await keptPhotos(other.page)).length, 1);
 });
 
+journey("a file chosen before the journal is read is held against all of it", async (walk) => {
+  await photographed(walk);
+  const file = await backUp(walk);
+  await walk.page.addInitScript(() => {
+    // Reading the rows waits until it is let go, as on a slow phone.
+    const { getAll } = IDBObjectStore.prototype;
+    IDBObjectStore.prototype.getAll = function (...from) {
+      const asked = getAll.apply(this, from);
+      if (this.name !== "revisions" || window.letGo === null) return asked;
+      const held = new EventTarget();
+      Object.defineProperty(held, "result", { get: () => asked.result });
+      asked.onsuccess = () => (window.letGo = () => held.onsuccess(new Event("success")));
+      return held;
+    };
+  });
+  await walk.go("bring-in");
+  await choose(walk, file.bytes);
+  await walk.thumb.sees("The file is being read.");
+  await until("the rows wait", () => walk.page.evaluate(() => Boolean(window.letGo)));
+  await walk.page.evaluate(() => {
+    const { letGo } = window;
+    window.letGo = null;
+    letGo();
+  });
+  await walk.thumb.sees("Nothing new: every line and photo of it is here already.");
+});
+
 /** The file with one byte of a part changed; `head`: in front of what it holds. */
 const spoilt = (name, at) => (file) => {
   const [, part] = [...parts(file)].find(([it]) => it.startsWith(name));

@@ -127,6 +127,10 @@ pub fn save(desk: Desk, saving: Saving, photos: Photos) {
 /// How it ended; of no matter where it was stopped.
 async fn saved(desk: Desk, saving: Saving, run: u32, photos: Photos) -> At {
     let now = desk.at_tap();
+    if desk.once_read().await.is_err() {
+        // The sheet is taken by why.
+        return At::Rest;
+    }
     let (text, lines, named, when) = desk.now_read(|view| {
         let when = view.shop.zone.when(now);
         (jsonl::write(view.journal), view.journal.len(), backup::named(view.journal), when)

@@ -145,6 +145,20 @@ impl Desk {
         self.inside.with_value(|inside| inside.store.clone())
     }
 
+    /// Waits until all is read: what takes the whole journal must not take the half of it.
+    ///
+    /// # Errors
+    /// Why it can't be opened.
+    pub async fn once_read(self) -> Result<(), Failure> {
+        loop {
+            match self.phase.get_untracked() {
+                Phase::Opening => idle::pause(30).await,
+                Phase::Ready => return Ok(()),
+                Phase::Failed(failure) => return Err(failure),
+            }
+        }
+    }
+
     /// An id that was never used.
     pub fn fresh(self) -> Id {
         Id::of(crate::store::fresh_id())

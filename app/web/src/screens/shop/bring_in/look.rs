@@ -77,6 +77,7 @@ impl Found {
 
 /// Looks through it.
 pub async fn look(desk: Desk, at: Bringing, run: u32, file: File) -> Result<Found, Nothing> {
+    desk.once_read().await.map_err(Nothing::Store)?;
     let length = file.size() as u64;
     let head = download::read_range(&file, 0..length.min(4)).await?;
     if !backup::begins(&head) {
