@@ -80,6 +80,10 @@ async function runningShop({ thumb, go }) {
   await thumb.type("Received", "300");
   await thumb.tap("Keep");
   await thumb.kept("sale");
+  await go(`add.part.${build}`);
+  for (const [label, text] of Object.entries({ Part: "Slat", "How many": "24", Length: "19 3/8", Width: "1 1/4", Thickness: "1/2" })) await thumb.type(label, text);
+  await thumb.tap("Keep");
+  await thumb.kept("part");
 }
 
 function sheets(text) {
@@ -99,7 +103,7 @@ function sheets(text) {
     "hours", "note", "no-home-yet", "expense",
     "stock", "salvage", "find", `find.${of("find")}`, `entry.${of("find")}`, "new-lot", `same.${of("item")}`, `lot.${of("lot")}`, `lot.${of("item")}`, `journal.${of("lot")}`, `chain.${of("lot")}`, `sort.${of("lot")}`, "stock-formula", "count", "stock-losses", "on-the-shelf", "buying", `add.shelf.${of("item")}`, "use", `use.${of("lot")}`, `return.${of("draw")}`,
     "plan", "shop", "journal.shop", "person", `person.${of("person")}`, "choices", "put-away", "cautions", `cautions.${of("lot")}`, "bring-in",
-    "year", "side-by-side", "tools", `tool.${of("tool")}`, `tool-life.${of("tool")}`, "months", `money.${build}`, `steps.${build}`, `what-if.${build}`, `price.${build}`, `add.step.${build}`,
+    "year", "side-by-side", "tools", `tool.${of("tool")}`, `tool-life.${of("tool")}`, "months", `money.${build}`, `steps.${build}`, `what-if.${build}`, `price.${build}`, `add.step.${build}`, `parts.${build}`, `cuts.${build}`, `add.part.${build}`, `entry.${of("part")}`,
     "add.tool", `add.blade.${of("tool")}`, `add.tool_hours.${of("tool")}`, "add.monthly_cost", `add.income.${build}`, `add.made.${build}`,
     `add.hand_over.${build}`, `add.film.${build}`, `entry.${of("tool")}`, `entry.${of("income")}`,
   ];

@@ -168,6 +168,7 @@ fn bears(journal: &Journal, shop: &Shop, entry: Id, body: &Body, about: Bearer) 
         Body::HandOver(it) => is(Bearer::Build(it.build)),
         Body::Film(it) => is(Bearer::Build(it.build)),
         Body::Step(it) => is(Bearer::Build(it.build)),
+        Body::Part(it) => is(Bearer::Build(it.build)),
         Body::SeriesEnd(it) => is(Bearer::Build(it.build)),
         Body::BuildState(it) => is(Bearer::Build(it.build)),
         Body::Income(it) if it.shares.is_empty() => is(Bearer::Shop),

@@ -57,7 +57,8 @@ fn rank(body: &Body) -> u8 {
         | Body::Film(_)
         | Body::SeriesEnd(_)
         | Body::Step(_)
-        | Body::BuyLine(_) => 9,
+        | Body::BuyLine(_)
+        | Body::Part(_) => 9,
         Body::BuildState(_) => 10,
     }
 }

@@ -53,3 +53,8 @@ pub const MOST_BACKUP_PHOTOS: usize = 60_000;
 pub const MOST_MANIFEST_BYTES: usize = 16_000_000;
 /// How many times longer than its packed bytes a part of a backup may be. A journal packs to a tenth.
 pub const MOST_PACKED: u64 = 200;
+/// Most pieces in one plan of cuts: more than a van of parts, and a plan in a blink.
+pub const MOST_PIECES: u32 = 2_000;
+
+/// Most lengths of board in one plan of cuts.
+pub const MOST_LENGTHS: usize = 8;

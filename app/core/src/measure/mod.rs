@@ -10,6 +10,7 @@
 //! - time: [`day`], [`instant`], [`zone`] (a table that is passed in), [`clock_text`], [`duration`];
 //! - typed text: [`number`], [`marks`], [`duration`], [`clock_text`], [`day`], over the cursor `scan`;
 //!   what isn't taken is a [`refusal`]: why, what would be, and where;
+//! - [`sums`]: small sums of the bench, a file each;
 //! - [`letters`]: large and small ones;
 //! - [`order`]: the one sort; [`map`]: the one map;
 //! - shown text: [`show`] and, for hours, [`minutes`], so that the parts of a sum add up as they are read.
@@ -50,6 +51,7 @@ pub mod region;
 pub mod rule;
 pub(crate) mod scan;
 pub mod show;
+pub mod sums;
 pub mod unit;
 pub mod zone;
 

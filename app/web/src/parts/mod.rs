@@ -6,6 +6,7 @@ pub mod bridge; // spent, used up, true cost
 pub mod build_row; // a build in the list of builds
 pub mod chain;
 pub mod core_column; // cost by kind to scale
+pub mod cut_bar; // a board as it is cut
 pub mod dim;
 pub mod drying_bar; // a dimension line
 pub mod facts; // a ruled list of what stands where

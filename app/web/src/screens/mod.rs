@@ -15,6 +15,7 @@ pub mod late;
 pub mod money;
 pub mod months;
 pub mod notes;
+pub mod parts_list;
 pub mod photos;
 pub mod receipts;
 pub mod sample;
@@ -114,6 +115,8 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Price(id) => view! { <what_if::PriceSheet of=id/> },
         Place::Year => view! { <year::YearSheet/> },
         Place::SideBySide => view! { <year::SideBySideSheet/> },
+        Place::Parts(id) => view! { <parts_list::PartsSheet of=id/> },
+        Place::Cuts(id) => view! { <parts_list::CutsSheet of=id/> },
         Place::Tools => view! { <tools::ToolsSheet/> },
         Place::Tool(id) => view! { <tools::ToolSheet tool=id/> },
         Place::ToolLife(id) => view! { <tools::LifeSheet tool=id/> },

@@ -128,6 +128,10 @@ pub enum Place {
     Year,
     /// Two builds compared.
     SideBySide,
+    /// The parts list of a build.
+    Parts(Id),
+    /// Boards that its parts are cut from.
+    Cuts(Id),
     /// All tools.
     Tools,
     /// A tool: wear, its rate, what it has carried.
@@ -205,6 +209,8 @@ impl Place {
             Place::Price(id) => format!("price.{id}"),
             Place::Year => "year".into(),
             Place::SideBySide => "side-by-side".into(),
+            Place::Parts(id) => format!("parts.{id}"),
+            Place::Cuts(id) => format!("cuts.{id}"),
             Place::Tools => "tools".into(),
             Place::Tool(id) => format!("tool.{id}"),
             Place::ToolLife(id) => format!("tool-life.{id}"),
@@ -301,6 +307,8 @@ impl Place {
             ("what-if", None) => Place::WhatIf(id),
             ("price", None) => Place::Price(id),
             ("steps", None) => Place::Steps(id),
+            ("parts", None) => Place::Parts(id),
+            ("cuts", None) => Place::Cuts(id),
             ("tool", None) => Place::Tool(id),
             ("tool-life", None) => Place::ToolLife(id),
             _ => return None,
@@ -403,6 +411,14 @@ mod tests {
     fn places_of_salvage_are_found_again_too() {
         let id = Id::of([7; 16]);
         for place in [Place::Across, Place::NewFind, Place::Find(id), Place::Chain(id)] {
+            assert_eq!(Place::of(&place.at()), place);
+        }
+    }
+
+    #[test]
+    fn the_parts_of_a_build_are_found_again_by_their_address() {
+        let id = Id::of([7; 16]);
+        for place in [Place::Parts(id), Place::Cuts(id)] {
             assert_eq!(Place::of(&place.at()), place);
         }
     }

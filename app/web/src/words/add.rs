@@ -16,6 +16,7 @@ pub fn title(kind: Kind) -> &'static str {
         Kind::Step => "New step",
         Kind::Shelf => "Gone from the shelf",
         Kind::BuyLine => "To buy",
+        Kind::Part => "New part",
         _ => "Nothing to add here",
     }
 }
@@ -41,6 +42,9 @@ pub fn note(kind: Kind) -> Option<&'static str> {
         }
         Kind::Income => {
             "Expected is before tax and fees. A deposit counts as received. Paid back: type it below zero."
+        }
+        Kind::Part => {
+            "Finished size, length along the grain. A name and how many are enough; boards are planned by the length."
         }
         Kind::Made => "Adds to what was finished before.",
         Kind::Step => {

@@ -147,6 +147,7 @@ pub fn kind(kind: Kind) -> &'static str {
         Kind::HandOver => "handed over",
         Kind::Film => "film",
         Kind::Step => "step",
+        Kind::Part => "part",
         Kind::SeriesEnd => "end of the run",
         Kind::BuildState => "build",
         Kind::Drying => "dries",
@@ -343,6 +344,7 @@ pub fn setting(key: SettingKey) -> &'static str {
         SettingKey::BothKey => "how \u{201c}both\u{201d} is shared",
         SettingKey::SlowDown => "filming slows work by",
         SettingKey::StockFormula => "stock is drawn by",
+        SettingKey::SmallestFraction => super::shop::smallest_fraction(),
     }
 }
 
@@ -501,6 +503,21 @@ pub fn the_steps() -> &'static str {
 /// Under it.
 pub fn all_that_is_left() -> &'static str {
     "all that is still to do"
+}
+
+/// A key of a part: the whole list.
+pub fn the_parts() -> &'static str {
+    "The parts list"
+}
+
+/// Under it.
+pub fn cuts_there() -> &'static str {
+    "what is cut, boards to buy"
+}
+
+/// By the field: more are cut than there are.
+pub fn more_than_there_are(count: u32) -> String {
+    format!("There are {count} of them.")
 }
 
 /// By the field: quick is longer than usual or slow.

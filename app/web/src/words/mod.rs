@@ -29,6 +29,7 @@ pub mod lots;
 pub mod money;
 pub mod months;
 pub mod notes;
+pub mod parts;
 pub mod photos;
 pub mod receipts;
 pub mod refusal;

@@ -382,6 +382,16 @@ pub fn units_set() -> &'static str {
 }
 
 /// A set, and what a mark calls it.
+pub fn smallest_fraction() -> &'static str {
+    "Smallest fraction"
+}
+
+/// `1/16 in`.
+pub fn a_part_of_an_inch(under: u32) -> String {
+    format!("1/{under} in")
+}
+
+/// A set, and what a mark calls it.
 pub fn week_begins() -> &'static str {
     "The week begins"
 }

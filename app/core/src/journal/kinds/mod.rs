@@ -23,6 +23,7 @@ mod lot;
 mod made;
 mod monthly_cost;
 mod note;
+mod part;
 mod person;
 mod photo;
 mod receipt;
@@ -59,6 +60,7 @@ pub use lot::{Basis, Lot, Mark, NewStock, Origin, SuppliedBy};
 pub use made::Made;
 pub use monthly_cost::MonthlyCost;
 pub use note::Note;
+pub use part::{Extent, Part};
 pub use person::{Person, Rate};
 pub use photo::Photo;
 pub use receipt::Receipt;
@@ -164,4 +166,5 @@ kinds! {
     BuyLine "buy_line" "Something that is to be bought."
     Cull "cull" "Timber of a salvaged lot, thrown out by itself."
     Find "find" "Timber that was looked at and is not home."
+    Part "part" "So many like pieces of a build."
 }

@@ -36,6 +36,8 @@ pub enum SettingKey {
     SlowDown,
     /// How stock of items is drawn: `moving_average`, `first_in_first_out`; none: the former.
     StockFormula,
+    /// What the finest mark that the maker reads stands under: `16`.
+    SmallestFraction,
 }
 
 /// The value is text; `settings` reads it by key, and an odd one counts as not set.

@@ -88,7 +88,8 @@ impl Shop {
             | Body::Same(_)
             | Body::Film(_)
             | Body::SeriesEnd(_)
-            | Body::Step(_) => {}
+            | Body::Step(_)
+            | Body::Part(_) => {}
         }
     }
 }
@@ -140,7 +141,8 @@ fn stands_alone(journal: &Journal, entry: Id) -> bool {
             | Body::Same(_)
             | Body::Film(_)
             | Body::SeriesEnd(_)
-            | Body::Step(_) => false,
+            | Body::Step(_)
+            | Body::Part(_) => false,
         },
     })
 }

@@ -10,6 +10,7 @@ mod finds;
 mod looks;
 mod money;
 mod odd;
+mod parts;
 mod receipts;
 mod runs;
 mod same;
@@ -29,6 +30,7 @@ pub use looks::Look;
 pub use money::{BuildState, ByProduct, Film, HandOver, Income, Made, Received};
 use odd::lost;
 pub use odd::{Field, Odd};
+pub use parts::{FRACTIONS, Part, Section};
 pub use receipts::{Receipt, Shared};
 pub use same::Merged;
 pub use sorted::{Cull, Sort};
@@ -109,6 +111,8 @@ pub struct Shop {
     pub films: Map<Id, Film>,
     /// Planned work.
     pub steps: Map<Id, Step>,
+    /// Lines of parts lists.
+    pub parts: Map<Id, Part>,
     /// Runs of which no more will be made: when that was said, and one of their builds.
     pub series_ends: Vec<(Order, Id)>,
     /// Where builds stand.
@@ -225,7 +229,8 @@ impl Shop {
             | Body::Film(_)
             | Body::SeriesEnd(_)
             | Body::Step(_)
-            | Body::BuyLine(_) => later.push((order, body)),
+            | Body::BuyLine(_)
+            | Body::Part(_) => later.push((order, body)),
         }
     }
 
@@ -275,6 +280,9 @@ impl Shop {
             }
             Body::Step(it) => {
                 self.steps.insert(entry, Step::read(order, it, &mut tell));
+            }
+            Body::Part(it) => {
+                self.parts.insert(entry, Part::read(order, it, &mut tell));
             }
             Body::SeriesEnd(it) => self.series_ends.push((order, it.build)),
             Body::Retired(it) if it.back => {

@@ -85,6 +85,7 @@ pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<
         Body::Step(it) => {
             [lost_in(&shop.builds, Some(it.build)), lost_in(&shop.stages, Some(it.stage)), None]
         }
+        Body::Part(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::SeriesEnd(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::BuildState(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::Retired(it) => [(!shop.stands(it.what)).then_some(it.what), None, None],

@@ -129,6 +129,7 @@ fn build_of(view: &View, entry: Id) -> Option<Id> {
         Body::HandOver(it) => Bearer::Build(it.build),
         Body::Film(it) => Bearer::Build(it.build),
         Body::Step(it) => Bearer::Build(it.build),
+        Body::Part(it) => Bearer::Build(it.build),
         Body::SeriesEnd(it) => Bearer::Build(it.build),
         Body::BuildState(it) => Bearer::Build(it.build),
         Body::Income(it) => it.shares.first()?.bearer,
@@ -304,6 +305,10 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
         Kind::Build => Some((words::the_money(), words::in_and_closing(), Place::Money(entry))),
         Kind::Step => match body {
             Body::Step(it) => Some((words::the_steps(), words::all_that_is_left(), Place::Steps(it.build))),
+            _ => None,
+        },
+        Kind::Part => match body {
+            Body::Part(it) => Some((words::the_parts(), words::cuts_there(), Place::Parts(it.build))),
             _ => None,
         },
         Kind::Tool => Some((words::the_tool(), words::worth_there(), Place::Tool(entry))),

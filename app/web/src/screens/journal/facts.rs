@@ -74,6 +74,7 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
         Body::HandOver(it_is) => it.handed(it_is),
         Body::Film(it_is) => it.film(it_is),
         Body::Step(it_is) => it.step(it_is),
+        Body::Part(it_is) => it.part(it_is),
         Body::SeriesEnd(it_is) => vec![(Label::Of, bearer(view, Bearer::Build(it_is.build)))],
         Body::BuildState(it_is) => it.state(it_is),
         Body::Setting(setting) => vec![

@@ -188,6 +188,10 @@ fn said(view: &View, entry: Id) -> Said {
             plain(length.unwrap_or_default())
         }
         Body::Step(it) => plain(it.title.clone()),
+        Body::Part(it) => {
+            let under = vec![running_facts::part_size(view, it)];
+            Said { under, ..plain(crate::words::parts::so_many(it.count, &it.name)) }
+        }
         Body::SeriesEnd(it) => plain(facts::bearer(view, Bearer::Build(it.build))),
         Body::BuildState(it) => plain(income::state(it.state).to_owned()),
         Body::Retired(it) => Said {

@@ -12,4 +12,5 @@ mod sheet;
 
 pub use add::AddSheet;
 pub use entry::EntrySheet;
+pub use running_facts::part_size;
 pub use sheet::JournalSheet;

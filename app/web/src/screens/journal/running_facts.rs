@@ -1,7 +1,7 @@
 //! What entries about running the shop say: receipts, tools, monthly costs, income, items made and handed over.
 
 use super::facts::{Fact, Facts, bearer, stage};
-use crate::words::{common, income as said, journal::Label};
+use crate::words::{common, income as said, journal::Label, units};
 use benchslate_core::journal::{
     Id,
     kinds::{self, Bearer},
@@ -137,6 +137,16 @@ impl Facts<'_> {
         ]
     }
 
+    pub(super) fn part(&self, it: &kinds::Part) -> Vec<Fact> {
+        vec![
+            (Label::Of, bearer(self.view, Bearer::Build(it.build))),
+            (Label::Part, it.name.clone()),
+            (Label::HowMany, it.count.to_string()),
+            (Label::Size, part_size(self.view, it)),
+            (Label::CutSoFar, if it.cut == 0 { String::new() } else { it.cut.to_string() }),
+        ]
+    }
+
     pub(super) fn film(&self, it: &kinds::Film) -> Vec<Fact> {
         vec![
             (Label::Of, bearer(self.view, Bearer::Build(it.build))),
@@ -153,6 +163,21 @@ impl Facts<'_> {
             (Label::What, said::state(it.state).to_owned()),
         ]
     }
+}
+
+/// The finished size of a part: `28 × 2 × 2 in`; what was not said is left out.
+pub fn part_size(view: &crate::shell::desk::View, it: &kinds::Part) -> String {
+    let sides: Vec<_> = [&it.length, &it.width, &it.thickness].into_iter().flatten().collect();
+    let one = sides.first().map(|side| side.unit).filter(|unit| sides.iter().all(|side| side.unit == *unit));
+    let said = |side: &&kinds::Extent| {
+        let amount = side.amount.quantity().unwrap_or_default();
+        match one {
+            Some(unit) => units::figure(view.tongue, amount, unit),
+            None => units::amount_short(view.tongue, amount, side.unit, None),
+        }
+    };
+    let all: Vec<String> = sides.iter().map(said).collect();
+    crate::words::parts::size(&all, one.map(units::short))
 }
 
 /// A tool by name.

@@ -25,6 +25,7 @@ fn said(view: &View, it: &Setting) -> Option<String> {
         SettingKey::WeekStart => {
             it.value.parse().ok().filter(|day| (1..=7).contains(day)).map(|day| weekday(day).to_owned())
         }
+        SettingKey::SmallestFraction => it.value.parse().ok().map(crate::words::shop::a_part_of_an_inch),
         SettingKey::Units => Some(units(it.value == "inch").to_owned()),
         SettingKey::KwhPrice => Some(view.tongue.money(Dec::parse(&it.value).ok()?.money()?)),
         SettingKey::SlowDown => Some(percent(&view.tongue.number(&Dec::parse(&it.value).ok()?.hundredths()))),

@@ -7,7 +7,7 @@ use super::{
 use crate::{
     screens::{journal::line, months::Row},
     shell::{Place, desk::View},
-    words::{earned as words, gaps, journal as journal_words},
+    words::{earned as words, gaps, journal as journal_words, parts as list},
 };
 use benchslate_core::{
     costing::{Books, BuildCost, Gap, Part, PartOf, Path, Rule, Statement, Working, present},
@@ -41,6 +41,8 @@ pub struct Look {
     pub pieces: Pieces,
     /// What it will bring, once all that is planned is done; none once it is closed.
     pub outlook: Option<(Row, Row)>,
+    /// The parts list: how much of it is cut.
+    pub parts: Row,
     /// What closing would freeze.
     pub freezes: String,
 }
@@ -78,6 +80,7 @@ pub fn look(books: &Books, view: &View, build: Id) -> Option<Look> {
         open_sum: (open.len() > 1).then(|| money(view, cost.earned.expected.money())),
         pieces: pieces::look(view, build, &cost, books.as_of),
         outlook: (state != State::Closed).then(|| outlook(view, &cost, build)),
+        parts: parts(view, build),
         freezes: freezes(books, view, build),
         lines,
         open,
@@ -108,6 +111,17 @@ fn outlook(view: &View, cost: &BuildCost, build: Id) -> (Row, Row) {
         ..Row::default()
     };
     (row, left)
+}
+
+fn parts(view: &View, build: Id) -> Row {
+    let (left, all) = view.shop.pieces_of(build);
+    let cut = all.saturating_sub(left);
+    Row {
+        label: list::parts_list().to_owned(),
+        figure: if all == 0 { String::new() } else { list::so_far(cut, all) },
+        href: Some(Place::Parts(build).href()),
+        ..Row::default()
+    }
 }
 
 pub fn money(view: &View, money: Option<Money>) -> String {

@@ -74,8 +74,9 @@ pub fn MoneySheet(of: Id) -> impl IntoView {
 }
 
 fn drawn(desk: Desk, build: Id, look: Look, doing: RwSignal<Doing>) -> AnyView {
-    let Look { closed, net, lines, tax, hour, open, open_sum, pieces, outlook, .. } = look;
-    let outlook = outlook.map(|(row, steps)| months::drawn(vec![row, steps]));
+    let Look { closed, net, lines, tax, hour, open, open_sum, pieces, outlook, parts, .. } = look;
+    let outlook = outlook.map(|(row, steps)| vec![row, steps]).unwrap_or_default();
+    let outlook = months::drawn(outlook.into_iter().chain([parts]).collect());
     let closed = closed.map(|(label, figure, note)| {
         view! { <Answer text=AnswerText { label, figure, note, lacks: false }/> }
     });

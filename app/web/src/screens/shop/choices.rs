@@ -28,6 +28,7 @@ use benchslate_core::{
     journal::{
         Body, Change, Id, On,
         kinds::{Setting, SettingKey},
+        shop::FRACTIONS,
     },
     measure::{Day, Dec, Region, currency, day, number},
     timing::Hand as Deciding,
@@ -58,6 +59,7 @@ pub fn ChoicesSheet() -> impl IntoView {
                     {currencies(desk, form)}
                     <Group title=words::units_set().to_owned()/>
                     {units(desk)}
+                    {move || desk.read(first_amount::in_inches).then(|| fractions(desk))}
                     <Group title=words::week_begins().to_owned()/>
                     {weeks(desk)}
                     {typed(desk, form)}
@@ -151,6 +153,25 @@ fn units(desk: Desk) -> AnyView {
     };
     let choices = [true, false].map(|inches| Choice::plain(words::units(inches))).to_vec();
     one_of(words::units_set(), choices, chosen, Callback::new(choose))
+}
+
+/// The finest mark that lengths are rounded to, where they are shown in inches.
+fn fractions(desk: Desk) -> AnyView {
+    let chosen = Signal::derive(move || {
+        let finest = desk.read(|view| view.shop.smallest_fraction());
+        FRACTIONS.iter().position(|it| *it == finest).unwrap_or(FRACTIONS.len())
+    });
+    let choose = move |at: usize| {
+        if let Some(under) = FRACTIONS.get(at) {
+            let said = words::a_part_of_an_inch(*under);
+            choose(desk, SettingKey::SmallestFraction, words::smallest_fraction(), under.to_string(), said);
+        }
+    };
+    let choices = FRACTIONS.map(|under| Choice::plain(&words::a_part_of_an_inch(under))).to_vec();
+    view! {
+        <Group title=words::smallest_fraction().to_owned()/>
+        {one_of(words::smallest_fraction(), choices, chosen, Callback::new(choose))}
+    }
 }
 
 fn weeks(desk: Desk) -> AnyView {
@@ -313,6 +334,7 @@ fn label(key: SettingKey) -> &'static str {
         SettingKey::KmRate => words::vehicle(),
         SettingKey::TaxRate => words::tax(),
         SettingKey::ShopName => words::shop_name(),
+        SettingKey::SmallestFraction => words::smallest_fraction(),
         SettingKey::KwhPrice
         | SettingKey::PowerIn
         | SettingKey::NormalHours

@@ -65,7 +65,7 @@ impl Form {
     }
 
     /// Types into such a field: emptied, it stays empty.
-    fn set_over(self, field: &str, text: String) {
+    pub fn set_over(self, field: &str, text: String) {
         self.set(&emptied(field), if text.is_empty() { "1" } else { "" });
         self.set(field, text);
     }

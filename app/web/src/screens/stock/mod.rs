@@ -28,4 +28,5 @@ pub use new_lot::{NewLotSheet, spread};
 pub use same::SameSheet;
 pub use shelf::StockSheet;
 pub use sort::SortSheet;
+pub use thing::number;
 pub use use_stock::UseSheet;

@@ -47,6 +47,7 @@ pub(super) fn setting() -> impl Strategy<Value = Body> {
         SettingKey::BothKey,
         SettingKey::SlowDown,
         SettingKey::StockFormula,
+        SettingKey::SmallestFraction,
         SettingKey::Currency,
     ][..];
     let words = prop::sample::select(&["income", "month", "hours", "", "JPY"][..]).prop_map(String::from);

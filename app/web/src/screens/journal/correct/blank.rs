@@ -5,7 +5,7 @@ use benchslate_core::{
     journal::{
         Body, Id, Kind, On,
         kinds::{
-            Bearer, Blade, BuyLine, Film, HandOver, HandedOver, Income, IncomeKind, Made, MonthlyCost,
+            Bearer, Blade, BuyLine, Film, HandOver, HandedOver, Income, IncomeKind, Made, MonthlyCost, Part,
             Received, Share, Shelf, ShelfState, Side, Step, Tool, ToolFrom, ToolHours,
         },
     },
@@ -41,6 +41,7 @@ pub fn blank(view: &View, kind: Kind, of: Option<Id>, bearer: Option<Bearer>, no
         Kind::Made => Made { on, build, good: 0, spoiled: Vec::new(), scrap: None }.into(),
         Kind::HandOver => HandOver { on, build, count: 0, how: HandedOver::Sold, income: None }.into(),
         Kind::Step => new_step(view, on, build).into(),
+        Kind::Part => new_part(view, on, build).into(),
         Kind::Film => {
             Film { on, build, footage: None, finished: None, published: None, address: None }.into()
         }
@@ -127,6 +128,21 @@ fn new_step(view: &View, on: On, build: Id) -> Step {
     let who = who.or_else(|| view.shop.people.keys().next().copied());
     let stage = stage.or_else(|| view.shop.stages.keys().next().copied()).unwrap_or_else(nobody);
     Step { who: who.into_iter().collect(), ..Step::blank(on, build, stage) }
+}
+
+/// As wide and as thick as the one before it: lists are written a section after the other.
+fn new_part(view: &View, on: On, build: Id) -> Part {
+    let last = view.shop.parts_of(build).last().map(|(_, it)| it.body.clone());
+    Part {
+        on,
+        build,
+        name: String::new(),
+        count: 0,
+        length: None,
+        width: last.as_ref().and_then(|it| it.width.clone()),
+        thickness: last.and_then(|it| it.thickness),
+        cut: 0,
+    }
 }
 
 fn latest_build(view: &View) -> Option<Id> {

@@ -11,6 +11,7 @@ mod income;
 mod items;
 mod looks;
 mod paid;
+mod part;
 mod rows;
 mod sorted;
 mod stock;
@@ -109,6 +110,7 @@ pub fn fill(view: &View, body: &Body) -> Option<Vec<(String, String)>> {
         Body::HandOver(it) => items::fill_handed(it),
         Body::Film(it) => items::fill_film(it),
         Body::Step(it) => things::fill_step(it),
+        Body::Part(it) => part::fill(it),
         Body::SeriesEnd(it) => vec![("build", it.build.to_string())],
         Body::Receipt(it) => paid::fill_receipt(it),
         Body::ByProduct(it) => paid::fill_by_product(it),
@@ -213,6 +215,7 @@ fn specs(body: &Body) -> (Vec<Spec>, bool) {
         Body::HandOver(_) => (items::HANDED.to_vec(), false),
         Body::Film(_) => (items::FILM.to_vec(), false),
         Body::Step(_) => (things::STEP.to_vec(), false),
+        Body::Part(_) => (part::PART.to_vec(), false),
         Body::SeriesEnd(_) => (items::SERIES_END.to_vec(), false),
         Body::Stretch(_) | Body::Setting(_) | Body::Retired(_) | Body::Same(_) => (Vec::new(), false),
     }
@@ -236,6 +239,7 @@ pub fn read(desk: Desk, form: Form, entry: Id, before: &Body) -> Option<Body> {
             Body::HandOver(it) => items::handed(&typed, it).into(),
             Body::Film(it) => items::film(&typed, it).into(),
             Body::Step(it) => things::step(&typed, it).into(),
+            Body::Part(it) => part::part(&typed, it).into(),
             Body::SeriesEnd(it) => {
                 let build = typed.chosen("build").unwrap_or(it.build);
                 SeriesEnd { on: typed.on(it.on), build }.into()
