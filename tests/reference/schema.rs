@@ -1,4 +1,4 @@
-//! The two schemas of `schema/` against what is really written: every kind of line, and the manifest of a backup.
+//! The two schemas of `app/core/schema/` against what is really written: every kind of line, and the manifest of a backup.
 
 use benchslate_core::{
     exchange::{
@@ -8,10 +8,10 @@ use benchslate_core::{
     fixture::fixture,
     journal::{
         Body, Change, Content, Id, Journal, Kind, On, Pen,
-        kinds::{BuyLine, Film, Retired, Same, SeriesEnd, Step},
+        kinds::{BuyLine, Case, Cases, Cull, Extent, Film, Find, Link, Part, Retired, Same, SeriesEnd, Step},
         line,
     },
-    measure::When,
+    measure::{Dec, Unit, When},
 };
 use boon::{Compiler, SchemaIndex, Schemas};
 use serde_json::{Value, json};
@@ -29,7 +29,7 @@ struct Schema {
 
 impl Schema {
     fn of(name: &str) -> Schema {
-        let file = Path::new(env!("CARGO_MANIFEST_DIR")).join("../schema").join(name);
+        let file = Path::new(env!("CARGO_MANIFEST_DIR")).join("../app/core/schema").join(name);
         let text =
             std::fs::read_to_string(&file).unwrap_or_else(|error| panic!("{}: {error}", file.display()));
         let (mut schemas, mut compiler) = (Schemas::new(), Compiler::new());
@@ -68,7 +68,34 @@ fn lines() -> Vec<String> {
     let buy =
         BuyLine { on, item: None, what, quantity: None, unit: None, for_build: Some(id(1)), bought: None };
     let film = Film { on, build: id(1), footage: None, finished: None, published: None, address: None };
-    let bodies: [Body; 6] = [
+    let dec = |text: &str| Dec::parse(text).unwrap();
+    let case = |usable: &str| Case { usable: dec(usable), minutes: 25 };
+    let find = Find {
+        on,
+        name: "shelves".to_owned(),
+        whence: None,
+        species: None,
+        boards: Some(22),
+        rough: dec("88"),
+        unit: Unit::BoardFoot,
+        basis: None,
+        other_measure: None,
+        asked: Some(dec("60")),
+        fee: None,
+        km: None,
+        cases: Cases { badly: case("0.6"), usually: case("0.75"), well: case("0.85") },
+        new: None,
+        mark: None,
+        lot: None,
+    };
+    let cull = Cull { on, lot: id(1), quantity: dec("10"), link: Some(Link::Milled), unexpected: true };
+    let length = Some(Extent { amount: dec("23.75"), unit: Unit::Inch });
+    let leg = "leg".to_owned();
+    let part = Part { on, build: id(1), name: leg, count: 4, length, width: None, thickness: None, cut: 1 };
+    let bodies: [Body; 9] = [
+        cull.into(),
+        find.into(),
+        part.into(),
         Retired { on, what: id(1), back: false }.into(),
         Same { on, item: id(1), is: id(2) }.into(),
         SeriesEnd { on, build: id(1) }.into(),

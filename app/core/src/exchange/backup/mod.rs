@@ -10,7 +10,7 @@
 //! next in the file; a reader asks for one range after another ([`contents`], [`Backup`]). Nothing of a file is taken
 //! before all of it has been looked at.
 //! Source of the form: ZIP as in ISO/IEC 21320-1 (no encryption, stored or deflated) without its ZIP64; JSON as in
-//! RFC 8259; the two schemas in `schema/`.
+//! RFC 8259; the two schemas in `app/core/schema/`.
 //! Not here: the small copies of photos, which are made anew; where the bytes lie.
 
 mod manifest;
