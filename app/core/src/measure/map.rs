@@ -1,9 +1,10 @@
-//! A map and a set in the order of their keys, as a list that is kept sorted.
+//! A map in the order of its keys, as a list that is kept sorted.
 //!
 //! The library's tree is written anew by the compiler for each pair of key and value, three kilobytes and more a time,
 //! and there are dozens of pairs. This is a list and a search. Adding in the order of the keys, as ids mostly come,
 //! costs nothing more; adding in between moves what stands after it, so thousands of keys in no order are better
-//! collected than inserted one by one. Lines and entries of a journal stay in trees.
+//! collected than inserted one by one. Lines and entries of a journal stay in trees, and so do
+//! a shop's lots: they are large and many, and not folded in the order of their ids.
 
 use super::InOrder;
 use std::{borrow::Borrow, mem::replace};

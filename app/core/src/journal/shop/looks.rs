@@ -11,8 +11,9 @@ use crate::{
         kinds::{self, ShelfState, Source},
         order::Order,
     },
-    measure::{Map, Quantity},
+    measure::Quantity,
 };
+use std::collections::BTreeMap;
 
 /// A look at the shelf.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -31,7 +32,7 @@ impl Look {
     pub(super) fn read(
         order: Order,
         body: &kinds::Shelf,
-        lots: &Map<Id, Lot>,
+        lots: &BTreeMap<Id, Lot>,
         items: Items,
         tell: &mut dyn FnMut(Odd),
     ) -> Look {

@@ -48,7 +48,7 @@ use super::{
     stages,
 };
 use crate::measure::{Day, InOrder, Map, Zone, currency};
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// Present state. Lists stand in the order in which things count (`order`).
 #[derive(Clone, Debug, Default)]
@@ -70,7 +70,7 @@ pub struct Shop {
     /// Builds, people, stages, items, lots and tools that are not offered any more.
     pub retired: BTreeSet<Id>,
     /// Acquisitions.
-    pub lots: Map<Id, Lot>,
+    pub lots: BTreeMap<Id, Lot>,
     /// Work, clocks included.
     pub stretches: Vec<Stretch>,
     /// What salvaged lots yielded.

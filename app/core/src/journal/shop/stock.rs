@@ -11,8 +11,9 @@ use crate::{
         kinds::{self, Basis, Bearer, Mark, Origin, Side, Source, SuppliedBy, Use},
         order::Order,
     },
-    measure::{Day, Dec, Map, Money, Quantity, Ratio, Unit, convert, coverage::Spread},
+    measure::{Day, Dec, Money, Quantity, Ratio, Unit, convert, coverage::Spread},
 };
+use std::collections::BTreeMap;
 
 /// Something kept in stock.
 #[derive(Clone, Debug, PartialEq)]
@@ -265,7 +266,7 @@ impl Draw {
     pub(super) fn read(
         order: Order,
         body: &kinds::Draw,
-        lots: &Map<Id, Lot>,
+        lots: &BTreeMap<Id, Lot>,
         items: Items,
         tell: &mut dyn FnMut(Odd),
     ) -> Draw {
@@ -305,7 +306,7 @@ pub(super) fn in_stock_unit(
     amount: Quantity,
     unit: Unit,
     from: Source,
-    lots: &Map<Id, Lot>,
+    lots: &BTreeMap<Id, Lot>,
     items: Items,
 ) -> Option<Quantity> {
     match from {
