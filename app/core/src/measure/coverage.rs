@@ -1,11 +1,14 @@
 //! How much of a finish an area takes, by what one tin is said to cover.
 //!
-//! `area × pieces × coats ÷ area that one covers`, rounded once to 10⁻⁶. Source: common practice; the
-//! figure on the tin is for one coat. Not here: spreading rate from film thickness, drying.
+//! `area × pieces × coats ÷ area that one covers`, what is lost on top, rounded once to 10⁻⁶. Source: common practice;
+//! the figure on the tin is for one coat. Where a data sheet gives solids and film instead, `sums::film` makes it an
+//! area. Not here: drying.
 
 use super::{
-    Accepts, Dimension, Fraction, Quantity, Refusal, Unit, Why,
+    Accepts, Dimension, Fraction, Quantity, Ratio, Refusal, Unit, Why,
     marks::{self, Hint},
+    number,
+    sums::film,
 };
 
 /// What so much of a finish covers with one coat.
@@ -21,7 +24,7 @@ pub struct Spread {
 
 impl Spread {
     /// Reads `12 m2 a litre`, `12 m²/l`, `350 sq ft per gal`; a bare area is in `hint`'s unit, and without an end it is
-    /// said of one `per`.
+    /// said of one `per`. `65 % at 125 µm` says the share of solids by volume and the dry film, and is said of a litre.
     ///
     /// ```
     /// # use benchslate_core::measure::{Unit, coverage::Spread, marks::Hint};
@@ -34,6 +37,9 @@ impl Spread {
     /// # Errors
     /// As [`marks::quantity`]; what is no area, or nothing at all.
     pub fn typed(text: &str, hint: Hint, per: Unit) -> Result<Spread, Refusal> {
+        if let Some((solids, film)) = text.split_once('%') {
+            return by_film(solids, film, hint);
+        }
         let (area, of) = split_per(text);
         let (area, unit) = area_typed(area, hint, Unit::Inch)?;
         let per = match of {
@@ -46,6 +52,42 @@ impl Spread {
         };
         Ok(Spread { area, unit, per })
     }
+}
+
+/// What a litre covers by its solids and the film that they leave.
+fn by_film(solids: &str, film: &str, hint: Hint) -> Result<Spread, Refusal> {
+    let solids = number::percent(solids)?;
+    let solids = Ratio::share(solids).filter(|it| !it.is_zero());
+    let solids = solids.ok_or(Refusal::whole(Why::TooLarge { most: 100.into() }, Accepts::Percent))?;
+    let words = [",", "solids", "by volume", ",", "at"];
+    let film = words.iter().fold(film.trim(), |text, word| text.strip_prefix(word).unwrap_or(text).trim());
+    // Thousandths of a millimetre and of an inch are units of films only.
+    let fine = [
+        ("µm", Unit::Millimetre),
+        ("μm", Unit::Millimetre),
+        ("um", Unit::Millimetre),
+        ("microns", Unit::Millimetre),
+    ];
+    let fine = fine.into_iter().chain([("mils", Unit::Inch), ("mil", Unit::Inch), ("thou", Unit::Inch)]);
+    let found = fine.into_iter().find_map(|(word, unit)| Some((film.strip_suffix(word)?, unit)));
+    let (thickness, unit) = match found {
+        Some((text, unit)) => {
+            let thousandths = marks::quantity(text.trim(), Hint { unit: None, ..hint })?;
+            let thickness = thousandths.amount.times(Fraction::of(1, 1_000).unwrap_or(Fraction::ZERO));
+            (thickness.and_then(Fraction::quantity).unwrap_or_default(), unit)
+        }
+        None => {
+            let typed = marks::quantity(film, Hint { unit: None, ..hint })?;
+            let unit = typed.unit.ok_or(Refusal::whole(Why::UnitMissing, Accepts::Quantity))?;
+            (typed.quantity(), unit)
+        }
+    };
+    let refused = Refusal::whole(
+        Why::OtherKind { wanted: Dimension::Length, found: unit.dimension() },
+        Accepts::Quantity,
+    );
+    let area = film::covers(solids, thickness, unit).and_then(Fraction::quantity).ok_or(refused)?;
+    Ok(Spread { area, unit: Unit::SquareMetre, per: Unit::Litre })
 }
 
 fn split_per(text: &str) -> (&str, Option<&str>) {
@@ -110,20 +152,22 @@ impl Coats {
         self.exact()?.quantity()
     }
 
-    /// How many of an item it takes, when one covers that much. `None`: it covers nothing, a unit
-    /// is no area, or too large.
+    /// How many of an item it takes, when one covers that much and so much stays in brush and tin on top. `None`: it
+    /// covers nothing, a unit is no area, or too large.
     ///
     /// ```
-    /// # use benchslate_core::measure::{Quantity, Unit, coverage::Coats};
+    /// # use benchslate_core::measure::{Quantity, Ratio, Unit, coverage::Coats};
     /// let quantity = |text: &str| Quantity::from_decimal(text.parse().unwrap()).unwrap();
     /// let trays = Coats { area: quantity("0.19"), unit: Unit::SquareMetre, pieces: 24, coats: 1 };
     /// assert_eq!(trays.coated().unwrap().shown_trimmed(), "4.56");
-    /// let tins = trays.takes(quantity("15"), Unit::SquareMetre).unwrap();
-    /// assert_eq!(tins.shown_trimmed(), "0.304");
+    /// let tins = |on_top| trays.takes(quantity("15"), Unit::SquareMetre, on_top).unwrap().shown_trimmed();
+    /// assert_eq!(tins(Ratio::ZERO), "0.304");
+    /// assert_eq!(tins(Ratio::share("0.1".parse().unwrap()).unwrap()), "0.3344");
     /// ```
-    pub fn takes(self, covers: Quantity, unit: Unit) -> Option<Quantity> {
+    pub fn takes(self, covers: Quantity, unit: Unit, on_top: Ratio) -> Option<Quantity> {
         let one = Fraction::from_quantity(covers).converted(unit, self.unit)?;
-        self.exact()?.times(Fraction::of(one.denominator(), one.numerator())?)?.quantity()
+        let all = Fraction::from_quantity(Quantity::from_micros(on_top.on_top().micros()));
+        self.exact()?.times(Fraction::of(one.denominator(), one.numerator())?)?.times(all)?.quantity()
     }
 
     fn exact(self) -> Option<Fraction> {
@@ -150,8 +194,9 @@ mod tests {
 
     #[test]
     fn each_coat_takes_as_much_again() {
-        let takes =
-            |coats, covers: &str, unit| top(coats).takes(quantity(covers), unit).map(Quantity::shown_trimmed);
+        let takes = |coats, covers: &str, unit| {
+            top(coats).takes(quantity(covers), unit, Ratio::ZERO).map(Quantity::shown_trimmed)
+        };
         assert_eq!(takes(1, "100", Unit::SquareFoot).as_deref(), Some("0.2"));
         assert_eq!(takes(3, "100", Unit::SquareFoot).as_deref(), Some("0.6"));
         assert_eq!(takes(1, "9.290304", Unit::SquareMetre).as_deref(), Some("0.2"));
@@ -160,8 +205,8 @@ mod tests {
 
     #[test]
     fn what_covers_nothing_or_is_no_area_has_no_answer() {
-        assert_eq!(top(1).takes(Quantity::ZERO, Unit::SquareFoot), None);
-        assert_eq!(top(1).takes(quantity("1"), Unit::Litre), None);
+        assert_eq!(top(1).takes(Quantity::ZERO, Unit::SquareFoot, Ratio::ZERO), None);
+        assert_eq!(top(1).takes(quantity("1"), Unit::Litre, Ratio::ZERO), None);
         assert_eq!(Coats { unit: Unit::Litre, ..top(1) }.coated(), None);
     }
 
@@ -180,6 +225,15 @@ mod tests {
         spread("350 sq ft per gal", Some(("350", Unit::SquareFoot, Unit::UsGallon)));
         spread("1/2 m2 a tin", Some(("0.5", Unit::SquareMetre, Unit::Tin)));
         spread("15", Some(("15", Unit::SquareMetre, Unit::Tin)));
+        spread("65 % at 125 µm", Some(("5.2", Unit::SquareMetre, Unit::Litre)));
+        spread("65 %, 0.125 mm", Some(("5.2", Unit::SquareMetre, Unit::Litre)));
+        spread("50 % solids by volume at 2 mil", Some(("9.84252", Unit::SquareMetre, Unit::Litre)));
+        spread("65 % at 125", None);
+        spread("65 %", None);
+        spread("0 % at 125 µm", None);
+        spread("165 % at 125 µm", None);
+        spread("65 % at 0 µm", None);
+        spread("65 % at 3 kg", None);
         spread("12 l", None);
         spread("12 m2 a", None);
         spread("12 m2 a wing", None);
@@ -211,6 +265,6 @@ mod tests {
         let most = quantity("1000000000000");
         let all = Coats { area: most, unit: Unit::SquareFoot, pieces: u32::MAX, coats: u32::MAX };
         assert!(all.coated().is_some());
-        let _ = all.takes(quantity("0.000001"), Unit::SquareMetre);
+        let _ = all.takes(quantity("0.000001"), Unit::SquareMetre, Ratio::ONE);
     }
 }

@@ -7,7 +7,7 @@ pub fn covers() -> &'static str {
 
 /// In that field.
 pub fn covers_hint() -> &'static str {
-    "12 m2 a litre"
+    "12 m2 a litre, or 65 % at 125 µm"
 }
 
 /// How a finish dries.

@@ -41,6 +41,7 @@ pub mod shop;
 mod sorting;
 pub mod steps;
 pub mod stock;
+pub mod strips;
 pub mod time;
 mod tongue;
 pub mod tools;

@@ -264,8 +264,27 @@ pub fn covers_each(area: &str, each: &str) -> String {
 }
 
 /// The working of a coating.
-pub fn coated_by(coated: &str, covers: &str) -> String {
-    format!("{coated} ÷ {covers}")
+pub fn coated_by(coated: &str, covers: &str, on_top: &str) -> String {
+    if on_top == "0" {
+        format!("{coated} ÷ {covers}")
+    } else {
+        format!("{coated} ÷ {covers}, {on_top} % on top")
+    }
+}
+
+/// A cell of a coating: what stays in the brush and the tin.
+pub fn on_top() -> &'static str {
+    "On top, %"
+}
+
+/// Over its well.
+pub fn lost_on_top() -> &'static str {
+    "Lost in brush and tin, % on top"
+}
+
+/// By the field.
+pub fn more_than_all_on_top() -> &'static str {
+    "Not more than 100 %."
 }
 
 /// A count.

@@ -1,6 +1,7 @@
 //! How the ways look: ruled cells, the well, the tin, the rule and the pads.
 
 use super::slots::{self, Said, Slot};
+use super::strips;
 use crate::dom::prelude::*;
 use crate::{
     parts::{
@@ -18,7 +19,7 @@ use crate::{
         },
     },
     shell::Desk,
-    words::{stock as words, units},
+    words::{stock as words, strips as strip_words, units},
 };
 use benchslate_core::measure::InOrder;
 use benchslate_core::{
@@ -37,35 +38,42 @@ pub fn label(slot: Slot) -> &'static str {
         Slot::Thick => words::thick(),
         Slot::Pieces => words::pieces(),
         Slot::Count => words::count(),
+        Slot::Strips => strip_words::strips(),
+        Slot::Strip => strip_words::strip_wide(),
+        Slot::Kerf => strip_words::kerf(),
         Slot::Area => words::area_of_one(),
         Slot::Coated => words::pieces(),
         Slot::Coats => words::coats(),
+        Slot::OnTop => words::on_top(),
         Slot::Share | Slot::Content | Slot::Amount => "",
     }
 }
 
 /// The ways as ruled cells; what is typed in a side stands under its word. What is coated is one way, and has cells
 /// of its own under it.
-pub fn ways(thing: &Thing, slots: &[Slot], said: Said, chosen: RwSignal<usize>) -> AnyView {
-    let first = slots.iter().position(|slot| slot.is_coating());
-    let ways: Vec<usize> = (0..slots.len())
-        .filter(|at| slots.get(*at).is_some_and(|slot| !slot.is_coating() || Some(*at) == first))
-        .collect();
-    let coating: Vec<usize> =
-        (0..slots.len()).filter(|at| slots.get(*at).is_some_and(|slot| slot.is_coating())).collect();
-    let all = slots.to_vec();
-    let coats = StoredValue::new((thing.clone(), all.clone(), coating.clone()));
-    let under = move || {
-        let (thing, all, coating) = coats.get_value();
-        let here = coating.contains(&chosen.get());
-        here.then(|| cells(&thing, &all, coating, said, chosen, true))
+pub fn ways(desk: Desk, thing: &Thing, slots: &[Slot], said: Said, chosen: RwSignal<usize>) -> AnyView {
+    let of = |keep: &dyn Fn(Slot) -> bool| -> Vec<usize> {
+        (0..slots.len()).filter(|at| slots.get(*at).is_some_and(|slot| keep(*slot))).collect()
     };
-    let over = (ways.len() > 1).then(|| cells(thing, &all, ways, said, chosen, false));
+    let ways = of(&|slot| slot.over() == slot);
+    let groups = [of(&Slot::is_coating), of(&Slot::is_ripping)];
+    let stored = StoredValue::new((thing.clone(), slots.to_vec(), groups));
+    let under = move || {
+        let (thing, all, groups) = stored.get_value();
+        let over = all.get(chosen.get())?.over();
+        let here = |group: &Vec<usize>| {
+            group.first().and_then(|at| all.get(*at)).is_some_and(|slot| slot.over() == over)
+        };
+        let group = groups.into_iter().find(here)?;
+        Some(cells(desk, &thing, &all, group, said, chosen, true))
+    };
+    let over = (ways.len() > 1).then(|| cells(desk, thing, slots, ways, said, chosen, false));
     view! { {over}{under} }
 }
 
 /// Ruled cells of some of the slots, by their places. `typed`: what is coated, each with what is typed in it.
 fn cells(
+    desk: Desk,
     thing: &Thing,
     slots: &[Slot],
     places: Vec<usize>,
@@ -75,18 +83,21 @@ fn cells(
 ) -> AnyView {
     let of: Vec<Slot> = places.iter().filter_map(|at| slots.get(*at).copied()).collect();
     let class = if typed || of.iter().any(|slot| slot.is_side()) { "sides" } else { "" };
+    let name = match of.first() {
+        Some(slot) if typed && slot.is_ripping() => strip_words::how_ripped(),
+        Some(_) if typed => words::how_coated(),
+        _ => words::how_said(),
+    };
     let (thing, all) = (thing.clone(), slots.to_vec());
     let choices = {
         let of = of.clone();
         Signal::derive(move || {
-            of.iter().map(|slot| choice(&thing, *slot, said, typed)).collect::<Vec<Choice>>()
+            of.iter().map(|slot| choice(desk, &thing, *slot, said, typed)).collect::<Vec<Choice>>()
         })
     };
     let at = Signal::derive(move || {
         let slot = all.get(chosen.get()).copied();
-        let is = |one: &Slot| {
-            Some(*one) == slot || (!typed && one.is_coating() && slot.is_some_and(Slot::is_coating))
-        };
+        let is = |one: &Slot| Some(*one) == slot || (!typed && slot.map(Slot::over) == Some(*one));
         of.iter().position(is).unwrap_or(usize::MAX)
     });
     let choose = move |at: usize| {
@@ -96,7 +107,7 @@ fn cells(
     };
     view! {
         <Seg
-            name=if typed { words::how_coated() } else { words::how_said() }.to_owned()
+            name=name.to_owned()
             kind=SegKind::Modes
             class
             choices
@@ -106,7 +117,7 @@ fn cells(
     }
 }
 
-fn choice(thing: &Thing, slot: Slot, said: Said, typed_in: bool) -> Choice {
+fn choice(desk: Desk, thing: &Thing, slot: Slot, said: Said, typed_in: bool) -> Choice {
     let word = thing.word.clone().unwrap_or_else(|| units::long(thing.unit, true));
     let label = match slot {
         Slot::Share => words::share_of(&word),
@@ -118,10 +129,19 @@ fn choice(thing: &Thing, slot: Slot, said: Said, typed_in: bool) -> Choice {
     let typed = said.shown(slot);
     let note = match slot {
         Slot::Area if !typed_in => None,
+        Slot::Pieces if !said.text(Slot::Strips).trim().is_empty() => {
+            Some(strip_words::by_strips().to_owned())
+        }
         Slot::Pieces | Slot::Coated | Slot::Coats if typed.is_empty() => Some("1".to_owned()),
+        Slot::OnTop if typed.is_empty() => Some("0".to_owned()),
+        Slot::Kerf if typed.is_empty() => {
+            let inches = desk.read(first_amount::in_inches);
+            Some(strips::usual_kerf(inches).to_owned())
+        }
         Slot::Length | Slot::Wide | Slot::Thick | Slot::Pieces | Slot::Area | Slot::Coated | Slot::Coats => {
             Some(typed)
         }
+        Slot::Strips | Slot::Strip | Slot::Kerf | Slot::OnTop => Some(typed),
         Slot::Share | Slot::Content | Slot::Count | Slot::Amount => None,
     };
     Choice { label, note }
@@ -184,19 +204,24 @@ fn well_label(thing: &Thing, slot: Slot) -> String {
         Slot::Area => words::area_to_coat().to_owned(),
         Slot::Coated => words::how_many_pieces().to_owned(),
         Slot::Coats => words::how_many_coats().to_owned(),
+        Slot::OnTop => words::lost_on_top().to_owned(),
+        Slot::Strips => strip_words::how_many().to_owned(),
+        Slot::Strip => strip_words::width_of_one().to_owned(),
+        Slot::Kerf => strip_words::what_a_cut_takes().to_owned(),
         Slot::Share | Slot::Content | Slot::Amount => words::how_much().to_owned(),
     }
 }
 
 fn well_unit(desk: Desk, thing: &Thing, said: Said, slot: Slot) -> Option<String> {
     let unit = match slot {
-        Slot::Length | Slot::Wide | Slot::Thick => desk.read(|view| said.unit(view)),
+        _ if slot.is_side() => desk.read(|view| said.unit(view)),
+        Slot::OnTop => return Some("%".to_owned()),
         Slot::Content => thing.content?.1,
         Slot::Amount => thing.unit,
         // A cross between two sides, or a unit of its own, says by itself what it is.
         Slot::Area if said.text(slot).contains(|c: char| c.is_alphabetic() || c == '×') => return None,
         Slot::Area => desk.read(slots::area_units).0,
-        Slot::Count | Slot::Pieces | Slot::Share | Slot::Coated | Slot::Coats => return None,
+        _ => return None,
     };
     Some(units::short(unit).to_owned())
 }

@@ -4,6 +4,7 @@ mod draw;
 mod pick;
 mod side;
 mod slots;
+mod strips;
 
 pub use pick::{bearers, title};
 pub use slots::stroke;
@@ -138,7 +139,7 @@ fn One(
             <Head title=head note=note tight=true on_tap=Callback::new(move |()| chooses.set(true))/>
             <Above>
                 <Read name=name>
-                    {thing.with_value(|thing| slots.with_value(|slots| draw::ways(thing, slots, said, chosen)))}
+                    {thing.with_value(|thing| slots.with_value(|slots| draw::ways(desk, thing, slots, said, chosen)))}
                     {move || well(desk, thing, said, slot.get())}
                     {move || says(desk, thing, said, slot.get(), amount)}
                     {minds(desk, thing)}

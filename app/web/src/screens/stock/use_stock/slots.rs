@@ -4,6 +4,7 @@ use super::super::{
     form::Form,
     thing::{self, Thing},
 };
+use super::strips;
 use crate::dom::prelude::*;
 use crate::{
     screens::{first_amount, hours::fields::side_of},
@@ -13,7 +14,7 @@ use crate::{
 use benchslate_core::{
     journal::kinds::{Basis, Side, Use},
     measure::{
-        Dec, Dimension, Quantity, Unit,
+        Dec, Dimension, Quantity, Ratio, Unit,
         board::{Seasoning, Size},
         coverage::{self, Coats},
         marks::{self, Hint, Typed},
@@ -38,12 +39,20 @@ pub enum Slot {
     Thick,
     /// How many alike.
     Pieces,
+    /// How many strips are ripped, where that says how many pieces.
+    Strips,
+    /// How wide a strip is.
+    Strip,
+    /// What a cut takes.
+    Kerf,
     /// The area of one piece that is coated.
     Area,
     /// How many pieces are coated.
     Coated,
     /// How often.
     Coats,
+    /// What stays in the brush and the tin, in hundredths on top.
+    OnTop,
     /// In the unit of the stock, or any that turns into it.
     Amount,
 }
@@ -59,9 +68,13 @@ impl Slot {
             Slot::Wide => "use-wide",
             Slot::Thick => "use-thick",
             Slot::Pieces => "use-pieces",
+            Slot::Strips => "use-strips",
+            Slot::Strip => "use-strip",
+            Slot::Kerf => "use-kerf",
             Slot::Area => "use-area",
             Slot::Coated => "use-coated",
             Slot::Coats => "use-coats",
+            Slot::OnTop => "use-on-top",
             Slot::Amount => "use-amount",
         }
     }
@@ -71,22 +84,38 @@ impl Slot {
         match self {
             Slot::Wide => "use-wide-lit",
             Slot::Thick => "use-thick-lit",
+            Slot::Strip => "use-strip-lit",
+            Slot::Kerf => "use-kerf-lit",
             _ => "use-length-lit",
         }
     }
 
     /// A side of a piece.
     pub fn is_side(self) -> bool {
-        matches!(self, Slot::Length | Slot::Wide | Slot::Thick)
+        matches!(self, Slot::Length | Slot::Wide | Slot::Thick | Slot::Strip | Slot::Kerf)
     }
 
     /// By the area that is coated.
     pub fn is_coating(self) -> bool {
-        matches!(self, Slot::Area | Slot::Coated | Slot::Coats)
+        matches!(self, Slot::Area | Slot::Coated | Slot::Coats | Slot::OnTop)
+    }
+
+    /// By the strips that are ripped out of it; the first cell of the way is the pieces.
+    pub fn is_ripping(self) -> bool {
+        matches!(self, Slot::Strips | Slot::Strip | Slot::Kerf)
+    }
+
+    /// The cell of the first row that it stands under; itself, where it is one.
+    pub fn over(self) -> Slot {
+        match self {
+            _ if self.is_coating() => Slot::Area,
+            _ if self.is_ripping() => Slot::Pieces,
+            _ => self,
+        }
     }
 
     /// All of them.
-    pub const ALL: [Slot; 11] = [
+    pub const ALL: [Slot; 15] = [
         Slot::Share,
         Slot::Content,
         Slot::Count,
@@ -94,9 +123,13 @@ impl Slot {
         Slot::Wide,
         Slot::Thick,
         Slot::Pieces,
+        Slot::Strips,
+        Slot::Strip,
+        Slot::Kerf,
         Slot::Area,
         Slot::Coated,
         Slot::Coats,
+        Slot::OnTop,
         Slot::Amount,
     ];
 }
@@ -108,7 +141,11 @@ pub fn slots(thing: &Thing) -> Vec<Slot> {
     if thing.covers.is_some() {
         // After the share of a tin, which is a tap; before what is typed anyway.
         let at = usize::from(slots.first() == Some(&Slot::Share));
-        slots.splice(at..at, [Slot::Area, Slot::Coated, Slot::Coats]);
+        slots.splice(at..at, [Slot::Area, Slot::Coated, Slot::Coats, Slot::OnTop]);
+    }
+    if let Some(at) = slots.iter().position(|slot| *slot == Slot::Pieces).filter(|_| timber) {
+        let at = at.saturating_add(1);
+        slots.splice(at..at, [Slot::Strips, Slot::Strip, Slot::Kerf]);
     }
     slots
 }
@@ -215,7 +252,9 @@ impl Said {
     /// After a use: widths and thicknesses stay for the next piece of the same timber.
     pub fn used(self) {
         // What is coated stays too: the next coat is of the same.
-        for slot in [Slot::Share, Slot::Content, Slot::Count, Slot::Length, Slot::Pieces, Slot::Amount] {
+        for slot in
+            [Slot::Share, Slot::Content, Slot::Count, Slot::Length, Slot::Pieces, Slot::Strips, Slot::Amount]
+        {
             self.put(slot.field(), String::new());
         }
         self.put(Slot::Length.lit(), String::new());
@@ -288,7 +327,8 @@ pub fn amount(view: &View, thing: &Thing, said: Said, slot: Slot) -> Result<Amou
         Slot::Share => share(view, thing, said),
         Slot::Content | Slot::Count | Slot::Amount => plain(view, thing, said, slot),
         Slot::Length | Slot::Wide | Slot::Thick | Slot::Pieces => size(view, thing, said),
-        Slot::Area | Slot::Coated | Slot::Coats => coats(view, thing, said),
+        Slot::Strips | Slot::Strip | Slot::Kerf => size(view, thing, said),
+        Slot::Area | Slot::Coated | Slot::Coats | Slot::OnTop => coats(view, thing, said),
     }
 }
 
@@ -353,7 +393,14 @@ fn coats(view: &View, thing: &Thing, said: Said) -> Result<Amount, Wrong> {
         text => number::whole(&text).map_err(|it| wrong(slot, &refusal::sentence(&it))),
     };
     let coats = Coats { area, unit, pieces: many(Slot::Coated)?, coats: many(Slot::Coats)? };
-    let takes = thing.covers.and_then(|(covers, unit)| coats.takes(covers, unit));
+    let on_top = match said.text(Slot::OnTop) {
+        text if text.trim().is_empty() => Ratio::ZERO,
+        text => {
+            let share = number::percent(&text).map_err(|it| wrong(Slot::OnTop, &refusal::sentence(&it)))?;
+            Ratio::share(share).ok_or_else(|| wrong(Slot::OnTop, words::more_than_all_on_top()))?
+        }
+    };
+    let takes = thing.covers.and_then(|(covers, unit)| coats.takes(covers, unit, on_top));
     let too_large = || wrong(Slot::Area, words::area_too_large());
     let (takes, coated) = (takes.ok_or_else(too_large)?, coats.coated().ok_or_else(too_large)?);
     if takes.is_zero() {
@@ -370,7 +417,11 @@ fn coats(view: &View, thing: &Thing, said: Said) -> Result<Amount, Wrong> {
         unit: thing.unit,
         in_stock: takes,
         said: thing.amount_short(view.tongue, takes),
-        size: Some(words::coated_by(&working, &covers.unwrap_or_default())),
+        size: Some(words::coated_by(
+            &working,
+            &covers.unwrap_or_default(),
+            &view.tongue.quantity(on_top.hundredths()),
+        )),
     })
 }
 
@@ -378,9 +429,11 @@ fn size(view: &View, thing: &Thing, said: Said) -> Result<Amount, Wrong> {
     let area = thing.unit.dimension() == Dimension::Area;
     let length = side(view, said, Slot::Length)?;
     let wide = side(view, said, Slot::Wide)?;
-    let pieces = match said.text(Slot::Pieces) {
-        text if text.trim().is_empty() => 1,
-        text => number::whole(&text).map_err(|it| wrong(Slot::Pieces, &refusal::sentence(&it)))?,
+    let ripped = strips::ripped(view, said)?;
+    let pieces = match (&ripped, said.text(Slot::Pieces)) {
+        (Some((boards, _)), _) => *boards,
+        (None, text) if text.trim().is_empty() => 1,
+        (None, text) => number::whole(&text).map_err(|it| wrong(Slot::Pieces, &refusal::sentence(&it)))?,
     };
     let refused = |it| wrong(Slot::Length, &refusal::sentence(&it));
     let bare = said.unit(view);
@@ -408,7 +461,11 @@ fn size(view: &View, thing: &Thing, said: Said) -> Result<Amount, Wrong> {
     } else {
         side_text(view, length)
     };
-    let sides = words::size(&long, &wide_text, thick.as_deref(), pieces);
+    let mut sides = words::size(&long, &wide_text, thick.as_deref(), pieces);
+    if let Some((_, working)) = ripped {
+        sides.push_str("; ");
+        sides.push_str(&working);
+    }
     let said = words::pieces_of(pieces, &side_text(view, length));
     kept(view, thing, Slot::Length, (quantity, unit), said, Some(sides))
 }
@@ -433,7 +490,7 @@ fn kept(
 }
 
 /// One side, typed marks and lit ones together.
-fn side(view: &View, said: Said, slot: Slot) -> Result<Typed, Wrong> {
+pub(super) fn side(view: &View, said: Said, slot: Slot) -> Result<Typed, Wrong> {
     let (text, lit) = (said.text(slot), said.lit(slot));
     if text.trim().is_empty() && lit.is_empty() {
         return Err(wrong(slot, &words::side_missing(super::draw::label(slot))));
@@ -480,7 +537,7 @@ pub fn stroke(text: &str) -> String {
     }
 }
 
-fn wrong(slot: Slot, sentence: &str) -> Wrong {
+pub(super) fn wrong(slot: Slot, sentence: &str) -> Wrong {
     Wrong { slot, sentence: sentence.to_owned() }
 }
 
