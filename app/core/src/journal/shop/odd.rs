@@ -63,8 +63,8 @@ pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<
             [lost_bearer(shop, it.bearer), source, None]
         }
         Body::Sort(it) => [(!shop.lots.contains_key(&it.lot)).then_some(it.lot), None, None],
-        Body::Find(it) => [lost_in(&shop.lots, it.lot), None, None],
-        Body::Cull(it) => [lost_in(&shop.lots, Some(it.lot)), None, None],
+        Body::Find(it) => [it.lot.filter(|lot| !shop.lots.contains_key(lot)), None, None],
+        Body::Cull(it) => [(!shop.lots.contains_key(&it.lot)).then_some(it.lot), None, None],
         Body::Expense(it) => [lost_bearer(shop, it.bearer), lost_in(&shop.receipts, it.receipt), None],
         Body::Lot(it) => [lost_in(&shop.receipts, it.receipt), None, None],
         Body::Receipt(it) => [it.bearer.and_then(|bearer| lost_bearer(shop, bearer)), None, None],
