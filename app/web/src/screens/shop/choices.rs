@@ -167,7 +167,7 @@ fn fractions(desk: Desk) -> AnyView {
             choose(desk, SettingKey::SmallestFraction, words::smallest_fraction(), under.to_string(), said);
         }
     };
-    let choices = FRACTIONS.map(|under| Choice::plain(&words::a_part_of_an_inch(under))).to_vec();
+    let choices = FRACTIONS.map(|under| Choice::plain(words::a_part_of_an_inch(under))).to_vec();
     view! {
         <Group title=words::smallest_fraction().to_owned()/>
         {one_of(words::smallest_fraction(), choices, chosen, Callback::new(choose))}
