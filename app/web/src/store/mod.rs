@@ -185,13 +185,7 @@ impl Store {
     /// # Errors
     /// As [`Failure`] says.
     pub async fn photo(&self, hash: &str, copy: Copy) -> Result<Option<(Uint8Array, String)>, Failure> {
-        let got = self.0.through(async |door| photos::get(door, hash, copy).await).await?;
-        match (got, copy) {
-            (None, Copy::Thumb) => {
-                self.0.through(async |door| photos::get(door, hash, Copy::Full).await).await
-            }
-            (got, _) => Ok(got),
-        }
+        self.0.through(async |door| photos::get(door, hash, copy).await).await
     }
 
     /// The hashes of all photos on this device.
@@ -210,21 +204,14 @@ impl Store {
         photos::has_room(bytes).await
     }
 
-    /// Puts photos in ahead of the lines that name them, which follow by [`Store::merge`].
+    /// Puts photos in ahead of the lines that name them, which follow by [`Store::merge`], and takes out those whose
+    /// lines never came.
     ///
     /// # Errors
-    /// As [`Failure`] says; then none of these was kept.
-    pub async fn put_photos(&self, photos: &[NewPhoto]) -> Result<(), Failure> {
+    /// As [`Failure`] says; then nothing has changed. What was put in ahead takes up room, and nothing names it.
+    pub async fn photos_ahead(&self, photos: &[NewPhoto], back: &[String]) -> Result<(), Failure> {
         photos::must_fit(photos).await?;
-        self.0.through(async |door| photos::put_ahead(door, photos).await).await
-    }
-
-    /// Takes photos out that were put in ahead of lines that never came.
-    ///
-    /// # Errors
-    /// As [`Failure`] says; they then take up room, and nothing names them.
-    pub async fn take_photos_back(&self, hashes: &[String]) -> Result<(), Failure> {
-        self.0.through(async |door| photos::take_back(door, hashes).await).await
+        self.0.through(async |door| photos::ahead(door, photos, back).await).await
     }
 
     /// The draft under `key`, kept or still on its way.

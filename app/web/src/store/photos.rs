@@ -23,15 +23,6 @@ pub enum Copy {
     Thumb,
 }
 
-impl Copy {
-    fn store(self) -> &'static str {
-        match self {
-            Copy::Full => PHOTOS,
-            Copy::Thumb => THUMBS,
-        }
-    }
-}
-
 /// One picture, encoded.
 #[derive(Clone, Debug)]
 pub struct Encoded {
@@ -73,17 +64,11 @@ pub(super) async fn has_room(needed: u64) -> Result<(), Failure> {
     if free.is_some_and(|free| free < needed as f64) { Err(Failure::Full) } else { Ok(()) }
 }
 
-/// Photos alone, ahead of the lines that name them: those of a file that holds more than fits in memory at once.
-pub(super) async fn put_ahead(door: &Door, photos: &[NewPhoto]) -> Result<(), Failure> {
+/// Puts photos in alone, ahead of the lines that name them, or takes them out again whose lines did not come.
+pub(super) async fn ahead(door: &Door, photos: &[NewPhoto], back: &[String]) -> Result<(), Failure> {
     let act = door.begin(&[PHOTOS, THUMBS], Mode::Strict)?;
     put(&act, photos)?;
-    act.ended().await
-}
-
-/// Takes photos out again whose lines did not come after them.
-pub(super) async fn take_back(door: &Door, hashes: &[String]) -> Result<(), Failure> {
-    let act = door.begin(&[PHOTOS, THUMBS], Mode::Strict)?;
-    for hash in hashes {
+    for hash in back {
         act.delete(PHOTOS, &JsValue::from_str(hash))?;
         act.delete(THUMBS, &JsValue::from_str(hash))?;
     }
@@ -109,23 +94,27 @@ pub(super) fn put(act: &Act, photos: &[NewPhoto]) -> Result<(), Failure> {
     Ok(())
 }
 
-/// The bytes of a copy and their type; none: not on this device.
+/// The bytes of a copy and their type; none: not on this device. Without a small one it is the large one.
 pub(super) async fn get(
     door: &Door,
     hash: &str,
     copy: Copy,
 ) -> Result<Option<(Uint8Array, String)>, Failure> {
-    let act = door.begin(&[copy.store()], Mode::Read)?;
-    let kept = act.get(copy.store(), &JsValue::from_str(hash))?.answered().await?;
-    if kept.is_undefined() {
-        return Ok(None);
+    let stores: &[&str] = if copy == Copy::Thumb { &[THUMBS, PHOTOS] } else { &[PHOTOS] };
+    let act = door.begin(stores, Mode::Read)?;
+    for store in stores {
+        let kept = act.get(store, &JsValue::from_str(hash))?.answered().await?;
+        if kept.is_undefined() {
+            continue;
+        }
+        let bytes = Reflect::get(&kept, &value::name("bytes")).ok();
+        let bytes = bytes.and_then(|bytes| bytes.dyn_into::<ArrayBuffer>().ok());
+        return match (bytes, value::text(&kept, "type")) {
+            (Some(bytes), Some(media)) => Ok(Some((Uint8Array::new(&bytes), media))),
+            _ => Err(Failure::Damaged { at: At::Unreadable }),
+        };
     }
-    let bytes = Reflect::get(&kept, &value::name("bytes")).ok();
-    let bytes = bytes.and_then(|bytes| bytes.dyn_into::<ArrayBuffer>().ok());
-    match (bytes, value::text(&kept, "type")) {
-        (Some(bytes), Some(media)) => Ok(Some((Uint8Array::new(&bytes), media))),
-        _ => Err(Failure::Damaged { at: At::Unreadable }),
-    }
+    Ok(None)
 }
 
 /// Never a `Blob`: one browser keeps a mere reference to its bytes, and loses them.

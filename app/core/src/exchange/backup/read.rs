@@ -4,7 +4,7 @@
 //! is read is bounded before there is room made for it.
 
 use super::{
-    At, Bad, FIRST_BYTES, Why, hash_of,
+    At, Bad, FIRST_BYTES, SUM, Why, hash_of,
     manifest::Manifest,
     name::{self, FOLDER, Name, PhotoName},
 };
@@ -369,7 +369,7 @@ impl Place {
         };
         match plain.len() == size {
             false => Err(Why::WrongSize),
-            true if rawzip::crc32(&plain) != self.sum => Err(Why::WrongSum),
+            true if SUM.checksum(&plain) != self.sum => Err(Why::WrongSum),
             true => Ok(plain),
         }
     }

@@ -3,7 +3,7 @@
 //! What is written here is read back by [`super::read`], within the same limits: what would not be is not written.
 
 use super::{
-    Why, hex,
+    SUM, Why, hex,
     manifest::{Manifest, Part},
     name::{self, PhotoName},
 };
@@ -12,7 +12,8 @@ use miniz_oxide::deflate::{
     CompressionLevel,
     core::{CompressorOxide, TDEFLFlush, compress_to_output},
 };
-use rawzip::{CompressionMethod, Crc32, DataDescriptorOutput, ZipArchiveWriter, time::UtcDateTime};
+use rawzip::{CompressionMethod, DataDescriptorOutput, ZipArchiveWriter, time::UtcDateTime};
+
 use sha2::{Digest, Sha256};
 use std::{cell::RefCell, collections::BTreeSet, io::Write, rc::Rc};
 
@@ -30,7 +31,7 @@ pub struct Packer {
     deflate: Box<CompressorOxide>,
     packed: Vec<u8>,
     plain: Vec<u8>,
-    sum: Crc32,
+    sum: crc::Digest<'static, u32>,
     hash: Sha256,
 }
 
@@ -57,7 +58,7 @@ impl Default for Packer {
     fn default() -> Packer {
         let level = CompressionLevel::DefaultLevel;
         let deflate = CompressorOxide::with_format_and_level(miniz_oxide::DataFormat::Raw, level);
-        let (packed, plain, sum, hash) = (Vec::new(), Vec::new(), Crc32::new(), Sha256::new());
+        let (packed, plain, sum, hash) = (Vec::new(), Vec::new(), SUM.digest(), Sha256::new());
         Packer { deflate: Box::new(deflate), packed, plain, sum, hash }
     }
 }
@@ -80,7 +81,7 @@ impl Packer {
             true => (self.plain, CompressionMethod::STORE),
             false => (self.packed, CompressionMethod::DEFLATE),
         };
-        Packing { bytes, method, sum: self.sum.checksum(), sha256: hex(&self.hash.finalize()), size }
+        Packing { bytes, method, sum: self.sum.finalize(), sha256: hex(&self.hash.finalize()), size }
     }
 
     fn pack(&mut self, piece: &[u8], flush: TDEFLFlush) {
@@ -144,7 +145,7 @@ impl Writer {
             &text,
             CompressionMethod::STORE,
             bytes,
-            DataDescriptorOutput::new(rawzip::crc32(bytes), size),
+            DataDescriptorOutput::new(SUM.checksum(bytes), size),
         )?;
         self.listed(text, size, hash.to_owned());
         self.photos.insert(hash.to_owned());

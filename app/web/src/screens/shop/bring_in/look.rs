@@ -14,7 +14,7 @@ use benchslate_core::{
     },
     measure::limits,
 };
-use std::{cell::RefCell, collections::BTreeSet, ops::Range, rc::Rc};
+use std::{cell::RefCell, ops::Range, rc::Rc};
 use web_sys::File;
 
 /// What a file would bring.
@@ -96,21 +96,24 @@ pub async fn look(desk: Desk, at: Bringing, run: u32, file: File) -> Result<Foun
         backup.photo(photo, bytes)?;
     }
     let store = desk.store().ok_or(Nothing::Store(Failure::Missing))?;
-    let here: BTreeSet<String> = store.photo_hashes().await.map_err(Nothing::Store)?.into_iter().collect();
+    let hashes = store.photo_hashes().await.map_err(Nothing::Store)?;
+    let here = |hash: &String| hashes.binary_search(hash).is_ok();
     let named = desk.now_read(|view| backup::named(view.journal));
     let names = |photo: &PhotoAt| {
         let hash = &photo.name.hash;
         named.contains(hash) || incoming.photos.contains(hash)
     };
     let unnamed = photos.iter().filter(|photo| !names(photo)).count();
-    let inside: BTreeSet<String> = photos.iter().map(|photo| photo.name.hash.clone()).collect();
-    let missing =
-        incoming.photos.iter().filter(|hash| !inside.contains(*hash) && !here.contains(*hash)).count();
+    let mut missing = incoming.photos.clone();
+    missing.retain(|hash| !here(hash));
+    for photo in &photos {
+        missing.remove(&photo.name.hash);
+    }
     let all = photos.len();
-    let new: Vec<PhotoAt> = photos.into_iter().filter(|photo| !here.contains(&photo.name.hash)).collect();
+    let new: Vec<PhotoAt> = photos.into_iter().filter(|photo| !here(&photo.name.hash)).collect();
     let known = all - new.len();
     let source = Some(Source { file, backup: Rc::new(RefCell::new(backup)) });
-    Ok(Found { incoming, new, known, missing, unnamed, source })
+    Ok(Found { incoming, new, known, missing: missing.len(), unnamed, source })
 }
 
 /// A journal as text: a backup from before photos were in it, or one taken out of its ZIP.

@@ -57,7 +57,7 @@ async fn take_back(desk: Desk, mut ahead: Vec<String>) {
     ahead.retain(|hash| !named.contains(hash));
     if let (Some(store), false) = (desk.store(), ahead.is_empty()) {
         // Where that fails they take up room; the next backup has them.
-        let _ = store.take_photos_back(&ahead).await;
+        let _ = store.photos_ahead(&[], &ahead).await;
     }
 }
 
@@ -79,7 +79,7 @@ async fn last_photos(
         }
         at.photos.set((done, found.new.len()));
         if bytes > AT_ONCE {
-            store.put_photos(&waits).await.map_err(Nothing::Store)?;
+            store.photos_ahead(&waits, &[]).await.map_err(Nothing::Store)?;
             ahead.extend(waits.drain(..).map(|photo: NewPhoto| photo.hash));
             bytes = 0;
         }
