@@ -13,10 +13,28 @@ const RATCHET: u64 = 2 * 1000;
 /// Lettering and icons, apart from the rest, in bytes.
 const LETTERING_WALL: u64 = 40 * 1000;
 
+/// How the library's tables begin that weigh ten kilobytes each and get no smaller in brotli, and what is used instead
+/// of what reads them. One such call anywhere brings all of a table back.
+const TABLES: [(&[u8], &str); 3] = [
+    (
+        &[0x5a, 0xd6, 0x3b, 0x92, 0xd6, 0x53, 0xf4, 0xee, 0x3f, 0x3b, 0xa1, 0x06, 0x29, 0xaa, 0x3f, 0x11],
+        "a text is parsed as a float: `parts::plain::read`",
+    ),
+    (
+        &[0xc0, 0, 0, 0, 0xe0, 0, 0, 0, 0xc1, 0, 0, 0, 0xe1, 0, 0, 0],
+        "letters are made small by the library: `measure::letters::small`",
+    ),
+    (
+        &[0xe0, 0, 0, 0, 0xc0, 0, 0, 0, 0xe1, 0, 0, 0, 0xc1, 0, 0, 0],
+        "letters are made large by the library: `measure::letters::capital`",
+    ),
+];
+
 /// Prints the weights; `--accept` writes down the new one.
 pub fn command(words: &[&str]) -> Done {
     let dist = crate::build::dist();
     let weights = weights(&dist)?;
+    no_tables(&dist)?;
     for (kind, bytes) in &weights {
         eprintln!("{kind:>9}  {:>7.1} KB", *bytes as f64 / 1000.0);
     }
@@ -51,6 +69,22 @@ fn verdict(total: u64, accepted: u64, lettering: u64) -> Done {
     Ok(())
 }
 
+/// None of the library's heavy tables is in the program.
+fn no_tables(dist: &Path) -> Done {
+    for file in files_below(dist).iter().filter(|file| file.extension().is_some_and(|end| end == "wasm")) {
+        let program = std::fs::read(file).map_err(|why| format!("{}: {why}", file.display()))?;
+        if let Some(why) = table(&program) {
+            return Err(format!("a table of the library is in the program: {why}"));
+        }
+    }
+    Ok(())
+}
+
+fn table(program: &[u8]) -> Option<&'static str> {
+    let is_in = |start: &[u8]| program.windows(start.len()).any(|bytes| bytes == start);
+    TABLES.iter().find(|(start, _)| is_in(start)).map(|(_, why)| *why)
+}
+
 /// Bytes by kind, compressed where a compressed copy stands. Of the pictures only what a first visit loads.
 fn weights(dist: &Path) -> Done<BTreeMap<&'static str, u64>> {
     let mut weights = BTreeMap::new();
@@ -79,7 +113,15 @@ fn weights(dist: &Path) -> Done<BTreeMap<&'static str, u64>> {
 
 #[cfg(test)]
 mod tests {
-    use super::verdict;
+    use super::{TABLES, table, verdict};
+
+    #[test]
+    fn a_table_is_found_wherever_it_stands() {
+        for (start, why) in TABLES {
+            assert_eq!(table(&[b"program", start, b"more"].concat()), Some(why));
+        }
+        assert_eq!(table(b"program"), None);
+    }
 
     #[test]
     fn two_kilobytes_go_through_and_one_byte_more_does_not() {

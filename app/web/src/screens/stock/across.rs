@@ -6,6 +6,7 @@ use crate::{
     parts::{
         answer::{Answer, AnswerText, Tone},
         money_board::{Amounts, Worth, WorthRow},
+        plain,
         seg::{Choice, Seg},
         sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
         sum_row::{Leads, SumRow, SumText, SumTotal, Sums},
@@ -108,7 +109,7 @@ fn look(books: &Books, view: &View, by: By, way: usize) -> Option<Look> {
     };
     let bars = across.groups.iter().filter_map(|group| {
         let money = of_group(group).money()?;
-        let size: f64 = money.unsigned().shown(2).parse().unwrap_or(0.0);
+        let size = plain::read(&money.unsigned().shown(2));
         // Below nothing it is all loss; else all of it is saved.
         let amounts = if money.is_negative() {
             Amounts { instead: 0.0, cash: size, own_time: 0.0 }

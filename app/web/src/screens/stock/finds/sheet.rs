@@ -9,6 +9,7 @@ use crate::{
         hatch::Hatch,
         key::{Key, KeyKind},
         money_board::{Amounts, MoneyBoard, MoneyText},
+        plain,
         seg::{Choice, Seg},
         sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
         sum_row::Leads,
@@ -190,7 +191,7 @@ fn money_look(view: &View, told: &Appraisal, it: &Outcome, way: usize) -> Option
     let own = it.own_time.filter(|_| way == AT_RATE);
     let saved = if own.is_some() { it.at_rate? } else { it.time_free? };
     let tongue = view.tongue;
-    let size = |it: Money| it.shown(2).parse().unwrap_or(0.0);
+    let size = |it: Money| plain::read(&it.shown(2));
     let amounts = Amounts { instead: size(instead), cash: size(cash), own_time: own.map_or(0.0, size) };
     let outcome = if saved.is_negative() {
         salvage::dearer_by(&tongue.money(saved.unsigned()))

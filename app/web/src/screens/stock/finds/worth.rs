@@ -12,6 +12,7 @@ use crate::{
     parts::{
         answer::{AnswerText, Outcome as Drawn},
         money_board::{Amounts, Worth, WorthRow},
+        plain,
     },
     shell::{Desk, desk::View},
     words::finds as words,
@@ -132,7 +133,7 @@ pub fn look(view: &View, told: &Appraisal) -> Look {
 
 /// For the drawing only.
 fn drawn(money: Option<Money>) -> f64 {
-    money.and_then(|it| it.shown(2).parse().ok()).unwrap_or(0.0)
+    money.map_or(0.0, |it| plain::read(&it.shown(2)))
 }
 
 fn missing(what: Missing) -> &'static str {
