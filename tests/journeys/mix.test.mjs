@@ -32,8 +32,9 @@ journey("a void is filled: resin and hardener are drawn at once, each with the w
   await thumb.sees(/500 x 30 x 20 mm, 10 % on top = 330 ml, 2:1 by volume/);
   // One tap takes both back.
   await thumb.undo();
-  await thumb.misses(/used resin A/);
-  await thumb.misses(/used hardener B/);
+  await thumb.place("Stock");
+  await thumb.key(/^resin A.*2 tins/s).waitFor();
+  await thumb.key(/^hardener B.*2 tins/s).waitFor();
 });
 
 journey("half a void and half a ratio are refused by their fields", async ({ thumb }) => {

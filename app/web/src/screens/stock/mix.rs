@@ -160,7 +160,7 @@ fn other_items(view: &View, _: &str) -> Vec<Choosable> {
     ids.map(|id| (id.to_string(), crate::words::gaps::name(view.shop, Source::Item(id)).to_owned())).collect()
 }
 
-/// What was drawn with it last time, by its place in the list.
+/// The first other item of the list, until one is chosen.
 fn first_other(view: &View, resin: Id) -> String {
     let resin = resin.to_string();
     let other = other_items(view, "").into_iter().map(|it| it.0).find(|it| *it != resin);
