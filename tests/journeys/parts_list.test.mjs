@@ -88,3 +88,32 @@ journey("what can't be cut is said by its field, and stays as it was typed", asy
   await thumb.type(/^Boards, 8 ft/, "12 in");
   await thumb.sees(/No board is left or long enough for 2 × Side 23 3\/4 in/);
 });
+
+journey("a panel moves with its moisture by its wood, and only from 6 to 14 %", async ({ thumb, go }) => {
+  await startBuild(thumb, "Table");
+  const id = await partsOf(thumb, go, "Table");
+  await addPart(thumb, { Part: "Top", "How many": "1", Length: "48", Width: "24", Thickness: "1" });
+  await go(`parts.${id}`);
+  await thumb.tap(/^Top/);
+  await thumb.tap(/^How it moves/);
+  await thumb.tap("Keep it as a note");
+  await thumb.refused("Which wood", /No wood chosen/);
+  await thumb.choose("Which wood", "white oak");
+  await thumb.type("Moisture now", "6");
+  for (const [typed, says] of [["15", /Only from 6 to 14/], ["dry", /./], ["", /./]]) {
+    await thumb.type("Where it will stand", typed);
+    await thumb.tap("Keep it as a note");
+    await thumb.refused("Where it will stand", says, typed);
+  }
+  await thumb.type("Where it will stand", "10");
+  // 24 × .00365 × 4
+  await thumb.sees("0.35 in");
+  await thumb.tap("quarter sawn");
+  await thumb.sees("0.173 in");
+  // 8 board feet of white oak at 10 %: 68 × 1.1 pounds of water's weight.
+  await thumb.sees("31.1 lb");
+  await thumb.tap("Keep it as a note");
+  await thumb.kept("Top, moving");
+  await openBuild(thumb, "Table");
+  await thumb.sees(/white oak, quarter sawn/);
+});

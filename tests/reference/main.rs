@@ -25,5 +25,6 @@ mod specific_identification;
 mod spoilage;
 mod tools;
 mod units;
+mod units_by_library;
 mod wood;
 mod zones;

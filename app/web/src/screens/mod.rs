@@ -12,6 +12,7 @@ pub mod form_keys;
 pub mod hours;
 pub mod journal;
 pub mod late;
+pub mod lengths;
 pub mod money;
 pub mod months;
 pub mod notes;
@@ -116,6 +117,8 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Year => view! { <year::YearSheet/> },
         Place::SideBySide => view! { <year::SideBySideSheet/> },
         Place::Parts(id) => view! { <parts_list::PartsSheet of=id/> },
+        Place::Movement(id) => view! { <parts_list::MovementSheet part=id/> },
+        Place::Mix(id) => view! { <stock::MixSheet resin=id/> },
         Place::Cuts(id) => view! { <parts_list::CutsSheet of=id/> },
         Place::Tools => view! { <tools::ToolsSheet/> },
         Place::Tool(id) => view! { <tools::ToolSheet tool=id/> },

@@ -132,6 +132,10 @@ pub enum Place {
     Parts(Id),
     /// Boards that its parts are cut from.
     Cuts(Id),
+    /// Resin for a void, of two parts; the first of them.
+    Mix(Id),
+    /// How a part moves with its moisture.
+    Movement(Id),
     /// All tools.
     Tools,
     /// A tool: wear, its rate, what it has carried.
@@ -211,6 +215,8 @@ impl Place {
             Place::SideBySide => "side-by-side".into(),
             Place::Parts(id) => format!("parts.{id}"),
             Place::Cuts(id) => format!("cuts.{id}"),
+            Place::Mix(id) => format!("mix.{id}"),
+            Place::Movement(id) => format!("movement.{id}"),
             Place::Tools => "tools".into(),
             Place::Tool(id) => format!("tool.{id}"),
             Place::ToolLife(id) => format!("tool-life.{id}"),
@@ -309,6 +315,8 @@ impl Place {
             ("steps", None) => Place::Steps(id),
             ("parts", None) => Place::Parts(id),
             ("cuts", None) => Place::Cuts(id),
+            ("mix", None) => Place::Mix(id),
+            ("movement", None) => Place::Movement(id),
             ("tool", None) => Place::Tool(id),
             ("tool-life", None) => Place::ToolLife(id),
             _ => return None,
@@ -416,9 +424,9 @@ mod tests {
     }
 
     #[test]
-    fn the_parts_of_a_build_are_found_again_by_their_address() {
+    fn the_parts_of_a_build_and_a_mix_are_found_again_by_their_address() {
         let id = Id::of([7; 16]);
-        for place in [Place::Parts(id), Place::Cuts(id)] {
+        for place in [Place::Parts(id), Place::Cuts(id), Place::Mix(id), Place::Movement(id)] {
             assert_eq!(Place::of(&place.at()), place);
         }
     }

@@ -16,7 +16,7 @@ use crate::{
         frame::Places,
         mark::LastMarkHere,
     },
-    words::{common, drying as dries, finds, journal as words, receipts},
+    words::{common, drying as dries, finds, journal as words, movement as moves, receipts},
 };
 use benchslate_core::{
     journal::{
@@ -308,6 +308,9 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
             _ => None,
         },
         Kind::Part => match body {
+            Body::Part(it) if it.width.is_some() => {
+                Some((moves::its_movement(), moves::and_weight(), Place::Movement(entry)))
+            }
             Body::Part(it) => Some((words::the_parts(), words::cuts_there(), Place::Parts(it.build))),
             _ => None,
         },

@@ -9,7 +9,12 @@ use crate::{
         seg::{Choice, Seg, SegKind},
         sheet::{Above, Below, Hand, Head, Read, Sheet},
     },
-    screens::{first_amount, form_keys::form_keys, stock::form::Form},
+    screens::{
+        first_amount,
+        form_keys::form_keys,
+        lengths::{self, figure, short},
+        stock::form::Form,
+    },
     shell::{
         Desk, Go,
         desk::{Mark, View},
@@ -163,12 +168,10 @@ type Wrong = (&'static str, String);
 
 fn said(view: &View, form: Form, section: &Section) -> Result<Said, Wrong> {
     let text = |id: &str, kept: &str| form.get_or(kept, Some(usual(view, id)));
-    let inches = first_amount::in_inches(view);
     let hint = |unit: Unit| Hint { unit: Some(unit), gallons: first_amount::gallons() };
-    let boards =
-        stock_typed(&text(BOARDS, &key(Some(section))), hint(if inches { Unit::Foot } else { Unit::Metre }));
+    let boards = stock_typed(&text(BOARDS, &key(Some(section))), hint(lengths::coarse(view)));
     let boards = boards.map_err(|it| (BOARDS, refusal::sentence(&it)))?;
-    let fine = if inches { Unit::Inch } else { Unit::Millimetre };
+    let fine = lengths::fine(view);
     let kerf_text = text(KERF, KERF);
     let kerf = match kerf_text.trim() {
         "" => Fraction::ZERO,
@@ -230,10 +233,7 @@ fn in_inches(typed: marks::Typed, bare: Unit) -> Option<Fraction> {
 
 /// How many, what can't be beaten, and what is bought of it.
 fn answer(view: &View, section: &Section, plan: &Plan, stock: &[Stock]) -> AnswerText {
-    let long = |it: Fraction| {
-        let unit = if first_amount::in_inches(view) { Unit::Foot } else { Unit::Metre };
-        short(view, it, unit)
-    };
+    let long = |it: Fraction| short(view, it, lengths::coarse(view));
     let nothing = plan.bought == Fraction::ZERO;
     let by_number = stock.len() == 1;
     let bound = if !plan.left_over.is_empty() {
@@ -269,23 +269,9 @@ fn no_plan(why: NoPlan) -> &'static str {
     }
 }
 
-/// A length to the maker's smallest fraction, or to the tenth of a millimetre.
-fn short(view: &View, inches: Fraction, unit: Unit) -> String {
-    [&figure(view, inches, unit), " ", units::short(unit)].concat()
-}
-
-fn figure(view: &View, inches: Fraction, unit: Unit) -> String {
-    let amount = inches.converted(Unit::Inch, unit).and_then(Fraction::quantity).unwrap_or_default();
-    match unit {
-        Unit::Inch => marks::nearest(amount, view.shop.smallest_fraction()).text(),
-        Unit::Millimetre => view.tongue.number(&amount.shown_to(1)),
-        _ => view.tongue.quantity(amount),
-    }
-}
-
 /// `5 1/2 × 3/4 in`.
 fn called(view: &View, section: &Section) -> String {
-    let fine = if first_amount::in_inches(view) { Unit::Inch } else { Unit::Millimetre };
+    let fine = lengths::fine(view);
     let sides: Vec<String> = section.size.iter().flatten().map(|it| figure(view, *it, fine)).collect();
     if sides.is_empty() {
         words::any_section().to_owned()

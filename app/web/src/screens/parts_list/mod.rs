@@ -1,8 +1,10 @@
 //! The parts list of a build: what is wanted, what is cut, a tap a piece.
 
 mod cuts;
+mod movement;
 
 pub use cuts::CutsSheet;
+pub use movement::MovementSheet;
 
 use crate::dom::prelude::*;
 use crate::{

@@ -233,7 +233,9 @@ pub fn keys(desk: Desk, thing: Thing, said: Said, slot: Slot) -> AnyView {
         Slot::Share => tin(desk, thing, said),
         Slot::Area => areas(desk, said),
         _ if slot.is_side() => {
-            let rule = move || (desk.read(|view| said.unit(view)) == Unit::Inch).then(|| rule(said, slot));
+            // Under two rows of cells what it comes to needs the room; a fraction is typed with its stroke.
+            let inches = move || !slot.is_ripping() && desk.read(|view| said.unit(view)) == Unit::Inch;
+            let rule = move || inches().then(|| rule(said, slot));
             view! { {rule}{sides(desk, said, slot)} }
         }
         _ if linear => lengths(desk, said, slot),

@@ -11,15 +11,17 @@ pub use slots::stroke;
 
 use super::{
     form::Form,
+    mix::may_be_mixed,
     thing::{self, Thing},
 };
 use crate::dom::{nothing, prelude::*};
 use crate::{
     parts::{
-        answer::{AnswerText, Outcome},
+        answer::{AnswerText, Outcome, RowLink},
         key::{Key, KeyKind, KeyLink},
         message::Message,
         sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
+        sum_row::Leads,
     },
     screens::cautions,
     shell::{
@@ -27,7 +29,7 @@ use crate::{
         desk::{After, Mark, Marked, View},
         frame::Places,
     },
-    words::{common, stock as words, units},
+    words::{common, mix, stock as words, units},
 };
 use benchslate_core::{
     journal::{
@@ -142,6 +144,7 @@ fn One(
                     {thing.with_value(|thing| slots.with_value(|slots| draw::ways(desk, thing, slots, said, chosen)))}
                     {move || well(desk, thing, said, slot.get())}
                     {move || says(desk, thing, said, slot.get(), amount)}
+                    {mixed(desk, thing)}
                     {minds(desk, thing)}
                 </Read>
             </Above>
@@ -247,6 +250,18 @@ fn outcome(
         figure: cost.map_or_else(|| words::cost_not_known().to_owned(), |cost| view.tongue.money(cost)),
         lacks: cost.is_none(),
     }
+}
+
+/// To the pour of two parts, for what may be one of them.
+fn mixed(desk: Desk, thing: StoredValue<Thing>) -> AnyView {
+    let may = Memo::new(move |_| desk.read(|view| thing.with_value(|thing| may_be_mixed(view, thing))));
+    let row = move || {
+        may.get().then(|| {
+            let to = Leads::To(Place::Mix(thing.with_value(Thing::id)).href());
+            view! { <RowLink label=mix::fill_a_void().to_owned() end=mix::both_at_once().to_owned() leads=to/> }
+        })
+    };
+    view! { {row} }
 }
 
 fn minds(desk: Desk, thing: StoredValue<Thing>) -> AnyView {

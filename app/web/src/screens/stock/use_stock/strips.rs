@@ -2,16 +2,11 @@
 
 use super::slots::{Said, Slot, Wrong, side, wrong};
 use crate::{
-    screens::first_amount,
+    screens::{first_amount, lengths},
     shell::desk::View,
-    words::{refusal, stock as words, strips as said_words, units},
+    words::{refusal, stock as words, strips as said_words},
 };
-use benchslate_core::measure::{
-    Fraction, Unit,
-    marks::{self, Typed},
-    number,
-    sums::strips::Ripped,
-};
+use benchslate_core::measure::{Fraction, Unit, marks::Typed, number, sums::strips::Ripped};
 
 /// Boards that so many strips take, and the working. None: no strips are wanted.
 pub fn ripped(view: &View, said: Said) -> Result<Option<(u32, String)>, Wrong> {
@@ -38,7 +33,7 @@ pub fn ripped(view: &View, said: Said) -> Result<Option<(u32, String)>, Wrong> {
         _ => too_wide(),
     })?;
     let panel = ripped.panel(strips).ok_or_else(too_wide)?;
-    let short = |it: Fraction| short(view, it);
+    let short = |it: Fraction| lengths::short(view, it, lengths::fine(view));
     let working = said_words::ripped(strips, &short(strip), one.strips, &short(one.rest), &short(panel));
     Ok(Some((boards, working)))
 }
@@ -56,14 +51,4 @@ fn usual(view: &View) -> Fraction {
 /// What a cut takes where nobody has said: as it is shown.
 pub fn usual_kerf(inches: bool) -> &'static str {
     if inches { "1/8 in" } else { "3 mm" }
-}
-
-fn short(view: &View, inches: Fraction) -> String {
-    let unit = if first_amount::in_inches(view) { Unit::Inch } else { Unit::Millimetre };
-    let amount = inches.converted(Unit::Inch, unit).and_then(Fraction::quantity).unwrap_or_default();
-    let figure = match unit {
-        Unit::Inch => marks::nearest(amount, view.shop.smallest_fraction()).text(),
-        _ => view.tongue.number(&amount.shown_to(1)),
-    };
-    [&figure, " ", units::short(unit)].concat()
 }
