@@ -16,6 +16,7 @@ pub mod money;
 pub mod months;
 pub mod notes;
 pub mod parts_list;
+pub mod out;
 pub mod photos;
 pub mod receipts;
 pub mod sample;
@@ -121,5 +122,7 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Tool(id) => view! { <tools::ToolSheet tool=id/> },
         Place::ToolLife(id) => view! { <tools::LifeSheet tool=id/> },
         Place::Months => view! { <months::MonthsSheet/> },
+        Place::Files(of) => view! { <out::FilesSheet of/> },
+        Place::Cards(id) => view! { <out::CardsSheet of=id/> },
     }
 }

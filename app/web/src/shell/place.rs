@@ -140,6 +140,10 @@ pub enum Place {
     ToolLife(Id),
     /// What the shop costs every month, and what hours bear of it.
     Months,
+    /// Tables for a spreadsheet, of one build where it is named.
+    Files(Option<Id>),
+    /// Cards that show a build's figures over its film.
+    Cards(Id),
 }
 
 /// Before the kind of a new entry.
@@ -215,6 +219,9 @@ impl Place {
             Place::Tool(id) => format!("tool.{id}"),
             Place::ToolLife(id) => format!("tool-life.{id}"),
             Place::Months => "months".into(),
+            Place::Files(None) => "files".into(),
+            Place::Files(Some(id)) => format!("files.{id}"),
+            Place::Cards(id) => format!("cards.{id}"),
         }
     }
 
@@ -278,6 +285,7 @@ impl Place {
             "side-by-side" => Place::SideBySide,
             "tools" => Place::Tools,
             "months" => Place::Months,
+            "files" => Place::Files(None),
             _ => return None,
         })
     }
@@ -311,6 +319,8 @@ impl Place {
             ("cuts", None) => Place::Cuts(id),
             ("tool", None) => Place::Tool(id),
             ("tool-life", None) => Place::ToolLife(id),
+            ("files", None) => Place::Files(Some(id)),
+            ("cards", None) => Place::Cards(id),
             _ => return None,
         })
     }
@@ -401,6 +411,9 @@ mod tests {
             Place::Tool(id),
             Place::ToolLife(id),
             Place::Months,
+            Place::Files(None),
+            Place::Files(Some(id)),
+            Place::Cards(id),
         ];
         for place in places {
             assert_eq!(Place::of(&place.at()), place);
