@@ -124,5 +124,6 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Months => view! { <months::MonthsSheet/> },
         Place::Files(of) => view! { <out::FilesSheet of/> },
         Place::Cards(id) => view! { <out::CardsSheet of=id/> },
+        Place::Print(id) => view! { <out::PrintSheet of=id/> },
     }
 }

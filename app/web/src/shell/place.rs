@@ -144,6 +144,8 @@ pub enum Place {
     Files(Option<Id>),
     /// Cards that show a build's figures over its film.
     Cards(Id),
+    /// A build on one page of paper.
+    Print(Id),
 }
 
 /// Before the kind of a new entry.
@@ -222,6 +224,7 @@ impl Place {
             Place::Files(None) => "files".into(),
             Place::Files(Some(id)) => format!("files.{id}"),
             Place::Cards(id) => format!("cards.{id}"),
+            Place::Print(id) => format!("print.{id}"),
         }
     }
 
@@ -321,6 +324,7 @@ impl Place {
             ("tool-life", None) => Place::ToolLife(id),
             ("files", None) => Place::Files(Some(id)),
             ("cards", None) => Place::Cards(id),
+            ("print", None) => Place::Print(id),
             _ => return None,
         })
     }
@@ -411,11 +415,9 @@ mod tests {
             Place::Tool(id),
             Place::ToolLife(id),
             Place::Months,
-            Place::Files(None),
-            Place::Files(Some(id)),
-            Place::Cards(id),
         ];
-        for place in places {
+        let out = [Place::Files(None), Place::Files(Some(id)), Place::Cards(id), Place::Print(id)];
+        for place in places.into_iter().chain(out) {
             assert_eq!(Place::of(&place.at()), place);
         }
     }

@@ -33,6 +33,7 @@ pub mod months;
 pub mod notes;
 pub mod parts;
 pub mod photos;
+pub mod print;
 pub mod receipts;
 pub mod refusal;
 pub mod salvage;

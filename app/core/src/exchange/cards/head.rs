@@ -14,9 +14,6 @@ pub(super) fn head(card: &Card, pen: &mut Pen) -> Area {
     let title = if card.shows.title { words.title(card.figures.about, red) } else { String::new() };
     let build = if card.shows.build { words.build() } else { String::new() };
     let figure = card.amount(card.figures.whole);
-    let money = matches!(card.figures.whole, Amount::Money(_));
-    let code =
-        if card.shows.currency && money && !figure.is_empty() { words.currency() } else { String::new() };
     let note = note(card);
     let plain = Text {
         text: "",
@@ -30,7 +27,7 @@ pub(super) fn head(card: &Card, pen: &mut Pen) -> Area {
     };
     let (big, lead) = if tall { (150.0, 72.0) } else { (138.0, 66.0) };
     // The figure: beside the words where there is room, else under them.
-    let words_most = if tall { inner } else { inner * 0.5 };
+    let words_most = if tall { inner } else { inner * 0.46 };
     let line = |text, weight, size, ink, at| Text { text, weight, size, ink, at, most: words_most, ..plain };
     let mut y = top + lead * 0.74;
     if !title.is_empty() {
@@ -50,21 +47,7 @@ pub(super) fn head(card: &Card, pen: &mut Pen) -> Area {
     let mut foot = words_foot;
     if !figure.is_empty() {
         let base = if tall { words_foot + big * 0.95 } else { top + big * 0.74 };
-        let ink = if red { Ink::Red } else { Ink::Full };
-        let most = if tall { inner * 0.84 } else { inner * 0.42 };
-        let at = (width - edge, base);
-        let wide = pen.text(Text {
-            text: &figure,
-            weight: Weight::Two,
-            size: big,
-            ink,
-            stands: Stands::Right,
-            at,
-            most,
-            ..plain
-        });
-        let code_at = (width - edge - wide - 22.0, base);
-        pen.text(Text { text: &code, stands: Stands::Right, at: code_at, most: 130.0, ..plain });
+        leading(card, pen, Text { text: &figure, size: big, at: (width - edge, base), ..plain });
         foot = foot.max(base + 22.0);
     }
     if !note.is_empty() {
@@ -79,6 +62,18 @@ pub(super) fn head(card: &Card, pen: &mut Pen) -> Area {
     let end = if tall { height - 260.0 } else { height - 80.0 };
     let y = foot + if tall { 70.0 } else { 44.0 };
     Area { x: edge, y, w: inner, h: end - y }
+}
+
+/// The figure that leads, at the right; its currency before it.
+fn leading(card: &Card, pen: &mut Pen, it: Text) {
+    let ink = if card.figures.is_dearer() { Ink::Red } else { Ink::Full };
+    let most = it.most * if card.tall() { 0.84 } else { 0.42 };
+    let wide = pen.text(Text { weight: Weight::Two, ink, stands: Stands::Right, most, ..it });
+    let money = matches!(card.figures.whole, Amount::Money(_));
+    if card.shows.currency && money {
+        let (code, at) = (card.words.currency(), (it.at.0 - wide - 22.0, it.at.1));
+        pen.text(Text { text: &code, size: 46.0, stands: Stands::Right, at, most: 130.0, ..it });
+    }
 }
 
 /// Under the figure: one of so many, and the hours in it.

@@ -31,14 +31,7 @@ pub(super) fn draw(card: &Card, pen: &mut Pen, body: Area) {
     let thick = if tall { 130.0 } else { 110.0 };
     let bar = Area { y: body.y + 84.0, h: thick, ..length };
     pen.dimension((bar.x, bar.right()), body.y + 24.0, &card.amount(figures.whole), 46.0);
-    let mut x = bar.x;
-    for (made, size) in figures.bar.iter().filter(|(_, size)| *size > 0.0) {
-        let piece = Area { x, w: size * scale, ..bar };
-        pen.area(*made, piece);
-        pen.outline(piece, Ink::Full, 3.5, None);
-        x = piece.right();
-    }
-    pen.outline(bar, Ink::Full, 7.0, None);
+    whole_bar(pen, card, bar, scale);
     let lines = u32::try_from(figures.parts.len()).map_or(1.0, f64::from).max(1.0);
     let top = bar.foot() + if tall { 60.0 } else { 34.0 };
     let pitch = ((body.foot() - top) / lines).min(if tall { 124.0 } else { 92.0 });
@@ -75,4 +68,16 @@ pub(super) fn draw(card: &Card, pen: &mut Pen, body: Area) {
     }
     // The drop line of all of it: what the stages are measured against.
     pen.line(&[(bar.x, bar.foot()), (bar.x, top + pitch * lines)], Ink::Full, 2.5);
+}
+
+/// All of them, cut by side.
+fn whole_bar(pen: &mut Pen, card: &Card, bar: Area, scale: f64) {
+    let mut x = bar.x;
+    for (made, size) in card.figures.bar.iter().filter(|(_, size)| *size > 0.0) {
+        let piece = Area { x, w: size * scale, ..bar };
+        pen.area(*made, piece);
+        pen.outline(piece, Ink::Full, 3.5, None);
+        x = piece.right();
+    }
+    pen.outline(bar, Ink::Full, 7.0, None);
 }

@@ -108,7 +108,6 @@ fn said<'a>(from: Sources<'a>, entry: Id, body: &'a Body) -> Line<'a> {
     let of = |bearer: Bearer| names.bearer(bearer).to_owned();
     let built = |build: Id| names.build(build).to_owned();
     let plain = |what: &str| Line { what: what.to_owned(), ..Line::default() };
-    let money = |stored: Option<Dec>| stored.and_then(Dec::money);
     match body {
         Body::Stretch(it) => stretch(names, it),
         Body::Draw(it) => {
@@ -143,28 +142,7 @@ fn said<'a>(from: Sources<'a>, entry: Id, body: &'a Body) -> Line<'a> {
             ..plain(names.lot(it.lot))
         },
         Body::Shelf(it) => plain(names.source(it.of)),
-        Body::ByProduct(it) => Line { of: of(it.of), money: it.amount.money(), ..plain(&it.what) },
-        Body::Receipt(it) => Line {
-            of: it.bearer.map(of).unwrap_or_default(),
-            money: money(it.total),
-            ..plain(it.whence.as_deref().unwrap_or_default())
-        },
-        Body::Trip(it) => Line {
-            of: names.bearers(it.shares.iter().map(|share| share.bearer)),
-            ..plain(&format!("{} km", it.km.plain()))
-        },
-        Body::Income(it) => Line {
-            of: names.bearers(it.shares.iter().map(|share| share.bearer)),
-            side: Some(it.side),
-            money: from
-                .shop
-                .incomes
-                .iter()
-                .find(|income| income.order.entry == entry)
-                .and_then(|it| it.arrived()),
-            note: code(it.kind),
-            ..plain(it.what.as_deref().unwrap_or_default())
-        },
+        Body::ByProduct(_) | Body::Receipt(_) | Body::Trip(_) | Body::Income(_) => paid(from, entry, body),
         Body::Note(it) => Line { of: it.bearer.map(of).unwrap_or_default(), ..plain(&it.text) },
         Body::Photo(it) => Line {
             of: it.bearer.map(of).unwrap_or_default(),
@@ -192,6 +170,38 @@ fn said<'a>(from: Sources<'a>, entry: Id, body: &'a Body) -> Line<'a> {
         | Body::Cull(_)
         | Body::Find(_)
         | Body::Part(_) => thing(names, body),
+    }
+}
+
+/// What was paid or came in without stock or work.
+fn paid<'a>(from: Sources<'a>, entry: Id, body: &Body) -> Line<'a> {
+    let names = Names(from.shop);
+    let of = |bearer: Bearer| names.bearer(bearer).to_owned();
+    let plain = |what: &str| Line { what: what.to_owned(), ..Line::default() };
+    match body {
+        Body::ByProduct(it) => Line { of: of(it.of), money: it.amount.money(), ..plain(&it.what) },
+        Body::Receipt(it) => Line {
+            of: it.bearer.map(of).unwrap_or_default(),
+            money: it.total.and_then(Dec::money),
+            ..plain(it.whence.as_deref().unwrap_or_default())
+        },
+        Body::Trip(it) => Line {
+            of: names.bearers(it.shares.iter().map(|share| share.bearer)),
+            ..plain(&format!("{} km", it.km.plain()))
+        },
+        Body::Income(it) => Line {
+            of: names.bearers(it.shares.iter().map(|share| share.bearer)),
+            side: Some(it.side),
+            money: from
+                .shop
+                .incomes
+                .iter()
+                .find(|income| income.order.entry == entry)
+                .and_then(|it| it.arrived()),
+            note: code(it.kind),
+            ..plain(it.what.as_deref().unwrap_or_default())
+        },
+        _ => Line::default(),
     }
 }
 

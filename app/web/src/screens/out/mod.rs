@@ -2,9 +2,11 @@
 
 mod cards;
 mod files;
+mod print;
 
 pub use cards::CardsSheet;
 pub use files::FilesSheet;
+pub use print::PrintSheet;
 
 use crate::dom::prelude::*;
 use crate::{
@@ -21,6 +23,7 @@ pub fn ways(build: Id) -> AnyView {
     };
     view! {
         {row(words::cards::title(), words::cards::what_kind(), Place::Cards(build))}
+        {row(words::print::title(), words::print::what_kind(), Place::Print(build))}
         {row(words::files::title(), words::files::what_kind_of_build(), Place::Files(Some(build)))}
     }
 }
