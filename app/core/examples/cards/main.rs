@@ -37,7 +37,9 @@ impl Words for Codes<'_> {
         match name {
             Name::Kind(kind) => kind.code().to_owned(),
             Name::Stage(id) => self.shop.stages.get(&id).map(|it| it.name.clone()).unwrap_or_default(),
-            other => format!("{other:?}"),
+            Name::Others(_) | Name::Instead | Name::Took | Name::OwnTime | Name::Saved | Name::Dearer => {
+                format!("{name:?}")
+            }
         }
     }
 

@@ -15,8 +15,8 @@ pub mod late;
 pub mod money;
 pub mod months;
 pub mod notes;
-pub mod parts_list;
 pub mod out;
+pub mod parts_list;
 pub mod photos;
 pub mod receipts;
 pub mod sample;
@@ -123,7 +123,6 @@ pub fn sheet(place: Place) -> AnyView {
         Place::ToolLife(id) => view! { <tools::LifeSheet tool=id/> },
         Place::Months => view! { <months::MonthsSheet/> },
         Place::Files(of) => view! { <out::FilesSheet of/> },
-        Place::Cards(id) => view! { <out::CardsSheet of=id/> },
-        Place::Print(id) => view! { <out::PrintSheet of=id/> },
+        Place::Out(id, way) => out::sheet(id, way),
     }
 }

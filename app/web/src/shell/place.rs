@@ -19,6 +19,15 @@ pub enum Tab {
     Film,
 }
 
+/// How a build's figures leave the phone.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Way {
+    /// As cards that are laid over its film.
+    Cards,
+    /// On one page of paper.
+    Print,
+}
+
 /// Everything that has an address.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Place {
@@ -142,10 +151,8 @@ pub enum Place {
     Months,
     /// Tables for a spreadsheet, of one build where it is named.
     Files(Option<Id>),
-    /// Cards that show a build's figures over its film.
-    Cards(Id),
-    /// A build on one page of paper.
-    Print(Id),
+    /// A build's figures on their way to others.
+    Out(Id, Way),
 }
 
 /// Before the kind of a new entry.
@@ -221,10 +228,8 @@ impl Place {
             Place::Tool(id) => format!("tool.{id}"),
             Place::ToolLife(id) => format!("tool-life.{id}"),
             Place::Months => "months".into(),
-            Place::Files(None) => "files".into(),
-            Place::Files(Some(id)) => format!("files.{id}"),
-            Place::Cards(id) => format!("cards.{id}"),
-            Place::Print(id) => format!("print.{id}"),
+            Place::Files(of) => of.map_or_else(|| "files".into(), |id| format!("files.{id}")),
+            Place::Out(id, way) => format!("{}.{id}", way.code()),
         }
     }
 
@@ -323,10 +328,19 @@ impl Place {
             ("tool", None) => Place::Tool(id),
             ("tool-life", None) => Place::ToolLife(id),
             ("files", None) => Place::Files(Some(id)),
-            ("cards", None) => Place::Cards(id),
-            ("print", None) => Place::Print(id),
+            ("cards", None) => Place::Out(id, Way::Cards),
+            ("print", None) => Place::Out(id, Way::Print),
             _ => return None,
         })
+    }
+}
+
+impl Way {
+    fn code(self) -> &'static str {
+        match self {
+            Way::Cards => "cards",
+            Way::Print => "print",
+        }
     }
 }
 
@@ -416,8 +430,7 @@ mod tests {
             Place::ToolLife(id),
             Place::Months,
         ];
-        let out = [Place::Files(None), Place::Files(Some(id)), Place::Cards(id), Place::Print(id)];
-        for place in places.into_iter().chain(out) {
+        for place in places {
             assert_eq!(Place::of(&place.at()), place);
         }
     }
@@ -434,6 +447,15 @@ mod tests {
     fn the_parts_of_a_build_are_found_again_by_their_address() {
         let id = Id::of([7; 16]);
         for place in [Place::Parts(id), Place::Cuts(id)] {
+            assert_eq!(Place::of(&place.at()), place);
+        }
+    }
+
+    #[test]
+    fn every_way_out_is_found_again_by_its_address() {
+        let id = Id::of([7; 16]);
+        let ways = [Place::Out(id, Way::Cards), Place::Out(id, Way::Print)];
+        for place in [Place::Files(None), Place::Files(Some(id))].into_iter().chain(ways) {
             assert_eq!(Place::of(&place.at()), place);
         }
     }

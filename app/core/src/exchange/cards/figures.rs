@@ -197,29 +197,33 @@ fn salvage(cost: &BuildCost, minor: u8) -> Option<Figures> {
 
 fn term(part: &Term, shown: Option<Shown>) -> Option<Part> {
     let below: &Statement = part.statement()?;
-    let (name, made, hours) = match below.rule {
-        Rule::BuildInstead => (Name::Instead, Made::Plain, None),
-        Rule::BuildTook => (Name::Took, Made::Kind(CostKind::Salvaged), None),
-        Rule::BuildOwnTime { hours } => {
-            (Name::OwnTime, Made::Kind(CostKind::Labour), Some(minutes::alone(hours.seconds())))
-        }
-        _ => return None,
+    let (name, made, hours) = if below.rule == Rule::BuildInstead {
+        (Name::Instead, Made::Plain, None)
+    } else if below.rule == Rule::BuildTook {
+        (Name::Took, Made::Kind(CostKind::Salvaged), None)
+    } else if let Rule::BuildOwnTime { hours } = below.rule {
+        (Name::OwnTime, Made::Kind(CostKind::Labour), Some(minutes::alone(hours.seconds())))
+    } else {
+        return None;
     };
     Some(Part { name, made, size: size(below.money().unwrap_or_default()), amount: money(shown), hours })
 }
 
 fn hours(shop: &Shop, books: &Books, build: Id) -> Option<Figures> {
     let all = breakdown(shop, Bearer::Build(build), books.as_of, Weekday::Monday);
-    let side = |of: Of| match of {
-        Of::Side(Side::Film) => Made::Film,
-        Of::Side(Side::Both) => Made::Both,
-        _ => Made::Piece,
+    let side = |of: Of| {
+        let Of::Side(side) = of else { return Made::Piece };
+        match side {
+            Side::Piece => Made::Piece,
+            Side::Film => Made::Film,
+            Side::Both => Made::Both,
+        }
     };
     let bar = all.by_stage.iter().map(|row| (side(row.of), long(row.worked))).collect();
     let stages = all.by_stage.iter().flat_map(|of_side| {
-        of_side.rows.iter().filter_map(move |row| match row.of {
-            Of::Stage(stage) => Some((stage, side(of_side.of), row.worked, row.shown)),
-            _ => None,
+        of_side.rows.iter().filter_map(move |row| {
+            let Of::Stage(stage) = row.of else { return None };
+            Some((stage, side(of_side.of), row.worked, row.shown))
         })
     });
     let mut stages: Vec<_> = stages.collect();

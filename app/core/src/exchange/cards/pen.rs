@@ -161,7 +161,7 @@ impl<'a> Pen<'a> {
             return;
         }
         let (film, grid) = (self.film(), if self.slate() { "#2c3940" } else { "#e4e9e8" });
-        let _ = write!(self.out, "<path fill=\"{film}\" d=\"M0 0H{w}V{h}H0z\"/>");
+        let _ = write!(self.out, "<path fill=\"{film}\" d=\"M0 0H{w:.0}V{h:.0}H0z\"/>");
         let mut lines = String::new();
         for at in steps(48.0, w) {
             let _ = write!(lines, "M{at:.0} 0V{h:.0}");
@@ -304,7 +304,7 @@ impl<'a> Pen<'a> {
             let film = self.film();
             let _ = write!(
                 self.under,
-                "<text {shape} fill=\"{film}\" stroke=\"{film}\" stroke-width=\"{HALO}\" stroke-linejoin=\"round\">{escaped}</text>"
+                "<text {shape} fill=\"{film}\" stroke=\"{film}\" stroke-width=\"{HALO:.0}\" stroke-linejoin=\"round\">{escaped}</text>"
             );
         }
         let _ = write!(self.out, "<text {shape} fill=\"{ink}\">{escaped}</text>");
@@ -327,7 +327,7 @@ impl<'a> Pen<'a> {
             let film = self.film();
             let _ = write!(
                 self.under,
-                "<path fill=\"{film}\" stroke=\"{film}\" stroke-width=\"{HALO}\" stroke-linejoin=\"round\" d=\"{d}\"/>"
+                "<path fill=\"{film}\" stroke=\"{film}\" stroke-width=\"{HALO:.0}\" stroke-linejoin=\"round\" d=\"{d}\"/>"
             );
         }
         let _ = write!(self.out, "<path fill=\"{ink}\" d=\"{d}\"/>");
@@ -395,13 +395,13 @@ impl<'a> Pen<'a> {
     pub fn finish(self) -> Drawn {
         let (w, h) = self.size;
         let mut svg = format!(
-            "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{w}\" height=\"{h}\" viewBox=\"0 0 {w} {h}\"><defs>"
+            "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{w:.0}\" height=\"{h:.0}\" viewBox=\"0 0 {w:.0} {h:.0}\"><defs>"
         );
         let (ink, red) = (self.ink(Ink::Full), self.ink(Ink::Red));
         for (id, width, height, paths) in PATTERNS.iter().filter(|it| self.patterns.contains(it.0)) {
             let _ = write!(
                 svg,
-                "<pattern id=\"{id}\" width=\"{width}\" height=\"{height}\" patternUnits=\"userSpaceOnUse\" patternTransform=\"scale({SCALE})\">"
+                "<pattern id=\"{id}\" width=\"{width}\" height=\"{height}\" patternUnits=\"userSpaceOnUse\" patternTransform=\"scale({SCALE:.1})\">"
             );
             for (class, d) in *paths {
                 let how = match *class {

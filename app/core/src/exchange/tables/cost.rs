@@ -42,10 +42,7 @@ impl<'a> Sheet<'a, '_> {
         for (part, shown) in of.parts.iter().zip(sizes) {
             match &part.of {
                 PartOf::Statement(below) => {
-                    let kind = match below.rule {
-                        Rule::Kind { kind, .. } => Some(kind),
-                        _ => kind,
-                    };
+                    let kind = if let Rule::Kind { kind, .. } = below.rule { Some(kind) } else { kind };
                     self.leaves(below, shown, kind, self.group(&below.rule).unwrap_or(group));
                 }
                 PartOf::Entry { entry, working, .. } => {
@@ -83,11 +80,14 @@ impl<'a> Sheet<'a, '_> {
     /// The stage, lot, item or tool that lines stand together under.
     fn group(&self, rule: &Rule) -> Option<&'a str> {
         let names = Names(self.from.shop);
-        match rule {
-            Rule::Stage { stage, .. } => Some(names.stage(*stage)),
-            Rule::Drawn { source, .. } => Some(names.source(*source)),
-            Rule::Tool { tool, .. } => Some(names.tool(*tool)),
-            _ => None,
+        if let Rule::Stage { stage, .. } = rule {
+            Some(names.stage(*stage))
+        } else if let Rule::Drawn { source, .. } = rule {
+            Some(names.source(*source))
+        } else if let Rule::Tool { tool, .. } = rule {
+            Some(names.tool(*tool))
+        } else {
+            None
         }
     }
 

@@ -12,7 +12,7 @@ use crate::{
     exchange::csv::Cell,
     journal::{
         Body, Id,
-        kinds::{Bearer, Side, Stretch},
+        kinds::{Bearer, Draw, Income, Side, Stretch},
         listing::{self, State},
     },
     measure::{Dec, InOrder, Money, Quantity, Seconds, Unit},
@@ -110,18 +110,7 @@ fn said<'a>(from: Sources<'a>, entry: Id, body: &'a Body) -> Line<'a> {
     let plain = |what: &str| Line { what: what.to_owned(), ..Line::default() };
     match body {
         Body::Stretch(it) => stretch(names, it),
-        Body::Draw(it) => {
-            let taken = it.quantity.quantity();
-            let quantity = if it.returns.is_some() { taken.map(Quantity::negated) } else { taken };
-            Line {
-                of: of(it.bearer),
-                side: it.side,
-                quantity,
-                unit: Some(it.unit),
-                note: it.note.clone().unwrap_or_default(),
-                ..plain(names.source(it.from))
-            }
-        }
+        Body::Draw(it) => draw(names, it),
         Body::Expense(it) => Line { of: of(it.bearer), side: Some(it.side), ..plain(&it.what) },
         Body::Lot(it) => {
             let lot = from.shop.lots.get(&entry);
@@ -142,7 +131,17 @@ fn said<'a>(from: Sources<'a>, entry: Id, body: &'a Body) -> Line<'a> {
             ..plain(names.lot(it.lot))
         },
         Body::Shelf(it) => plain(names.source(it.of)),
-        Body::ByProduct(_) | Body::Receipt(_) | Body::Trip(_) | Body::Income(_) => paid(from, entry, body),
+        Body::ByProduct(it) => Line { of: of(it.of), money: it.amount.money(), ..plain(&it.what) },
+        Body::Receipt(it) => Line {
+            of: it.bearer.map(of).unwrap_or_default(),
+            money: it.total.and_then(Dec::money),
+            ..plain(it.whence.as_deref().unwrap_or_default())
+        },
+        Body::Trip(it) => Line {
+            of: names.bearers(it.shares.iter().map(|share| share.bearer)),
+            ..plain(&format!("{} km", it.km.plain()))
+        },
+        Body::Income(it) => income(from, entry, it),
         Body::Note(it) => Line { of: it.bearer.map(of).unwrap_or_default(), ..plain(&it.text) },
         Body::Photo(it) => Line {
             of: it.bearer.map(of).unwrap_or_default(),
@@ -173,35 +172,28 @@ fn said<'a>(from: Sources<'a>, entry: Id, body: &'a Body) -> Line<'a> {
     }
 }
 
-/// What was paid or came in without stock or work.
-fn paid<'a>(from: Sources<'a>, entry: Id, body: &Body) -> Line<'a> {
-    let names = Names(from.shop);
-    let of = |bearer: Bearer| names.bearer(bearer).to_owned();
-    let plain = |what: &str| Line { what: what.to_owned(), ..Line::default() };
-    match body {
-        Body::ByProduct(it) => Line { of: of(it.of), money: it.amount.money(), ..plain(&it.what) },
-        Body::Receipt(it) => Line {
-            of: it.bearer.map(of).unwrap_or_default(),
-            money: it.total.and_then(Dec::money),
-            ..plain(it.whence.as_deref().unwrap_or_default())
-        },
-        Body::Trip(it) => Line {
-            of: names.bearers(it.shares.iter().map(|share| share.bearer)),
-            ..plain(&format!("{} km", it.km.plain()))
-        },
-        Body::Income(it) => Line {
-            of: names.bearers(it.shares.iter().map(|share| share.bearer)),
-            side: Some(it.side),
-            money: from
-                .shop
-                .incomes
-                .iter()
-                .find(|income| income.order.entry == entry)
-                .and_then(|it| it.arrived()),
-            note: code(it.kind),
-            ..plain(it.what.as_deref().unwrap_or_default())
-        },
-        _ => Line::default(),
+fn income<'a>(from: Sources<'a>, entry: Id, it: &Income) -> Line<'a> {
+    let arrived = from.shop.incomes.iter().find(|income| income.order.entry == entry);
+    Line {
+        of: Names(from.shop).bearers(it.shares.iter().map(|share| share.bearer)),
+        side: Some(it.side),
+        money: arrived.and_then(|it| it.arrived()),
+        note: code(it.kind),
+        what: it.what.clone().unwrap_or_default(),
+        ..Line::default()
+    }
+}
+
+fn draw<'a>(names: Names<'a>, it: &Draw) -> Line<'a> {
+    let taken = it.quantity.quantity();
+    Line {
+        of: names.bearer(it.bearer).to_owned(),
+        side: it.side,
+        what: names.source(it.from).to_owned(),
+        quantity: if it.returns.is_some() { taken.map(Quantity::negated) } else { taken },
+        unit: Some(it.unit),
+        note: it.note.clone().unwrap_or_default(),
+        ..Line::default()
     }
 }
 

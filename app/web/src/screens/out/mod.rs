@@ -4,17 +4,23 @@ mod cards;
 mod files;
 mod print;
 
-pub use cards::CardsSheet;
 pub use files::FilesSheet;
-pub use print::PrintSheet;
 
 use crate::dom::prelude::*;
 use crate::{
     parts::{answer::RowLink, sum_row::Leads},
-    shell::Place,
+    shell::{Place, Way},
     words,
 };
 use benchslate_core::journal::Id;
+
+/// The sheet of a way.
+pub fn sheet(of: Id, way: Way) -> AnyView {
+    match way {
+        Way::Cards => view! { <cards::CardsSheet of/> },
+        Way::Print => view! { <print::PrintSheet of/> },
+    }
+}
 
 /// The ways out of a build's cost sheet.
 pub fn ways(build: Id) -> AnyView {
@@ -22,8 +28,8 @@ pub fn ways(build: Id) -> AnyView {
         view! { <RowLink label=label.to_owned() end=end.to_owned() leads=Leads::To(place.href())/> }
     };
     view! {
-        {row(words::cards::title(), words::cards::what_kind(), Place::Cards(build))}
-        {row(words::print::title(), words::print::what_kind(), Place::Print(build))}
+        {row(words::cards::title(), words::cards::what_kind(), Place::Out(build, Way::Cards))}
+        {row(words::print::title(), words::print::what_kind(), Place::Out(build, Way::Print))}
         {row(words::files::title(), words::files::what_kind_of_build(), Place::Files(Some(build)))}
     }
 }

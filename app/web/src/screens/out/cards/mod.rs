@@ -29,6 +29,11 @@ use std::{rc::Rc, sync::Arc};
 const SHAPES: [Shape; 2] = [Shape::Wide, Shape::Tall];
 const GROUNDS: [Ground; 3] = [Ground::Film, Ground::Slate, Ground::Clear];
 
+/// One of the ticks.
+type Tick = fn(&mut Shows) -> &mut bool;
+/// Hands a file of that name, kind and content over.
+type HandOver<'a> = &'a dyn Fn(String, &str, &[u8]);
+
 /// What was chosen, and what came of it. Every set holds places in its list.
 #[derive(Clone, Copy)]
 struct Chosen {
@@ -59,7 +64,7 @@ impl Chosen {
         self.shows.with(|all| all.get(at).copied()).unwrap_or(Shows::MODEST)
     }
 
-    fn tick(self, part: fn(&mut Shows) -> &mut bool) {
+    fn tick(self, part: Tick) {
         let at = self.about.get_untracked();
         self.shows.update(|all| {
             if let Some(shows) = all.get_mut(at) {
@@ -168,7 +173,7 @@ fn ticks(chosen: Chosen, figures: Option<&Figures>) -> AnyView {
     let money = about != About::Hours;
     let hours = matches!(about, About::Kinds | About::Salvage | About::Hours);
     let per_item = figures.is_some_and(|it| it.each.is_some());
-    let all: [(bool, &'static str, fn(&mut Shows) -> &mut bool); 6] = [
+    let all: [(bool, &'static str, Tick); 6] = [
         (true, words::tick_title(), |it| &mut it.title),
         (true, words::tick_build(), |it| &mut it.build),
         (money, words::tick_amounts(), |it| &mut it.amounts),
@@ -229,7 +234,7 @@ fn ways(chosen: Chosen, preview: Memo<Preview>) -> AnyView {
             hand_over(file_name(chosen, "svg"), MEDIA_TYPE, svg.as_bytes());
         }
     };
-    let with_png = move |then: fn(&dyn Fn(String, &str, &[u8]), String, Vec<u8>)| {
+    let with_png = move |then: fn(HandOver, String, Vec<u8>)| {
         let Some(svg) = svg() else { return };
         let (size, name) = (
             chosen.shape.with_untracked(|_| SHAPES.get(chosen.shape.get_untracked()).copied()),
