@@ -106,6 +106,7 @@ function sheets(text) {
     "year", "side-by-side", "tools", `tool.${of("tool")}`, `tool-life.${of("tool")}`, "months", `money.${build}`, `steps.${build}`, `what-if.${build}`, `price.${build}`, `add.step.${build}`, `parts.${build}`, `cuts.${build}`, `add.part.${build}`, `mix.${of("item")}`, `movement.${of("part")}`, `entry.${of("part")}`,
     "add.tool", `add.blade.${of("tool")}`, `add.tool_hours.${of("tool")}`, "add.monthly_cost", `add.income.${build}`, `add.made.${build}`,
     `add.hand_over.${build}`, `add.film.${build}`, `entry.${of("tool")}`, `entry.${of("income")}`,
+    "files", `files.${build}`, `cards.${build}`, `print.${build}`,
   ];
 }
 

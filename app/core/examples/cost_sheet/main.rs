@@ -2,6 +2,7 @@
 //!
 //! `--as-of 2026-11-20T15:00:00Z`: the moment that the books are closed at; without it the end of the last day that an
 //! entry is of. `--zone America/Toronto`: the zone that days are cut in; without it UTC. `--json`: a tree instead of a table.
+//! `--csv`: the lines of cost as the file that the phone saves; `--csv stock`: another of its tables.
 
 #![allow(
     clippy::arithmetic_side_effects,
@@ -14,17 +15,28 @@ mod zones;
 
 use benchslate_core::{
     costing::Books,
-    exchange::{backup, jsonl},
+    exchange::{
+        backup, jsonl,
+        tables::{self, Of, Sources},
+    },
     journal::{Journal, Shop},
     measure::{Instant, When, Zone},
 };
 
 fn main() {
-    let mut words = std::env::args().skip(1);
-    let (mut file, mut as_of, mut zone, mut json) = (None, None, Zone::utc(), false);
+    let mut words = std::env::args().skip(1).peekable();
+    let (mut file, mut as_of, mut zone, mut json, mut csv) = (None, None, Zone::utc(), false, None);
     while let Some(word) = words.next() {
         match word.as_str() {
             "--json" => json = true,
+            "--csv" => {
+                let named = |word: &String| Of::ALL.into_iter().find(|of| of.code() == *word);
+                let of = words.peek().and_then(named);
+                csv = Some(of.map_or(Of::Cost, |of| {
+                    words.next();
+                    of
+                }));
+            }
             "--as-of" => {
                 let moment = words.next().expect("a moment after --as-of");
                 as_of = Some(When::parse(&moment).expect("a moment like 2026-11-20T15:00:00Z").instant);
@@ -47,6 +59,10 @@ fn main() {
     incoming.merge_into(&mut journal);
     let shop = Shop::fold(&journal, &zone);
     let books = Books::close(&shop, as_of.unwrap_or_else(|| end(&journal, &zone)));
+    if let Some(of) = csv {
+        let table = tables::table(Sources { journal: &journal, shop: &shop, books: &books }, of, None);
+        return print!("{}", table.csv());
+    }
     let figures = sheet::sheets(&shop, &books);
     if json {
         println!("{}", serde_json::to_string_pretty(&figures.json()).expect("text and numbers"));

@@ -72,6 +72,23 @@ impl Amounts {
 }
 
 impl Books {
+    /// The amounts of every line, whoever bears it; a drive is whole.
+    pub fn all_amounts(&self) -> Amounts {
+        let mut all = Amounts::default();
+        for bearer in self.ledgers.bearers() {
+            for (entry, amount) in self.amounts(bearer).by_entry {
+                let sum = match (all.of(entry), amount) {
+                    (Some(Amount::Paid(Some(one))), Amount::Paid(Some(other))) => {
+                        Amount::Paid(Some(one.plus(other)))
+                    }
+                    _ => amount,
+                };
+                all.by_entry.insert(entry, sum);
+            }
+        }
+        all
+    }
+
     /// The amounts of everything that a bearer bears, up to the day of the books.
     pub fn amounts(&self, bearer: Bearer) -> Amounts {
         let (ledgers, bears) = (&self.ledgers, self.ledgers.borne_by(bearer));

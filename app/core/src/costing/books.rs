@@ -263,7 +263,6 @@ impl Ledgers {
     }
 
     /// Everyone who bears something.
-    #[cfg(test)]
     pub(crate) fn bearers(&self) -> impl Iterator<Item = Bearer> {
         self.bearing.keys().copied()
     }

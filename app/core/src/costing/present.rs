@@ -47,7 +47,7 @@ pub fn open<'a>(root: &'a Statement, path: &Path, minor: u8) -> Option<Vec<Level
     Some(levels)
 }
 
-fn under(statement: &Statement, shown: Option<Shown>, minor: u8) -> Level<'_> {
+pub(crate) fn under(statement: &Statement, shown: Option<Shown>, minor: u8) -> Level<'_> {
     let parts = match shown.filter(|_| adds_up(&statement.rule)) {
         Some(shown) => apportioned(&statement.parts, shown),
         None => statement.parts.iter().map(|part| by_itself(part, minor)).collect(),

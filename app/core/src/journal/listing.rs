@@ -61,6 +61,15 @@ pub fn listing(journal: &Journal, shop: &Shop, about: Bearer) -> Vec<Listed> {
     newest_first(entries.collect())
 }
 
+/// Every entry of the journal, newest first.
+pub fn all(journal: &Journal, shop: &Shop) -> Vec<Listed> {
+    let entries = journal.entries().filter_map(|entry| match journal.last_body(entry) {
+        Some(body) => Some(placed(shop, entry, body)),
+        None => unread_at(journal, shop, entry),
+    });
+    newest_first(entries.collect())
+}
+
 /// Notes and photos that have no home yet, and receipts whose lines are still to be said; newest first.
 pub fn homeless(journal: &Journal, shop: &Shop) -> Vec<Listed> {
     let notes = shop.notes.iter().filter(|note| note.bearer.is_none()).map(|note| note.order.entry);
@@ -224,7 +233,6 @@ fn holds(journal: &Journal, shop: &Shop, entry: Id, about: Bearer) -> bool {
 /// A line whose body can't be read here belongs where it names: the bearer's id stands in its text. One
 /// that names none is the shop's.
 fn unread(journal: &Journal, shop: &Shop, entry: Id, about: Bearer) -> Option<Listed> {
-    let shown = journal.shown(entry)?;
     let history = journal.history(entry);
     let texts: Vec<&str> = history.iter().filter_map(|revision| journal.line(revision.id)).collect();
     let names = |id: &Id| texts.iter().any(|text| text.contains(&id.to_string()));
@@ -232,8 +240,13 @@ fn unread(journal: &Journal, shop: &Shop, entry: Id, about: Bearer) -> Option<Li
         Bearer::Build(id) | Bearer::Lot(id) => names(&id),
         Bearer::Shop => !shop.builds.keys().any(names) && !shop.lots.keys().any(names),
     };
-    let at = Instant(shown.stamp.ms.div_euclid(1000));
-    here.then(|| Listed { entry, day: shop.zone.day(at), time: Some(at) })
+    if here { unread_at(journal, shop, entry) } else { None }
+}
+
+/// A line whose body can't be read stands where it was written.
+fn unread_at(journal: &Journal, shop: &Shop, entry: Id) -> Option<Listed> {
+    let at = Instant(journal.shown(entry)?.stamp.ms.div_euclid(1000));
+    Some(Listed { entry, day: shop.zone.day(at), time: Some(at) })
 }
 
 fn placed(shop: &Shop, entry: Id, body: &Body) -> Listed {

@@ -56,6 +56,12 @@ impl Pieces {
     }
 }
 
+/// Hands `bytes` to the reader as a file of that name and type. False: the browser would not.
+pub fn save(name: &str, kind: &str, bytes: &[u8]) -> bool {
+    let mut pieces = Pieces::default();
+    pieces.add(bytes).and_then(|()| pieces.save(name, kind)).is_some()
+}
+
 /// The file picked in an `<input type="file">`.
 pub fn picked(input: &HtmlInputElement) -> Option<File> {
     input.files()?.get(0)

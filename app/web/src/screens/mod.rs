@@ -16,6 +16,7 @@ pub mod lengths;
 pub mod money;
 pub mod months;
 pub mod notes;
+pub mod out;
 pub mod parts_list;
 pub mod photos;
 pub mod receipts;
@@ -124,5 +125,7 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Tool(id) => view! { <tools::ToolSheet tool=id/> },
         Place::ToolLife(id) => view! { <tools::LifeSheet tool=id/> },
         Place::Months => view! { <months::MonthsSheet/> },
+        Place::Files(of) => view! { <out::FilesSheet of/> },
+        Place::Out(id, way) => out::sheet(id, way),
     }
 }

@@ -12,4 +12,4 @@ pub mod update;
 
 pub use desk::Desk;
 pub use go::Go;
-pub use place::{Place, Tab};
+pub use place::{Place, Tab, Way};

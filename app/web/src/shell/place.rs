@@ -19,6 +19,15 @@ pub enum Tab {
     Film,
 }
 
+/// How a build's figures leave the phone.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Way {
+    /// As cards that are laid over its film.
+    Cards,
+    /// On one page of paper.
+    Print,
+}
+
 /// Everything that has an address.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Place {
@@ -144,6 +153,10 @@ pub enum Place {
     ToolLife(Id),
     /// What the shop costs every month, and what hours bear of it.
     Months,
+    /// Tables for a spreadsheet, of one build where it is named.
+    Files(Option<Id>),
+    /// A build's figures on their way to others.
+    Out(Id, Way),
 }
 
 /// Before the kind of a new entry.
@@ -221,6 +234,8 @@ impl Place {
             Place::Tool(id) => format!("tool.{id}"),
             Place::ToolLife(id) => format!("tool-life.{id}"),
             Place::Months => "months".into(),
+            Place::Files(of) => of.map_or_else(|| "files".into(), |id| format!("files.{id}")),
+            Place::Out(id, way) => format!("{}.{id}", way.code()),
         }
     }
 
@@ -284,6 +299,7 @@ impl Place {
             "side-by-side" => Place::SideBySide,
             "tools" => Place::Tools,
             "months" => Place::Months,
+            "files" => Place::Files(None),
             _ => return None,
         })
     }
@@ -319,8 +335,20 @@ impl Place {
             ("movement", None) => Place::Movement(id),
             ("tool", None) => Place::Tool(id),
             ("tool-life", None) => Place::ToolLife(id),
+            ("files", None) => Place::Files(Some(id)),
+            ("cards", None) => Place::Out(id, Way::Cards),
+            ("print", None) => Place::Out(id, Way::Print),
             _ => return None,
         })
+    }
+}
+
+impl Way {
+    fn code(self) -> &'static str {
+        match self {
+            Way::Cards => "cards",
+            Way::Print => "print",
+        }
     }
 }
 
@@ -427,6 +455,15 @@ mod tests {
     fn the_parts_of_a_build_and_a_mix_are_found_again_by_their_address() {
         let id = Id::of([7; 16]);
         for place in [Place::Parts(id), Place::Cuts(id), Place::Mix(id), Place::Movement(id)] {
+            assert_eq!(Place::of(&place.at()), place);
+        }
+    }
+
+    #[test]
+    fn every_way_out_is_found_again_by_its_address() {
+        let id = Id::of([7; 16]);
+        let ways = [Place::Out(id, Way::Cards), Place::Out(id, Way::Print)];
+        for place in [Place::Files(None), Place::Files(Some(id))].into_iter().chain(ways) {
             assert_eq!(Place::of(&place.at()), place);
         }
     }

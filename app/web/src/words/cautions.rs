@@ -134,3 +134,8 @@ pub fn says(caution: Caution) -> &'static str {
         }
     }
 }
+
+/// Where figures and pictures leave the phone.
+pub fn cards() -> &'static str {
+    "Leave out a client's name and a sponsor's fee unless agreed; others in the picture: ask first."
+}

@@ -22,7 +22,7 @@ pub struct Merged {
 
 /// All items, those that are other ones too.
 #[derive(Clone, Copy)]
-pub(super) struct Items<'a> {
+pub(crate) struct Items<'a> {
     pub items: &'a Map<Id, Item>,
     pub merged: &'a Map<Id, Merged>,
 }
@@ -80,7 +80,8 @@ impl Item {
 }
 
 impl Shop {
-    pub(super) fn all_items(&self) -> Items<'_> {
+    /// Every item by whatever id names it.
+    pub(crate) fn all_items(&self) -> Items<'_> {
         Items { items: &self.items, merged: &self.merged }
     }
 

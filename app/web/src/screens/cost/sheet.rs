@@ -15,6 +15,7 @@ use crate::{
         sheet::{Above, Below, Head, Read, Sheet},
         sum_row::{Leads, Sums},
     },
+    screens::out,
     shell::{
         Desk, Place, Tab,
         desk::{Phase, View},
@@ -74,6 +75,7 @@ pub fn CostSheet(of: Id) -> impl IntoView {
 /// The sheet in plain words.
 #[derive(Clone, Debug, PartialEq)]
 struct Cost {
+    build: Id,
     title: String,
     /// Beside the title: how it stands.
     state: String,
@@ -141,6 +143,7 @@ fn look(books: &Books, view: &View, build: Id) -> Option<Cost> {
     let largest = opening.max_by(|a, b| a.size.total_cmp(&b.size)).map(|kind| kind.of);
     let nothing_spent = cost.spent().is_none_or(|spent| spent.parts.is_empty());
     Some(Cost {
+        build,
         title,
         state: state(view, books, build),
         empty: cost.true_cost.parts.is_empty() && nothing_spent && remarks.is_empty(),
@@ -360,6 +363,7 @@ fn whole(cost: Cost, choice: Option<Choice>) -> AnyView {
             <div>
                 {(!more.is_empty()).then(|| view! { <Sums>{more}</Sums> })}
                 <RowLink label=words::the_money().to_owned() leads=Leads::To(cost.money)/>
+                {out::ways(cost.build)}
                 {figures::remarks(cost.remarks)}
             </div>
         </div>

@@ -31,7 +31,7 @@ use crate::{
         trouble::{TroubleKeys, Troubles},
     },
     shell::{Desk, Place, frame::Places},
-    words::{away, exchange, journal, shop as words},
+    words::{away, exchange, files, journal, shop as words},
 };
 use benchslate_core::journal::kinds::SettingKey;
 
@@ -58,6 +58,7 @@ pub fn ShopSheet() -> impl IntoView {
                     <set::SetOnce/>
                     <look::Look/>
                     <kept::KeptHere/>
+                    {to_files()}
                     {move || put_away(desk)}
                     {cautions::way_to_all()}
                 </Read>
@@ -68,6 +69,12 @@ pub fn ShopSheet() -> impl IntoView {
             </Below>
         </Sheet>
     }
+}
+
+/// The way to tables for a spreadsheet.
+fn to_files() -> AnyView {
+    let (label, end) = (files::title().to_owned(), files::what_kind().to_owned());
+    view! { <RowLink label end leads=Leads::To(Place::Files(None).href())/> }
 }
 
 /// The way to what is not offered any more.

@@ -1,0 +1,35 @@
+//! Out of the phone: tables for a spreadsheet, a build on one printed page, cards to lay over a film.
+
+mod cards;
+mod files;
+mod print;
+
+pub use files::FilesSheet;
+
+use crate::dom::prelude::*;
+use crate::{
+    parts::{answer::RowLink, sum_row::Leads},
+    shell::{Place, Way},
+    words,
+};
+use benchslate_core::journal::Id;
+
+/// The sheet of a way.
+pub fn sheet(of: Id, way: Way) -> AnyView {
+    match way {
+        Way::Cards => view! { <cards::CardsSheet of/> },
+        Way::Print => view! { <print::PrintSheet of/> },
+    }
+}
+
+/// The ways out of a build's cost sheet.
+pub fn ways(build: Id) -> AnyView {
+    let row = |label: &str, end: &str, place: Place| {
+        view! { <RowLink label=label.to_owned() end=end.to_owned() leads=Leads::To(place.href())/> }
+    };
+    view! {
+        {row(words::cards::title(), words::cards::what_kind(), Place::Out(build, Way::Cards))}
+        {row(words::print::title(), words::print::what_kind(), Place::Out(build, Way::Print))}
+        {row(words::files::title(), words::files::what_kind_of_build(), Place::Files(Some(build)))}
+    }
+}
