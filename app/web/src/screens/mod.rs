@@ -33,7 +33,7 @@ pub mod year;
 
 use crate::dom::prelude::*;
 use crate::shell::{Place, Tab};
-use benchslate_core::journal::kinds::Bearer;
+use benchslate_core::journal::{Id, kinds::Bearer};
 
 /// Whether a newer version of the program waits; provided as context.
 #[derive(Clone, Copy)]
@@ -66,11 +66,9 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Minute(entry) => view! { <bench::MinuteSheet entry/> },
         Place::Drying(stretch) => view! { <drying::DryingSheet stretch/> },
         Place::Builds => view! { <builds::BuildsSheet/> },
-        Place::Build(id, Tab::Journal) => view! { <journal::JournalSheet of=Bearer::Build(id)/> },
+        Place::Build(id, tab) => of_build(id, tab),
         Place::LotJournal(id) => view! { <journal::JournalSheet of=Bearer::Lot(id)/> },
         Place::ShopJournal => view! { <journal::JournalSheet of=Bearer::Shop/> },
-        Place::Build(id, Tab::Time) => view! { <time::TimeSheet of=id/> },
-        Place::Build(id, Tab::Film) => view! { <builds::LaterSheet of=id/> },
         Place::Entry(entry) => view! { <journal::EntrySheet entry/> },
         Place::Hours => view! { <hours::HoursSheet/> },
         Place::Note => view! { <notes::NoteSheet/> },
@@ -95,8 +93,6 @@ pub fn sheet(place: Place) -> AnyView {
         Place::NewFind => view! { <stock::NewFindSheet/> },
         Place::Find(id) => view! { <stock::FindSheet find=id/> },
         Place::Sort(id) => view! { <stock::SortSheet lot=id/> },
-        Place::Build(id, Tab::Cost) => view! { <cost::CostSheet of=id/> },
-        Place::Build(id, Tab::Spent) => view! { <cost::SpentSheet of=id/> },
         Place::Opened(id, path) => view! { <cost::OpenedSheet of=id path/> },
         Place::Saving(id) => view! { <cost::SavingSheet of=id/> },
         Place::Formula => view! { <shelf::FormulaSheet/> },
@@ -127,5 +123,16 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Months => view! { <months::MonthsSheet/> },
         Place::Files(of) => view! { <out::FilesSheet of/> },
         Place::Out(id, way) => out::sheet(id, way),
+    }
+}
+
+/// A build's own sheets.
+fn of_build(id: Id, tab: Tab) -> AnyView {
+    match tab {
+        Tab::Journal => view! { <journal::JournalSheet of=Bearer::Build(id)/> },
+        Tab::Time => view! { <time::TimeSheet of=id/> },
+        Tab::Film => view! { <builds::LaterSheet of=id/> },
+        Tab::Cost => view! { <cost::CostSheet of=id/> },
+        Tab::Spent => view! { <cost::SpentSheet of=id/> },
     }
 }

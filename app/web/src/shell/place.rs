@@ -164,78 +164,118 @@ const ADD: &str = "add.";
 /// The one journal that is of no entry.
 const SHOP_JOURNAL: &str = "journal.shop";
 
+/// Words of addresses, written once for both ways.
+macro_rules! words {
+    (
+        alone { $($alone:ident $alone_word:literal,)* }
+        of_one { $($one:ident $one_word:literal,)* }
+        either { $($either:ident $either_word:literal,)* }
+    ) => {
+        impl Place {
+            /// The word of a place, and what it is of; none where it takes more than that.
+            fn word(&self) -> Option<(&'static str, Option<Id>)> {
+                Some(match self {
+                    $(Place::$alone => ($alone_word, None),)*
+                    $(Place::$one(id) => ($one_word, Some(*id)),)*
+                    $(Place::$either(of) => ($either_word, *of),)*
+                    // Each of these is spelled out in `at` and `read`; a new place is asked for here by the compiler.
+                    Place::Build(..) | Place::Opened(..) | Place::Out(..) | Place::Add(..) | Place::ShopJournal => {
+                        return None;
+                    }
+                })
+            }
+
+            fn of_word(word: &str, of: Option<Id>) -> Option<Place> {
+                Some(match (word, of) {
+                    $(($alone_word, None) => Place::$alone,)*
+                    $(($one_word, Some(id)) => Place::$one(id),)*
+                    $(($either_word, of) => Place::$either(of),)*
+                    _ => return None,
+                })
+            }
+        }
+    };
+}
+
+words! {
+    alone {
+        Bench "bench",
+        Stages "stages",
+        NewStage "new-stage",
+        WorkFor "work-for",
+        Builds "builds",
+        NewBuild "new-build",
+        Hours "hours",
+        Note "note",
+        Homeless "no-home-yet",
+        ByProduct "by-product",
+        Expense "expense",
+        Stock "stock",
+        NewLot "new-lot",
+        Across "salvage",
+        NewFind "find",
+        Plan "plan",
+        Formula "stock-formula",
+        Count "count",
+        Losses "stock-losses",
+        OnTheShelf "on-the-shelf",
+        Buying "buying",
+        Shop "shop",
+        Choices "choices",
+        PutAway "put-away",
+        BringIn "bring-in",
+        Sample "sample",
+        Year "year",
+        SideBySide "side-by-side",
+        Tools "tools",
+        Months "months",
+    }
+    of_one {
+        Minute "minute",
+        Drying "drying",
+        Saving "saving",
+        Entry "entry",
+        LineLot "line-lot",
+        LineExpense "line-expense",
+        Lot "lot",
+        Find "find",
+        Chain "chain",
+        LotJournal "journal",
+        Same "same",
+        Sort "sort",
+        Return "return",
+        Money "money",
+        Steps "steps",
+        WhatIf "what-if",
+        Price "price",
+        Parts "parts",
+        Cuts "cuts",
+        Mix "mix",
+        Movement "movement",
+        Tool "tool",
+        ToolLife "tool-life",
+    }
+    either {
+        Cautions "cautions",
+        Files "files",
+        Person "person",
+        Receipt "receipt",
+        Use "use",
+    }
+}
+
 impl Place {
     /// The value of `at`.
     pub fn at(&self) -> String {
-        match self {
-            Place::Bench => "bench".into(),
-            Place::Stages => "stages".into(),
-            Place::NewStage => "new-stage".into(),
-            Place::WorkFor => "work-for".into(),
-            Place::Minute(id) => format!("minute.{id}"),
-            Place::Drying(id) => format!("drying.{id}"),
-            Place::Builds => "builds".into(),
-            Place::NewBuild => "new-build".into(),
-            Place::Build(id, tab) => format!("build.{id}.{}", tab.code()),
-            Place::Opened(id, path) => format!("opened.{id}.{path}"),
-            Place::Saving(id) => format!("saving.{id}"),
-            Place::Entry(id) => format!("entry.{id}"),
-            Place::Hours => "hours".into(),
-            Place::Note => "note".into(),
-            Place::Homeless => "no-home-yet".into(),
-            Place::Receipt(None) => "receipt".into(),
-            Place::Receipt(Some(id)) => format!("receipt.{id}"),
-            Place::LineLot(id) => format!("line-lot.{id}"),
-            Place::LineExpense(id) => format!("line-expense.{id}"),
-            Place::ByProduct => "by-product".into(),
-            Place::Expense => "expense".into(),
-            Place::Stock => "stock".into(),
-            Place::NewLot => "new-lot".into(),
-            Place::Lot(id) => format!("lot.{id}"),
-            Place::Across => "salvage".into(),
-            Place::NewFind => "find".into(),
-            Place::Find(id) => format!("find.{id}"),
-            Place::Chain(id) => format!("chain.{id}"),
-            Place::LotJournal(id) => format!("journal.{id}"),
-            Place::ShopJournal => SHOP_JOURNAL.into(),
-            Place::Same(id) => format!("same.{id}"),
-            Place::Sort(id) => format!("sort.{id}"),
-            Place::Use(None) => "use".into(),
-            Place::Use(Some(id)) => format!("use.{id}"),
-            Place::Return(id) => format!("return.{id}"),
-            Place::Plan => "plan".into(),
-            Place::Formula => "stock-formula".into(),
-            Place::Count => "count".into(),
-            Place::Losses => "stock-losses".into(),
-            Place::OnTheShelf => "on-the-shelf".into(),
-            Place::Buying => "buying".into(),
-            Place::Shop => "shop".into(),
-            Place::Person(None) => "person".into(),
-            Place::Person(Some(id)) => format!("person.{id}"),
-            Place::Choices => "choices".into(),
-            Place::Cautions(None) => "cautions".into(),
-            Place::Cautions(Some(id)) => format!("cautions.{id}"),
-            Place::PutAway => "put-away".into(),
-            Place::BringIn => "bring-in".into(),
-            Place::Sample => "sample".into(),
-            Place::Add(kind, None) => format!("{ADD}{}", kind.code()),
-            Place::Add(kind, Some(of)) => format!("{ADD}{}.{of}", kind.code()),
-            Place::Money(id) => format!("money.{id}"),
-            Place::Steps(id) => format!("steps.{id}"),
-            Place::WhatIf(id) => format!("what-if.{id}"),
-            Place::Price(id) => format!("price.{id}"),
-            Place::Year => "year".into(),
-            Place::SideBySide => "side-by-side".into(),
-            Place::Parts(id) => format!("parts.{id}"),
-            Place::Cuts(id) => format!("cuts.{id}"),
-            Place::Mix(id) => format!("mix.{id}"),
-            Place::Movement(id) => format!("movement.{id}"),
-            Place::Tools => "tools".into(),
-            Place::Tool(id) => format!("tool.{id}"),
-            Place::ToolLife(id) => format!("tool-life.{id}"),
-            Place::Months => "months".into(),
-            Place::Files(of) => of.map_or_else(|| "files".into(), |id| format!("files.{id}")),
-            Place::Out(id, way) => format!("{}.{id}", way.code()),
+        match (self, self.word()) {
+            (_, Some((word, None))) => word.to_owned(),
+            (_, Some((word, Some(id)))) => of_id(word, id),
+            (Place::Build(id, tab), None) => format!("{}.{}", of_id("build", *id), tab.code()),
+            (Place::Opened(id, path), None) => format!("{}.{path}", of_id("opened", *id)),
+            (Place::Out(id, way), None) => of_id(way.code(), *id),
+            (Place::Add(kind, None), None) => format!("{ADD}{}", kind.code()),
+            (Place::Add(kind, Some(of)), None) => format!("{ADD}{}.{of}", kind.code()),
+            (_, None) => SHOP_JOURNAL.to_owned(),
         }
     }
 
@@ -260,87 +300,21 @@ impl Place {
             };
         }
         let mut words = at.splitn(3, '.');
-        let (name, id, rest) = (words.next()?, words.next(), words.next());
-        if let Some(id) = id {
-            return Place::of_one(name, Id::parse(id)?, rest);
+        let (word, id, rest) = (words.next()?, words.next(), words.next());
+        let id = id.map(|id| Id::parse(id).ok_or(())).transpose().ok()?;
+        match (word, id, rest) {
+            ("build", Some(id), Some(tab)) => Some(Place::Build(id, Tab::of(tab)?)),
+            ("opened", Some(id), Some(path)) => Some(Place::Opened(id, path.to_owned())),
+            ("cards", Some(id), None) => Some(Place::Out(id, Way::Cards)),
+            ("print", Some(id), None) => Some(Place::Out(id, Way::Print)),
+            (word, id, None) => Place::of_word(word, id),
+            _ => None,
         }
-        Some(match name {
-            "bench" => Place::Bench,
-            "stages" => Place::Stages,
-            "new-stage" => Place::NewStage,
-            "work-for" => Place::WorkFor,
-            "builds" => Place::Builds,
-            "new-build" => Place::NewBuild,
-            "hours" => Place::Hours,
-            "note" => Place::Note,
-            "no-home-yet" => Place::Homeless,
-            "receipt" => Place::Receipt(None),
-            "by-product" => Place::ByProduct,
-            "expense" => Place::Expense,
-            "salvage" => Place::Across,
-            "find" => Place::NewFind,
-            "stock" => Place::Stock,
-            "new-lot" => Place::NewLot,
-            "use" => Place::Use(None),
-            "plan" => Place::Plan,
-            "stock-formula" => Place::Formula,
-            "count" => Place::Count,
-            "stock-losses" => Place::Losses,
-            "on-the-shelf" => Place::OnTheShelf,
-            "buying" => Place::Buying,
-            "shop" => Place::Shop,
-            "person" => Place::Person(None),
-            "choices" => Place::Choices,
-            "cautions" => Place::Cautions(None),
-            "put-away" => Place::PutAway,
-            "bring-in" => Place::BringIn,
-            "sample" => Place::Sample,
-            "year" => Place::Year,
-            "side-by-side" => Place::SideBySide,
-            "tools" => Place::Tools,
-            "months" => Place::Months,
-            "files" => Place::Files(None),
-            _ => return None,
-        })
     }
+}
 
-    fn of_one(name: &str, id: Id, rest: Option<&str>) -> Option<Place> {
-        Some(match (name, rest) {
-            ("build", Some(tab)) => Place::Build(id, Tab::of(tab)?),
-            ("opened", Some(path)) => Place::Opened(id, path.to_owned()),
-            ("minute", None) => Place::Minute(id),
-            ("saving", None) => Place::Saving(id),
-            ("drying", None) => Place::Drying(id),
-            ("entry", None) => Place::Entry(id),
-            ("lot", None) => Place::Lot(id),
-            ("find", None) => Place::Find(id),
-            ("chain", None) => Place::Chain(id),
-            ("journal", None) => Place::LotJournal(id),
-            ("line-lot", None) => Place::LineLot(id),
-            ("line-expense", None) => Place::LineExpense(id),
-            ("receipt", None) => Place::Receipt(Some(id)),
-            ("same", None) => Place::Same(id),
-            ("sort", None) => Place::Sort(id),
-            ("use", None) => Place::Use(Some(id)),
-            ("return", None) => Place::Return(id),
-            ("person", None) => Place::Person(Some(id)),
-            ("cautions", None) => Place::Cautions(Some(id)),
-            ("money", None) => Place::Money(id),
-            ("what-if", None) => Place::WhatIf(id),
-            ("price", None) => Place::Price(id),
-            ("steps", None) => Place::Steps(id),
-            ("parts", None) => Place::Parts(id),
-            ("cuts", None) => Place::Cuts(id),
-            ("mix", None) => Place::Mix(id),
-            ("movement", None) => Place::Movement(id),
-            ("tool", None) => Place::Tool(id),
-            ("tool-life", None) => Place::ToolLife(id),
-            ("files", None) => Place::Files(Some(id)),
-            ("cards", None) => Place::Out(id, Way::Cards),
-            ("print", None) => Place::Out(id, Way::Print),
-            _ => return None,
-        })
-    }
+fn of_id(word: &str, id: Id) -> String {
+    format!("{word}.{id}")
 }
 
 impl Way {

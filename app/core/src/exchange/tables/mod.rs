@@ -15,7 +15,7 @@ use super::csv::{Cell, Table};
 use crate::{
     costing::{Books, Hours},
     journal::{Id, Journal, Shop, kinds::SettingKey},
-    measure::{Money, Quantity, Seconds},
+    measure::{Money, Quantity, Seconds, letters::small},
 };
 use names::Names;
 
@@ -59,8 +59,7 @@ impl Of {
 
 /// A title as part of a file name: letters and digits of any script, small, parted by hyphens; 40 of them at most.
 pub fn file_word(title: &str) -> String {
-    let letters = title.chars().flat_map(char::to_lowercase);
-    let plain: String = letters.map(|it| if it.is_alphanumeric() { it } else { ' ' }).collect();
+    let plain: String = small(title).chars().map(|it| if it.is_alphanumeric() { it } else { ' ' }).collect();
     let word = plain.split_whitespace().collect::<Vec<_>>().join("-");
     let short: String = word.chars().take(40).collect();
     if short.is_empty() { "build".to_owned() } else { short.trim_end_matches('-').to_owned() }

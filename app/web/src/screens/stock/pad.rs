@@ -48,14 +48,26 @@ pub fn decimal(desk: Desk) -> char {
     if comma { ',' } else { '.' }
 }
 
-/// Puts the cursor in a field once it stands on the page, so that it is seen where the pad writes.
+/// Puts the cursor in a field once it stands on the page, so that it is seen where the pad writes. A field that a thumb
+/// has gone to meanwhile keeps it.
 pub fn focus(id: &'static str) {
     Effect::new(move || {
-        request_animation_frame(move || {
-            let field = document().get_element_by_id(id);
-            if let Some(field) = field.and_then(|it| it.dyn_into::<web_sys::HtmlElement>().ok()) {
-                let _ = field.focus();
-            }
-        });
+        // As a rule the sheet stands by now: nobody can have touched it yet.
+        if !focused(id) {
+            request_animation_frame(move || {
+                if !types_already() {
+                    focused(id);
+                }
+            });
+        }
     });
+}
+
+fn focused(id: &str) -> bool {
+    let field = document().get_element_by_id(id);
+    field.and_then(|it| it.dyn_into::<web_sys::HtmlElement>().ok()).is_some_and(|field| field.focus().is_ok())
+}
+
+fn types_already() -> bool {
+    document().active_element().is_some_and(|it| it.tag_name() == "INPUT")
 }
