@@ -58,4 +58,5 @@ journey("two builds stand side by side, and either can be another one", async (w
   await thumb.choose("Right", "Shelf");
   await row(/^True cost 120\.00 30\.00$/).waitFor();
   await row(/^Hours 4 h 00 1 h 00$/).waitFor();
+  await row(/^Stool Shelf$/).waitFor();
 });

@@ -50,7 +50,7 @@ pub fn MixSheet(resin: Id) -> impl IntoView {
     let title = Signal::derive(move || {
         desk.read(|view| Thing::of(view.shop, resin).map(|it| words::title(&it.name))).unwrap_or_default()
     });
-    let note = Signal::derive(move || Some(crate::words::stock::into(&use_stock::title(desk, bearer))));
+    let note = Signal::derive(move || Some(use_stock::into(desk, bearer)));
     let said = Memo::new(move |_| desk.read(|view| said(view, form, resin)));
     let answer = move || said.get().ok().map(|it| view! { <Outcome text=it.answer/> });
     let others = Choosing { field: OTHER, label: words::hardener(), class: "whole", of: other_items };

@@ -5,7 +5,7 @@ use crate::{
     parts::stick_fraction::stick,
     parts::{
         pick::{Choosable, Pick},
-        sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
+        sheet::{Above, Below, Hand, Head, Read, Sheet},
     },
     screens::hours::choices,
     shell::{Desk, desk::View, frame::Places},
@@ -32,6 +32,10 @@ pub fn SideBySideSheet() -> impl IntoView {
             typed
         }
     };
+    let name = move |place: usize| {
+        let code = at(place);
+        builds.read().iter().find(|it| it.0 == code).map(|it| it.1.clone()).unwrap_or_default()
+    };
     let rows = Memo::new(move |_| {
         let two = [at(0), at(1)].map(|code| Id::parse(&code));
         desk.books(|books, view| two.map(|id| id.map(|id| figures(books, view, id))))
@@ -57,12 +61,13 @@ pub fn SideBySideSheet() -> impl IntoView {
             <Head title=words::side_by_side().to_owned() tight=true/>
             <Above>
                 <Read name=words::side_by_side().to_owned() below=words::more_figures().to_owned()>
-                    {move || table(rows.get())}
+                    {move || table([0, 1].map(&name), rows.get())}
                 </Read>
             </Above>
             <Below>
                 <Hand name=words::keys().to_owned()>
-                    <Keys class="go">{pick(0)}{pick(1)}</Keys>
+                    {pick(0)}
+                    {pick(1)}
                 </Hand>
                 <Places cell=1/>
             </Below>
@@ -121,7 +126,7 @@ fn figures(books: &Books, view: &View, build: Id) -> Vec<(&'static str, String)>
     ]
 }
 
-fn table([one, other]: [Option<Vec<(&'static str, String)>>; 2]) -> AnyView {
+fn table([left, right]: [String; 2], [one, other]: [Option<Vec<(&'static str, String)>>; 2]) -> AnyView {
     let (Some(one), Some(other)) = (one, other) else {
         return view! { <p class="lead">{words::two_builds_needed()}</p> };
     };
@@ -131,7 +136,7 @@ fn table([one, other]: [Option<Vec<(&'static str, String)>>; 2]) -> AnyView {
     let rows: Vec<AnyView> = one.into_iter().zip(other).map(row).collect();
     view! {
         <table class="side-by-side">
-            <thead><tr><td></td><th scope="col">{words::build(0)}</th><th scope="col">{words::build(1)}</th></tr></thead>
+            <thead><tr><td></td><th scope="col">{stick(&left)}</th><th scope="col">{stick(&right)}</th></tr></thead>
             <tbody>{rows}</tbody>
         </table>
     }

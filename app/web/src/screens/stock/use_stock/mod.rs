@@ -6,7 +6,7 @@ mod side;
 mod slots;
 mod strips;
 
-pub use pick::{bearers, title};
+pub use pick::{bearers, into, title};
 pub use slots::stroke;
 
 use super::{
@@ -120,7 +120,7 @@ fn One(
     let amount = Memo::new(move |_| {
         desk.read(|view| thing.with_value(|thing| slots::amount(view, thing, said, slot.get())))
     });
-    let note = Signal::derive(move || into.get().map(|into| words::into(&title(desk, into))));
+    let note = Signal::derive(move || into.get().map(|into| pick::into(desk, into)));
     let (source, opens) = (thing.with_value(|thing| thing.source), RwSignal::new(false));
     let of_side = Memo::new(move |_| side::side(desk, source, said, into.get()));
     let label = move || match amount.get() {

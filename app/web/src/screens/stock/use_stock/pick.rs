@@ -12,7 +12,7 @@ use crate::{
     shell::{Desk, Go, Place, frame::Places},
     words::{common, stock as words},
 };
-use benchslate_core::measure::InOrder;
+use benchslate_core::measure::{InOrder, letters::uncapital};
 use benchslate_core::{
     journal::{Id, kinds::Bearer},
     timing::bench,
@@ -108,6 +108,14 @@ pub fn bearers(desk: Desk) -> Vec<(Bearer, String)> {
         let shop = (Bearer::Shop, common::the_shop().to_owned());
         builds.into_iter().chain(lots).map(|(_, bearer, title)| (bearer, title)).chain([shop]).collect()
     })
+}
+
+/// "into" and the name of what bears it.
+pub fn into(desk: Desk, bearer: Bearer) -> String {
+    match desk.read(|view| bench::title(view.shop, bearer)) {
+        Some(title) => words::into(&title),
+        None => words::into(&uncapital(common::the_shop())),
+    }
 }
 
 /// What a bearer is called.
