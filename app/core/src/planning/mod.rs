@@ -3,3 +3,5 @@
 //! Never: money worked out, a clock or a random source read. Kept by: `tidy` (arrows) and the lints.
 
 pub mod buying;
+pub mod starters;
+pub mod taken_over;

@@ -13,6 +13,7 @@ pub mod breakdown;
 pub mod builds;
 pub mod clocks;
 pub mod drying;
+pub mod estimates;
 pub mod learning;
 pub mod likely;
 #[cfg(test)]

@@ -7,12 +7,8 @@
 
 use super::Worked;
 use crate::{
-    journal::{
-        Id, On, Shop,
-        kinds::{self, Bearer},
-        shop::Step,
-    },
-    measure::{Dec, Map, Quantity, Seconds, fixed},
+    journal::{Id, Shop, shop::Step},
+    measure::{Map, Quantity, Seconds, fixed},
 };
 
 /// Tenths of quick, usual, slow in the mean.
@@ -91,56 +87,6 @@ fn seconds(hours: Quantity) -> Seconds {
     Seconds(i64::try_from(whole).unwrap_or(0))
 }
 
-/// Steps as an earlier build took them, for another: one for each stage of it, in the order in which they were first
-/// worked at, its hours by the number of items. Of one build nothing is known of the spread: a spread of 0.4 in the
-/// logarithm is taken, and that much more for having seen one only (common practice); the sheet says so.
-///
-/// Stages that `to` has worked at already, or has steps of, are left out. `fresh`: an id for each.
-pub fn taken_over(shop: &Shop, worked: &[Worked], (from, to): (Id, Id), on: On) -> Vec<kinds::Step> {
-    let mut hours: Vec<(Id, Seconds, Id)> = Vec::new();
-    let known = |stage: Id| {
-        let stands = |row: &Worked| row.bearer == Bearer::Build(to) && row.stage == stage;
-        worked.iter().any(stands) || shop.steps.values().any(|it| it.build() == to && it.body.stage == stage)
-    };
-    let one_off = |row: &Worked| shop.stretches.get(row.stretch).is_some_and(|it| it.one_off);
-    for row in worked.iter().filter(|row| row.bearer == Bearer::Build(from) && !one_off(row)) {
-        match hours.iter_mut().find(|(stage, ..)| *stage == row.stage) {
-            Some((_, sum, _)) => *sum = sum.plus(row.seconds),
-            None if known(row.stage) || !shop.offers(row.stage) => {}
-            None => hours.push((row.stage, row.seconds, row.person)),
-        }
-    }
-    let items = |build| shop.builds.get(&build).map_or(1, |it| i128::from(it.items.max(1)));
-    let (made, wanted) = (items(from), items(to));
-    let step = |(stage, sum, person): (Id, Seconds, Id)| {
-        let an_hour = |part: i128| {
-            // To the quarter of an hour, and a quarter at least.
-            let quarters =
-                fixed::mul_div(i128::from(sum.0).saturating_mul(part), wanted, made.saturating_mul(900_000));
-            let quarters = quarters.unwrap_or(0).max(1);
-            let hours = fixed::mul_div(quarters, fixed::SCALE, 4).unwrap_or(0);
-            Some(Dec::from(Quantity::from_micros(hours)))
-        };
-        let name = shop.stages.get(&stage).map(|it| it.name.clone()).unwrap_or_default();
-        kinds::Step {
-            on,
-            title: name,
-            build: to,
-            stage,
-            who: vec![person],
-            quick: an_hour(QUICK),
-            usual: an_hour(1_000),
-            slow: an_hour(SLOW),
-            ..kinds::Step::blank(on, to, stage)
-        }
-    };
-    hours.into_iter().map(step).collect()
-}
-
-/// exp(∓ 1.2816 × 0.4 × √2), in thousandths: one time in ten below and above, by one build that was seen.
-const QUICK: i128 = 484;
-const SLOW: i128 = 2_065;
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -173,29 +119,6 @@ mod tests {
         let both =
             "stretch Ana assemble min 60 for trays step lift\nstretch Bo assemble min 60 for trays step lift";
         assert_eq!(left(&format!("{step}\n{both}"), "lift").1, "1:00");
-    }
-
-    #[test]
-    fn what_an_earlier_build_took_is_taken_over_by_the_number_of_items() {
-        let it = fixture(
-            "
-            person Ana 26
-            build trays items 10
-            build more items 20
-            stretch Ana mill min 600 for trays
-            stretch Ana sand min 60 for trays
-            stretch Ana cut min 60 for trays one-off
-            stretch Ana sand min 60 for more
-            ",
-        );
-        let shop = it.shop();
-        let on = On::Day(crate::measure::Day::parse("2026-03-01").unwrap());
-        let steps = taken_over(&shop, &worked(&shop, it.end()), (it.id("trays"), it.id("more")), on);
-        let hours = |it: &Option<Dec>| it.map(Dec::plain).unwrap_or_default();
-        let said: Vec<String> =
-            steps.iter().map(|it| [&it.quick, &it.usual, &it.slow].map(hours).join(" ")).collect();
-        assert_eq!(said, ["9.75 20 41.25"]);
-        assert_eq!((steps[0].stage, &steps[0].who[..]), (it.id("mill"), &[it.id("Ana")][..]));
     }
 
     #[test]
