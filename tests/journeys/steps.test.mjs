@@ -63,3 +63,59 @@ journey("what an earlier build took is taken over in one tap, and a step is done
   await thumb.tap("Undo");
   await thumb.key(/^Done: mill/i).waitFor();
 });
+
+journey("a plain list by how it is put together, and how long each takes, step after step with one thumb", async ({ thumb, go }) => {
+  await startBuild(thumb, "Side table");
+  await setRate(thumb, "30");
+  const id = await idOf(thumb, "Side table");
+  await go(`steps.${id}`);
+  await thumb.sees("how is it put together?");
+  await thumb.tap("with its film first edit, the finished piece, edit lock");
+  await thumb.tap(/^a panel/);
+  await thumb.kept("7 steps");
+  await thumb.key(/^mill.*no estimate/s).waitFor();
+  await thumb.key(/^second coat.*no estimate/s).waitFor();
+  assert.equal(await thumb.key(/^edit lock/).count(), 0);
+  await thumb.tap(/^mill/);
+  await thumb.sheet("mill");
+  await thumb.tap("Keep, next");
+  await thumb.refused("Usually", /How long it usually takes is missing/);
+  await thumb.type("Usually", "4");
+  await thumb.type("1 in 10 quicker", "5");
+  await thumb.tap("Keep, next");
+  await thumb.refused("1 in 10 quicker", /Quick is the shortest/, "5");
+  await thumb.type("1 in 10 quicker", "3");
+  await thumb.tap("Keep, next");
+  // The usual alone: 4 h are up to five thirds of it, to the quarter.
+  await thumb.sheet("glue-up");
+  assert.equal(await thumb.field("Usually").inputValue(), "");
+  await thumb.tap("1", "Number pad");
+  await thumb.tap("Keep, next");
+  await thumb.sheet("flatten");
+  await thumb.tap("Leave");
+  await thumb.sheet(/^Steps, Side table/);
+  // 0.3 × 3 + 0.4 × 4 + 0.3 × 6.75, and 0.3 × 0.5 + 0.4 × 1 + 0.3 × 1.75.
+  await thumb.key(/^mill 4 h 31 left/).waitFor();
+  await thumb.key(/^glue-up 1 h 04 left/).waitFor();
+});
+
+journey("what a step comes after, how long that dries and when it must be are typed in its fields", async ({ thumb, go }) => {
+  await startBuild(thumb, "Side table");
+  const id = await idOf(thumb, "Side table");
+  await go(`steps.${id}`);
+  await thumb.tap(/^turned/);
+  await thumb.kept("steps");
+  await thumb.tap(/^sand/);
+  await thumb.tap(/^All of the step/);
+  await thumb.sees("Comes after");
+  await thumb.tap("Correct");
+  await thumb.choose("Comes after", "cut, Side table");
+  await thumb.type("After that dries for", "12");
+  await thumb.type("Not before", "2026-12-05");
+  await thumb.type("Over by", "2026-12-01");
+  await thumb.tap(/^Keep/);
+  await thumb.refused("Over by", /over before it may begin/);
+  await thumb.type("Over by", "2026-12-20");
+  await thumb.tap(/^Keep/);
+  await thumb.sees("cut, 12 h to dry");
+});

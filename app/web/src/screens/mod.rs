@@ -109,6 +109,7 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Add(kind, of) => view! { <journal::AddSheet kind of/> },
         Place::Money(id) => view! { <money::MoneySheet of=id/> },
         Place::Steps(id) => view! { <steps::StepsSheet of=id/> },
+        Place::HowLong(id) => view! { <steps::HowLongSheet step=id/> },
         Place::WhatIf(id) => view! { <what_if::WhatIfSheet of=id/> },
         Place::Price(id) => view! { <what_if::PriceSheet of=id/> },
         Place::Year => view! { <year::YearSheet/> },

@@ -129,6 +129,8 @@ pub enum Place {
     Money(Id),
     /// What is still to be done for a build.
     Steps(Id),
+    /// How long a step takes.
+    HowLong(Id),
     /// Another rate, price, number of pieces: what then.
     WhatIf(Id),
     /// What to ask for a piece.
@@ -246,6 +248,7 @@ words! {
         Return "return",
         Money "money",
         Steps "steps",
+        HowLong "how-long",
         WhatIf "what-if",
         Price "price",
         Parts "parts",
@@ -365,6 +368,7 @@ mod tests {
             Place::Opened(id, "labour.mill".into()),
             Place::Saving(id),
             Place::Steps(id),
+            Place::HowLong(id),
             Place::Year,
             Place::SideBySide,
             Place::WhatIf(id),

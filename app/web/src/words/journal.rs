@@ -526,6 +526,26 @@ pub fn quick_above() -> &'static str {
 }
 
 /// By the field: slow is shorter than usual.
+pub fn over_before_it_begins() -> &'static str {
+    "It is over before it may begin."
+}
+
+/// By a field: a time to dry, and nothing that dries.
+pub fn after_what() -> &'static str {
+    "Dries for so long after which step? Choose one above."
+}
+
+/// A step that something comes after, and how long that dries.
+pub fn dries_for(step: &str, hours: &str) -> String {
+    format!("{step}, {hours} h to dry")
+}
+
+/// A step by its build.
+pub fn step_of(step: &str, build: &str) -> String {
+    format!("{step}, {build}")
+}
+
+/// By a field.
 pub fn slow_below() -> &'static str {
     "Slow is the longest of the three."
 }

@@ -1,5 +1,7 @@
 //! What is still to be done for a build.
 
+use benchslate_core::planning::starters::{Called, Construction};
+
 /// The head.
 pub fn title(build: &str) -> String {
     format!("Steps, {build}")
@@ -79,11 +81,136 @@ pub fn from_build(title: &str) -> String {
 }
 
 /// A mark.
-pub fn marked_taken_over(steps: usize) -> String {
+pub fn marked_steps(steps: usize) -> String {
     match steps {
-        1 => "1 step; of one build, so quick and slow are common practice".to_owned(),
-        many => format!("{many} steps; of one build, so quick and slow are common practice"),
+        1 => "1 step".to_owned(),
+        many => format!("{many} steps"),
     }
+}
+
+/// How the spread of what was taken over is known.
+pub fn spread_of(builds: usize) -> String {
+    match builds {
+        0 => "how long is still to be said".to_owned(),
+        1 => "of one build: quick and slow are common practice".to_owned(),
+        2 => "of two builds: quick and slow are common practice".to_owned(),
+        many => format!("quick and slow of {many} builds"),
+    }
+}
+
+/// A group: plain lists of steps.
+pub fn or_from_a_list() -> &'static str {
+    "Or a plain list: how is it put together?"
+}
+
+/// A way to put a piece together.
+pub fn construction(of: Construction) -> &'static str {
+    match of {
+        Construction::Panel => "a panel",
+        Construction::Frame => "a frame",
+        Construction::Box => "a box",
+        Construction::Turned => "turned",
+        Construction::Upholstered => "upholstered",
+    }
+}
+
+/// Under it.
+pub fn such_as(of: Construction) -> &'static str {
+    match of {
+        Construction::Panel => "a top, a shelf, a board",
+        Construction::Frame => "a table, a bench, a chair",
+        Construction::Box => "a chest, a drawer, a tray",
+        Construction::Turned => "a bowl, a leg, a handle",
+        Construction::Upholstered => "a seat or a back over a frame",
+    }
+}
+
+/// A switch.
+pub fn with_its_film() -> &'static str {
+    "with its film"
+}
+
+/// Under it.
+pub fn film_steps() -> &'static str {
+    "first edit, the finished piece, edit lock"
+}
+
+/// Under the lists.
+pub fn lists_are_common_practice() -> &'static str {
+    "Steps and 24 h of drying after a glue-up or a coat are common practice; the label of yours says what holds."
+}
+
+/// What a step of a list is called.
+pub fn called(called: Called, stage: &str) -> String {
+    match called {
+        Called::Stage => stage.to_owned(),
+        Called::FirstCoat => "first coat".to_owned(),
+        Called::SecondCoat => "second coat".to_owned(),
+        Called::Upholster => "seat and back".to_owned(),
+        Called::ShootFinished => "shoot the finished piece".to_owned(),
+        Called::EditLock => "edit lock".to_owned(),
+    }
+}
+
+/// The head where a step is gone.
+pub fn no_such_step() -> &'static str {
+    "No such step"
+}
+
+/// A field.
+pub fn usually() -> &'static str {
+    "Usually"
+}
+
+/// A field.
+pub fn one_in_ten_quicker() -> &'static str {
+    "1 in 10 quicker"
+}
+
+/// A field.
+pub fn one_in_ten_slower() -> &'static str {
+    "1 in 10 slower"
+}
+
+/// At the end of a field.
+pub fn hour_sign() -> &'static str {
+    "h"
+}
+
+/// Under the fields.
+pub fn usual_alone() -> &'static str {
+    "Hours of each who is at it. The usual alone is enough: quick and slow are then taken as three fifths and five \
+     thirds of it, common practice."
+}
+
+/// Leads to all fields.
+pub fn all_of_the_step() -> &'static str {
+    "All of the step"
+}
+
+/// At its end.
+pub fn waits_needs_who() -> &'static str {
+    "who, after what, dries, needs"
+}
+
+/// A key.
+pub fn keep_and_next() -> &'static str {
+    "Keep, next"
+}
+
+/// Nothing was typed.
+pub fn say_how_long() -> &'static str {
+    "How long it usually takes is missing: type hours, as 2.25. Kept as typed."
+}
+
+/// A mark.
+pub fn takes(step: &str, hours: &str) -> String {
+    format!("{step}: {hours} h")
+}
+
+/// After it.
+pub fn between(quick: &str, slow: &str) -> String {
+    format!("{quick} to {slow}")
 }
 
 /// A mark.

@@ -1,7 +1,7 @@
 //! What entries about running the shop say: receipts, tools, monthly costs, income, items made and handed over.
 
 use super::facts::{Fact, Facts, bearer, stage};
-use crate::words::{common, income as said, journal::Label, units};
+use crate::words::{common, income as said, journal as words, journal::Label, units};
 use benchslate_core::journal::{
     Id,
     kinds::{self, Bearer},
@@ -30,11 +30,10 @@ impl Facts<'_> {
     }
 
     pub(super) fn tool(&self, it: &kinds::Tool) -> Vec<Fact> {
-        let duty = |duty: &kinds::Duty| {
-            crate::words::journal::comma(&stage(self.view, duty.stage), &self.share(Some(duty.share)))
-        };
+        let duty =
+            |duty: &kinds::Duty| words::comma(&stage(self.view, duty.stage), &self.share(Some(duty.share)));
         let left = |left: &kinds::LifeLeft| {
-            crate::words::journal::comma(&self.plain(Some(left.hours)), &self.view.tongue.day_year(left.from))
+            words::comma(&self.plain(Some(left.hours)), &self.view.tongue.day_year(left.from))
         };
         vec![
             (Label::Name, it.name.clone()),
@@ -86,7 +85,7 @@ impl Facts<'_> {
 
     pub(super) fn income(&self, it: &kinds::Income) -> Vec<Fact> {
         let received = |it: &kinds::Received| {
-            crate::words::journal::comma(&self.view.tongue.day_year(it.on), &self.money(Some(it.amount)))
+            words::comma(&self.view.tongue.day_year(it.on), &self.money(Some(it.amount)))
         };
         let shares = it.shares.iter().map(|share| bearer(self.view, share.bearer));
         vec![
@@ -95,10 +94,7 @@ impl Facts<'_> {
             (Label::Expected, self.money(it.expected)),
             (Label::Due, it.due.map(|day| self.view.tongue.day_year(day)).unwrap_or_default()),
             (Label::Received, it.received.iter().map(received).collect::<Vec<String>>().join("; ")),
-            (
-                Label::Settled,
-                if it.settled { crate::words::journal::yes_no(true).to_owned() } else { String::new() },
-            ),
+            (Label::Settled, if it.settled { words::yes_no(true).to_owned() } else { String::new() }),
             (Label::SideOf, common::side(it.side).to_owned()),
             (Label::For, shares.collect::<Vec<String>>().join("; ")),
         ]
@@ -131,10 +127,26 @@ impl Facts<'_> {
             (Label::Quick, self.plain(it.quick)),
             (Label::Usual, self.plain(it.usual)),
             (Label::Slow, self.plain(it.slow)),
+            (Label::After, self.after(it)),
+            (Label::OneGo, if it.one_go { words::yes_no(true).to_owned() } else { String::new() }),
+            (Label::Filmed, if it.filmed { words::yes_no(true).to_owned() } else { String::new() }),
             (Label::HoursStill, self.plain(it.left)),
             (Label::DoneOn, it.done.map(|day| self.view.tongue.day_year(day)).unwrap_or_default()),
             (Label::Drops, it.drops.clone().unwrap_or_default()),
         ]
+    }
+
+    /// What it comes after, each with the hours that it dries.
+    fn after(&self, it: &kinds::Step) -> String {
+        let one = |after: &kinds::After| {
+            let step = self.view.shop.steps.get(&after.step);
+            let title = step.map_or_else(|| words::gone().to_owned(), |it| it.body.title.clone());
+            match after.wait {
+                Some(hours) => words::dries_for(&title, &self.plain(Some(hours))),
+                None => title,
+            }
+        };
+        it.after.iter().map(one).collect::<Vec<String>>().join("; ")
     }
 
     pub(super) fn part(&self, it: &kinds::Part) -> Vec<Fact> {
@@ -183,5 +195,5 @@ pub fn part_size(view: &crate::shell::desk::View, it: &kinds::Part) -> String {
 /// A tool by name.
 pub fn tool(view: &crate::shell::desk::View, id: Id) -> String {
     let named = view.shop.tools.get(&id).map(|tool| tool.name.clone());
-    named.unwrap_or_else(|| crate::words::journal::gone().to_owned())
+    named.unwrap_or_else(|| words::gone().to_owned())
 }

@@ -1,10 +1,16 @@
-//! What is still to be done for a build: its steps, with what is left of each; taken over from an earlier build in one tap.
+//! What is still to be done for a build: its steps, with what is left of each; taken over from an earlier build, or from a
+//! plain list, in one tap.
+
+mod beginning;
+mod how_long;
+
+pub use how_long::HowLongSheet;
 
 use crate::dom::prelude::*;
 use crate::{
     parts::{
         kept_row::{KeptRow, KeptText},
-        key::{Key, KeyKind, KeyLink},
+        key::{KeyKind, KeyLink},
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
         sum_row::{Group, Leads, SumTotal},
     },
@@ -18,7 +24,7 @@ use crate::{
     words::steps as words,
 };
 use benchslate_core::{
-    journal::{Body, Change, Id, Kind, On, kinds},
+    journal::{Body, Change, Id, Kind, kinds},
     measure::{InOrder, Instant, Seconds, minutes},
     timing::{
         steps::{self, Planned},
@@ -44,7 +50,7 @@ pub fn StepsSheet(of: Id) -> impl IntoView {
             <Below>
                 <LastMarkHere/>
                 <Hand name=words::keys().to_owned()>
-                    {move || look.read().as_ref().and_then(|it| it.earlier.clone()).map(|from| over(desk, of, from))}
+                    {move || look.read().as_ref().and_then(|it| it.earlier.clone()).map(|from| beginning::over(desk, of, from))}
                     <Keys class="go">
                         <KeyLink
                             label=words::new_step().to_owned()
@@ -62,6 +68,7 @@ pub fn StepsSheet(of: Id) -> impl IntoView {
 
 #[derive(Clone, Debug, PartialEq)]
 struct Look {
+    build: Id,
     title: String,
     open: Vec<Row>,
     done: Vec<Row>,
@@ -91,11 +98,12 @@ fn look(view: &View, build: Id, now: Instant) -> Option<Look> {
     let (done, open): (Vec<_>, Vec<_>) = of_build.iter().partition(|(_, it)| it.done().is_some());
     let left = steps::left_in_all(view.shop, &planned, build);
     Some(Look {
+        build,
         title,
         left: view.tongue.hours(minutes::alone(left)),
         open: open.iter().map(row).collect(),
         done: done.iter().map(row).collect(),
-        earlier: earlier(view, &worked, build, now),
+        earlier: beginning::earlier(view, &worked, build, now),
     })
 }
 
@@ -111,19 +119,6 @@ fn note(view: &View, step: &benchslate_core::journal::shop::Step, planned: Optio
     crate::words::journal::comma(&much, &who.join(", "))
 }
 
-/// What it repeats, else the build worked on last before it.
-fn earlier(view: &View, worked: &[worked::Worked], build: Id, now: Instant) -> Option<(Id, String)> {
-    let mut others: Vec<Id> = view.shop.builds.keys().copied().filter(|it| *it != build).collect();
-    let repeated = view.shop.builds.get(&build).and_then(|it| it.repeat_of);
-    others.order_by_key(|id| {
-        std::cmp::Reverse((Some(*id) == repeated, view.shop.builds.get(id).map(|it| it.order)))
-    });
-    let on = On::At(view.shop.zone.when(now));
-    let gives = |from: &Id| !steps::taken_over(view.shop, worked, (*from, build), on).is_empty();
-    let from = others.into_iter().find(gives)?;
-    Some((from, view.shop.builds.get(&from)?.title.clone()))
-}
-
 fn drawn(desk: Desk, look: &Look) -> AnyView {
     let row = move |row: &Row, done: bool| {
         let (step, key) = (row.step, if done { words::not_done() } else { words::done() });
@@ -134,38 +129,17 @@ fn drawn(desk: Desk, look: &Look) -> AnyView {
             key_name: words::key_name(key, &row.title),
         };
         let tap = Callback::new(move |()| mark_done(desk, step, !done));
-        view! { <KeptRow text leads=Leads::To(Place::Entry(step).href()) on_tap=tap/> }
+        let leads = if done { Place::Entry(step) } else { Place::HowLong(step) };
+        view! { <KeptRow text leads=Leads::To(leads.href()) on_tap=tap/> }
     };
     let lead = look.open.is_empty().then(|| view! { <p class="lead">{words::nothing_left()}</p> });
+    let lists = (look.open.is_empty() && look.done.is_empty()).then(|| beginning::lists(desk, look.build));
     let open: Vec<AnyView> = look.open.iter().map(|it| row(it, false)).collect();
     let total = (!look.open.is_empty())
         .then(|| view! { <SumTotal label=words::in_all().to_owned() figure=look.left.clone()/> });
     let done: Vec<AnyView> = look.done.iter().map(|it| row(it, true)).collect();
     let group = (!done.is_empty()).then(|| view! { <Group title=words::done_already().to_owned()/> });
-    view! { {lead}{open}{total}{group}{done} }
-}
-
-fn over(desk: Desk, build: Id, (from, title): (Id, String)) -> AnyView {
-    let tap = Callback::new(move |()| take_over(desk, from, build));
-    view! {
-        <Keys class="mid">
-            <Key label=words::take_over().to_owned() note=words::from_build(&title) on_tap=tap/>
-        </Keys>
-    }
-}
-
-fn take_over(desk: Desk, from: Id, to: Id) {
-    desk.act(
-        move |hand| {
-            let on = On::At(hand.shop.zone.when(hand.now));
-            let steps = steps::taken_over(hand.shop, &worked(hand.shop, hand.now), (from, to), on);
-            steps.into_iter().map(|step| Change::write((hand.fresh)(), step)).collect()
-        },
-        move |after| {
-            let many = after.shop.steps.values().filter(|it| it.build() == to).count();
-            marked(words::marked_taken_over(many), &after.view(), to)
-        },
-    );
+    view! { {lead}{open}{total}{group}{done}{lists} }
 }
 
 fn mark_done(desk: Desk, step: Id, done: bool) {

@@ -101,6 +101,17 @@ impl Form {
         self.text.set(serde_json::to_string(&typed).unwrap_or_default());
     }
 
+    /// Takes out what was typed into these.
+    pub fn done_typing(self, fields: &[&str]) {
+        let mut typed = self.typed.get_untracked();
+        for field in fields {
+            typed.remove(*field);
+            typed.remove(&emptied(field));
+            self.right(field);
+        }
+        self.text.set(serde_json::to_string(&typed).unwrap_or_default());
+    }
+
     /// Says what is wrong with a field.
     pub fn wrong(self, field: &str, sentence: String) {
         self.wrong.update(|wrong| {

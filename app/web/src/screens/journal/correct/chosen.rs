@@ -6,7 +6,14 @@ use crate::{
     shell::desk::View,
     words::{common, income, journal as words, tools},
 };
-use benchslate_core::journal::kinds::{HandedOver, IncomeKind, Link, ToolFrom};
+use benchslate_core::{
+    journal::{
+        Id,
+        kinds::{HandedOver, IncomeKind, Link, ToolFrom},
+        shop::Step,
+    },
+    measure::InOrder,
+};
 
 /// What is chosen from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -22,6 +29,10 @@ pub enum Choices {
     Income,
     /// How far culled timber had come.
     Link,
+    /// Somebody else too, or nobody.
+    Another,
+    /// A step of a build that is open, or none.
+    Step,
 }
 
 impl Choices {
@@ -40,8 +51,28 @@ impl Choices {
             },
             Choices::Income => incomes,
             Choices::Link => links,
+            Choices::Another => another,
+            Choices::Step => steps,
         }
     }
+}
+
+fn another(view: &View, keep: &str) -> Vec<Choosable> {
+    let mut all = vec![(String::new(), common::none().to_owned())];
+    all.extend(choices::people(view, keep));
+    all
+}
+
+/// Those thought of last first: a step comes after what was written down before it.
+fn steps(view: &View, keep: &str) -> Vec<Choosable> {
+    let mut open: Vec<_> = view.shop.steps.iter().collect();
+    open.retain(|(id, it)| it.done().is_none() || id.to_string() == keep);
+    open.order_by_key(|(id, it)| std::cmp::Reverse((it.order, **id)));
+    let title = |build| view.shop.builds.get(&build).map(|it| it.title.clone()).unwrap_or_default();
+    let mut all = vec![(String::new(), common::none().to_owned())];
+    let named = |(id, it): (&Id, &Step)| (id.to_string(), words::step_of(&it.body.title, &title(it.build())));
+    all.extend(open.into_iter().map(named));
+    all
 }
 
 const INCOME_KINDS: [IncomeKind; 7] = [

@@ -14,6 +14,7 @@ mod paid;
 mod part;
 mod rows;
 mod sorted;
+mod step;
 mod stock;
 mod things;
 mod tools;
@@ -109,7 +110,7 @@ pub fn fill(view: &View, body: &Body) -> Option<Vec<(String, String)>> {
         Body::Made(it) => return Some(with_day(view, body, items::fill_made(it))),
         Body::HandOver(it) => items::fill_handed(it),
         Body::Film(it) => items::fill_film(it),
-        Body::Step(it) => things::fill_step(it),
+        Body::Step(it) => step::fill(view, it),
         Body::Part(it) => part::fill(it),
         Body::SeriesEnd(it) => vec![("build", it.build.to_string())],
         Body::Receipt(it) => paid::fill_receipt(it),
@@ -214,7 +215,7 @@ fn specs(body: &Body) -> (Vec<Spec>, bool) {
         Body::Made(_) => (items::MADE.to_vec(), false),
         Body::HandOver(_) => (items::HANDED.to_vec(), false),
         Body::Film(_) => (items::FILM.to_vec(), false),
-        Body::Step(_) => (things::STEP.to_vec(), false),
+        Body::Step(_) => (step::SPECS.to_vec(), false),
         Body::Part(_) => (part::PART.to_vec(), false),
         Body::SeriesEnd(_) => (items::SERIES_END.to_vec(), false),
         Body::Stretch(_) | Body::Setting(_) | Body::Retired(_) | Body::Same(_) => (Vec::new(), false),
@@ -238,7 +239,7 @@ pub fn read(desk: Desk, form: Form, entry: Id, before: &Body) -> Option<Body> {
             Body::Made(it) => items::made(&typed, it).into(),
             Body::HandOver(it) => items::handed(&typed, it).into(),
             Body::Film(it) => items::film(&typed, it).into(),
-            Body::Step(it) => things::step(&typed, it).into(),
+            Body::Step(it) => step::read(&typed, it).into(),
             Body::Part(it) => part::part(&typed, it).into(),
             Body::SeriesEnd(it) => {
                 let build = typed.chosen("build").unwrap_or(it.build);

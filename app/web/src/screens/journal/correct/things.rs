@@ -1,6 +1,6 @@
 //! Notes, builds, people and stages put right.
 
-use super::{Choices, DAY, How, Spec, Typed, day_code, dec, hundredths, tick};
+use super::{DAY, How, Spec, Typed, hundredths, tick};
 use crate::{
     screens::hours::{
         choices,
@@ -13,7 +13,7 @@ use crate::{
 use benchslate_core::{
     journal::{
         Id,
-        kinds::{Build, Drying, Note, Person, Photo, Stage, Step},
+        kinds::{Build, Drying, Note, Person, Photo, Stage},
     },
     measure::{day, duration, limits},
     timing::drying,
@@ -36,18 +36,6 @@ pub const PERSON: [Spec; 3] =
     [("paid", Label::Paid, How::Tick), ("name", Label::Name, How::Words), (DAY, Label::Day, How::Day)];
 
 pub const DRYING: [Spec; 2] = [("next", Label::Dry, How::Length), ("held", Label::Held, How::Length)];
-
-pub const STEP: [Spec; 9] = [
-    ("name", Label::Step, How::Words),
-    ("usual", Label::Usual, How::Hours),
-    ("quick", Label::Quick, How::Hours),
-    ("slow", Label::Slow, How::Hours),
-    ("stage", Label::Stage, How::OneOf(Choices::Stage)),
-    ("who", Label::Who, How::OneOf(Choices::Person)),
-    ("left", Label::HoursStill, How::Hours),
-    ("done", Label::DoneOn, How::Day),
-    ("drops", Label::Drops, How::Words),
-];
 
 pub const STAGE: [Spec; 2] = [("name", Label::Name, How::Words), (DAY, Label::Day, How::Day)];
 
@@ -97,50 +85,6 @@ pub fn photo(typed: &Typed, before: &Photo) -> Photo {
     let caption = typed.maybe_words("text", limits::MOST_CAPTION);
     let bearer = if before.entry.is_none() { typed.bearer("bearer") } else { before.bearer };
     Photo { on: typed.on(before.on), caption, bearer, ..before.clone() }
-}
-
-pub fn fill_step(it: &Step) -> Vec<(&'static str, String)> {
-    vec![
-        ("name", it.title.clone()),
-        ("usual", dec(it.usual)),
-        ("quick", dec(it.quick)),
-        ("slow", dec(it.slow)),
-        ("stage", it.stage.to_string()),
-        ("who", it.who.first().map(|id| id.to_string()).unwrap_or_default()),
-        ("left", dec(it.left)),
-        ("done", day_code(it.done)),
-        ("drops", it.drops.clone().unwrap_or_default()),
-    ]
-}
-
-/// Low above high is said by the field; one value alone is enough.
-pub fn step(typed: &Typed, before: &Step) -> Step {
-    let [quick, usual, slow] = ["quick", "usual", "slow"].map(|field| typed.hours(field));
-    let falls = |low: Option<_>, high: Option<_>| low.is_some() && high.is_some() && low > high;
-    if falls(quick, usual) || falls(quick, slow) {
-        typed.form.wrong("quick", words::quick_above().to_owned());
-    } else if falls(usual, slow) {
-        typed.form.wrong("slow", words::slow_below().to_owned());
-    }
-    let mut who = before.who.clone();
-    match (typed.id("who"), who.first_mut()) {
-        (Some(person), Some(first)) => *first = person,
-        (Some(person), None) => who.push(person),
-        (None, _) => who.clear(),
-    }
-    Step {
-        on: before.on,
-        title: typed.name("name", MOST_NAME),
-        stage: typed.chosen("stage").unwrap_or(before.stage),
-        who,
-        quick,
-        usual,
-        slow,
-        left: typed.form.read("left", duration::hours).map(|hours| hours.in_hours().into()),
-        done: typed.day("done"),
-        drops: typed.maybe_words("drops", MOST_WORDS),
-        ..before.clone()
-    }
 }
 
 pub fn fill_build(it: &Build) -> Vec<(&'static str, String)> {

@@ -1,0 +1,121 @@
+//! A step of a plan: who, how long, after what and how long that dries, in one go or not, when it must be.
+
+use super::{Label, Spec, Typed, chosen::Choices, day_code, dec, tick};
+use crate::{screens::journal::correct::How, shell::desk::View, words::journal as words};
+use benchslate_core::{
+    journal::kinds::{After, Step},
+    measure::{Day, When, duration},
+};
+
+pub const SPECS: [Spec; 17] = [
+    ("any", Label::Any, How::Tick),
+    ("one-go", Label::OneGo, How::Tick),
+    ("filmed", Label::Filmed, How::Tick),
+    ("name", Label::Step, How::Words),
+    ("usual", Label::Usual, How::Hours),
+    ("quick", Label::Quick, How::Hours),
+    ("slow", Label::Slow, How::Hours),
+    ("stage", Label::Stage, How::OneOf(Choices::Stage)),
+    ("who", Label::Who, How::OneOf(Choices::Person)),
+    ("with", Label::With, How::OneOf(Choices::Another)),
+    ("after", Label::After, How::OneOf(Choices::Step)),
+    ("wait", Label::Wait, How::Hours),
+    ("start", Label::NotBefore, How::Day),
+    ("end", Label::OverBy, How::Day),
+    ("left", Label::HoursStill, How::Hours),
+    ("done", Label::DoneOn, How::Day),
+    ("drops", Label::Drops, How::Words),
+];
+
+const MOST_WORDS: usize = 4000;
+const MOST_NAME: usize = 80;
+
+pub fn fill(view: &View, it: &Step) -> Vec<(&'static str, String)> {
+    let id = |at: usize| it.who.get(at).map(|id| id.to_string()).unwrap_or_default();
+    let after = it.after.first();
+    let day = |when: Option<When>| when.map(|it| view.shop.zone.day(it.instant));
+    // What must be over by the first moment of a day is over by the evening before.
+    let evening = day(it.end).map(|day| if is_morning(view, it.end) { day.pred() } else { day });
+    vec![
+        ("any", tick(it.any)),
+        ("one-go", tick(it.one_go)),
+        ("filmed", tick(it.filmed)),
+        ("name", it.title.clone()),
+        ("usual", dec(it.usual)),
+        ("quick", dec(it.quick)),
+        ("slow", dec(it.slow)),
+        ("stage", it.stage.to_string()),
+        ("who", id(0)),
+        ("with", id(1)),
+        ("after", after.map(|it| it.step.to_string()).unwrap_or_default()),
+        ("wait", dec(after.and_then(|it| it.wait))),
+        ("start", day_code(day(it.start))),
+        ("end", day_code(evening)),
+        ("left", dec(it.left)),
+        ("done", day_code(it.done)),
+        ("drops", it.drops.clone().unwrap_or_default()),
+    ]
+}
+
+/// Low above high is said by the field; one value alone is enough.
+pub fn read(typed: &Typed, before: &Step) -> Step {
+    let [quick, usual, slow] = ["quick", "usual", "slow"].map(|field| typed.hours(field));
+    let falls = |low: Option<_>, high: Option<_>| low.is_some() && high.is_some() && low > high;
+    if falls(quick, usual) || falls(quick, slow) {
+        typed.form.wrong("quick", words::quick_above().to_owned());
+    } else if falls(usual, slow) {
+        typed.form.wrong("slow", words::slow_below().to_owned());
+    }
+    let mut who: Vec<_> = ["who", "with"].iter().filter_map(|field| typed.id(field)).collect();
+    who.dedup();
+    who.extend(before.who.iter().skip(2).copied());
+    let [start, end] = ["start", "end"].map(|field| typed.day(field));
+    if start.is_some() && end.is_some() && start > end {
+        typed.form.wrong("end", words::over_before_it_begins().to_owned());
+    }
+    Step {
+        on: before.on,
+        title: typed.name("name", MOST_NAME),
+        stage: typed.chosen("stage").unwrap_or(before.stage),
+        any: typed.ticked("any") && who.len() > 1,
+        who,
+        quick,
+        usual,
+        slow,
+        after: after(typed, before),
+        one_go: typed.ticked("one-go"),
+        filmed: typed.ticked("filmed"),
+        start: kept(typed.view, before.start, start, false),
+        end: kept(typed.view, before.end, end, true),
+        left: typed.form.read("left", duration::hours).map(|hours| hours.in_hours().into()),
+        done: typed.day("done"),
+        drops: typed.maybe_words("drops", MOST_WORDS),
+        ..before.clone()
+    }
+}
+
+/// The first that it comes after; further ones stay.
+fn after(typed: &Typed, before: &Step) -> Vec<After> {
+    let wait = typed.hours("wait");
+    let first = typed.id("after").map(|step| After { step, wait });
+    if first.is_none() && wait.is_some() {
+        typed.form.wrong("wait", words::after_what().to_owned());
+    }
+    let rest = before.after.iter().skip(1).filter(|it| Some(it.step) != first.as_ref().map(|it| it.step));
+    first.iter().chain(rest).cloned().collect()
+}
+
+/// A moment that was set to the minute stays while its day stays; else the day's first, or the first after it.
+fn kept(view: &View, before: Option<When>, day: Option<Day>, after: bool) -> Option<When> {
+    let day = day?;
+    let zone = &view.shop.zone;
+    let stands = before.filter(|it| zone.day(it.instant) == day && !is_morning(view, before));
+    let first = if after { day.succ() } else { day };
+    Some(stands.unwrap_or_else(|| zone.when(zone.start_of(first))))
+}
+
+/// The first moment of a day.
+fn is_morning(view: &View, when: Option<When>) -> bool {
+    let zone = &view.shop.zone;
+    when.is_some_and(|it| zone.start_of(zone.day(it.instant)) == it.instant)
+}

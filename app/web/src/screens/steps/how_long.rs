@@ -1,0 +1,159 @@
+//! How long a step takes: quicker one time in ten, usually, slower one time in ten; step after step with one thumb.
+
+use crate::dom::prelude::*;
+use crate::{
+    parts::{
+        answer::RowLink,
+        field::Cells,
+        key::{Key, KeyKind},
+        sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
+        sum_row::Leads,
+    },
+    screens::stock::{
+        form::{Cell, Form},
+        pad,
+    },
+    shell::{
+        Desk, Go, Place,
+        desk::{Mark, Phase, View},
+        frame::Places,
+    },
+    words::{common, journal, steps as words},
+};
+use benchslate_core::{
+    journal::{Body, Change, Id, kinds::Step},
+    measure::{Dec, InOrder, duration},
+    timing::estimates,
+};
+
+const OF: &str = "how-long-of";
+const USUAL: &str = "how-long-usual";
+const QUICK: &str = "how-long-quick";
+const SLOW: &str = "how-long-slow";
+
+/// The sheet of a step.
+#[component]
+pub fn HowLongSheet(step: Id) -> impl IntoView {
+    let (desk, go) = (Desk::here(), expect_context::<Go>());
+    let form = Form::open(desk, "how-long");
+    let current = RwSignal::new(USUAL);
+    let it = Memo::new(move |_| desk.read(|view| view.shop.steps.get(&step).map(|it| it.body.clone())));
+    let gone = Memo::new(move |_| desk.phase.get() == Phase::Ready && it.with(Option::is_none));
+    let title = Signal::derive(move || match it.read().as_ref() {
+        Some(it) => it.title.clone(),
+        None if gone.get() => words::no_such_step().to_owned(),
+        None => String::new(),
+    });
+    let note = Signal::derive(move || it.read().as_ref().and_then(|it| build(desk, it.build)));
+    let keep = Callback::new(move |()| keep(desk, go, form, step));
+    let body = move || it.get().map(|it| body(form, current, step, &it));
+    view! {
+        <Sheet>
+            <Head title note tight=true/>
+            <Above><Read name=title>{body}</Read></Above>
+            <Below>
+                <Hand name=words::keys().to_owned() kind=HandKind::Tall>
+                    {pad::figures(desk, form, current)}
+                    <Keys>
+                        <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
+                        <Key class="wide" label=words::keep_and_next().to_owned() kind=KeyKind::Filled on_tap=keep/>
+                    </Keys>
+                </Hand>
+                <Places cell=1/>
+            </Below>
+        </Sheet>
+    }
+}
+
+fn build(desk: Desk, id: Id) -> Option<String> {
+    desk.read(|view| view.shop.builds.get(&id).map(|it| it.title.clone()))
+}
+
+fn body(form: Form, current: RwSignal<&'static str>, step: Id, it: &Step) -> AnyView {
+    // What was typed for another step goes.
+    if form.now(OF) != step.to_string() {
+        form.done_typing(&[USUAL, QUICK, SLOW]);
+        form.set(OF, step.to_string());
+    }
+    let typed = |it: Option<Dec>| it.map(Dec::plain).unwrap_or_default();
+    form.offer(vec![
+        (USUAL.to_owned(), typed(it.usual)),
+        (QUICK.to_owned(), typed(it.quick)),
+        (SLOW.to_owned(), typed(it.slow)),
+    ]);
+    pad::focus(USUAL);
+    let cell =
+        move |field, label| Cell::number(field, label).of(words::hour_sign()).padded(current).draw(form);
+    let all = Place::Entry(step).href();
+    view! {
+        <Cells>
+            {cell(USUAL, words::usually())}
+            {cell(QUICK, words::one_in_ten_quicker())}
+            {cell(SLOW, words::one_in_ten_slower())}
+        </Cells>
+        <p class="note">{words::usual_alone()}</p>
+        <RowLink
+            label=words::all_of_the_step().to_owned()
+            end=words::waits_needs_who().to_owned()
+            leads=Leads::To(all)
+        />
+    }
+}
+
+fn keep(desk: Desk, go: Go, form: Form, step: Id) {
+    form.all_right();
+    let read = |field| form.read(field, duration::hours).map(|hours| Dec::from(hours.in_hours()));
+    let [quick, usual, slow] = [QUICK, USUAL, SLOW].map(read);
+    let falls = |low: Option<Dec>, high: Option<Dec>| low.is_some() && high.is_some() && low > high;
+    if usual.is_none() && !form.is_wrong() {
+        form.wrong(USUAL, words::say_how_long().to_owned());
+    } else if usual == Some(Dec::default()) {
+        form.wrong(USUAL, journal::more_than_none().to_owned());
+    } else if falls(quick, usual) {
+        form.wrong(QUICK, journal::quick_above().to_owned());
+    } else if falls(usual, slow) {
+        form.wrong(SLOW, journal::slow_below().to_owned());
+    }
+    let Some(usual) = usual.filter(|_| !form.is_wrong()) else { return };
+    let taken = estimates::ends_of(usual);
+    let [quick, slow] = [quick.unwrap_or(taken[0]), slow.unwrap_or(taken[1])];
+    desk.act_then(
+        move |hand| {
+            let Some(Body::Step(it)) = hand.journal.body(step) else { return Vec::new() };
+            let told = Step { quick: Some(quick), usual: Some(usual), slow: Some(slow), ..it.clone() };
+            vec![Change::write(step, told)]
+        },
+        move |after| {
+            let title = after.shop.steps.get(&step).map(|it| it.body.title.clone()).unwrap_or_default();
+            let hours = |it: Dec| after.tongue.number(&it.plain());
+            Mark {
+                kind: words::kind().to_owned(),
+                what: words::takes(&title, &hours(usual)),
+                second: Some(words::between(&hours(quick), &hours(slow))),
+            }
+            .into()
+        },
+        move |done| {
+            if done.is_ok() {
+                form.done(desk);
+                match desk.now_read(|view| next(view, step)) {
+                    Some(next) => go.instead(&Place::HowLong(next)),
+                    None => go.back(),
+                }
+            }
+        },
+    );
+}
+
+/// The next step of its build of which nobody has said how long it takes.
+fn next(view: &View, step: Id) -> Option<Id> {
+    let build = view.shop.steps.get(&step)?.build();
+    let mut open: Vec<_> = view
+        .shop
+        .steps
+        .iter()
+        .filter(|(_, it)| it.build() == build && it.done().is_none() && it.body.usual.is_none())
+        .collect();
+    open.order_by_key(|(id, it)| (it.order, **id));
+    open.into_iter().map(|(id, _)| *id).find(|id| *id != step)
+}
