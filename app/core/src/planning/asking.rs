@@ -72,10 +72,15 @@ pub enum Trial {
         /// Who.
         person: Id,
     },
-    /// Shots that are only nice to have are left out.
-    LeaveShots,
-    /// A shorter film: steps at an edit take that much less.
+    /// Shots of a build that are only nice to have are left out.
+    LeaveShots {
+        /// Which build.
+        build: Id,
+    },
+    /// A shorter film: a build's steps at an edit take that much less.
     Shorter {
+        /// Which build.
+        build: Id,
         /// So many of the planned thousandths of the film stay.
         thousandths: u32,
     },

@@ -107,8 +107,15 @@ impl Chance {
 
     /// How often a build was over by then.
     pub fn odds(&self, build: Id, until: Instant) -> Odds {
-        let in_time = self.of(build).iter().filter(|end| **end <= until.0).count();
-        Odds { in_time: u32::try_from(in_time).unwrap_or(u32::MAX), of: self.done }
+        self.odds_of(build, until, self.done)
+    }
+
+    /// The same of the first so many finishes.
+    pub(crate) fn odds_of(&self, build: Id, until: Instant, first: u32) -> Odds {
+        let of = first.min(self.done);
+        let looked_at = usize::try_from(of).unwrap_or(usize::MAX);
+        let in_time = self.of(build).iter().take(looked_at).filter(|end| **end <= until.0).count();
+        Odds { in_time: u32::try_from(in_time).unwrap_or(u32::MAX), of }
     }
 
     /// When so many in a hundred finishes of a build were over. None: nothing was simulated yet, no step is planned, or

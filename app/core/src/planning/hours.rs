@@ -48,14 +48,14 @@ pub(crate) fn out_of_order(step: &Step) -> bool {
 pub(crate) fn of(asking: &Asking, trials: &[Trial], id: Id, step: &Step) -> Hours {
     let planned = steps::planned_one(step, logged(asking, id));
     let filming = asking.filming.iter().filter(|it| it.step == id);
-    let leave = trials.iter().any(|it| matches!(it, Trial::LeaveShots));
+    let leave = trials.iter().any(|it| matches!(it, Trial::LeaveShots { build } if *build == step.build()));
     let adds = filming.fold(0_i64, |sum, it| {
         let nice = if leave { it.nice.0 } else { 0 };
         sum.saturating_add(it.adds.0.saturating_sub(nice).max(0))
     });
     let edits = asking.shop.stages.get(&step.body.stage).is_some_and(|it| it.role == Some(Role::Edit));
     let shorter = trials.iter().find_map(|it| match it {
-        Trial::Shorter { thousandths } if edits => Some(i64::from(*thousandths)),
+        Trial::Shorter { build, thousandths } if edits && *build == step.build() => Some(i64::from(*thousandths)),
         _ => None,
     });
     read(step, &planned, adds, shorter.unwrap_or(1000))

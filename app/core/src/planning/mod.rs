@@ -21,12 +21,16 @@ mod network;
 mod place;
 pub mod schedule;
 mod search;
+pub mod slack;
 pub mod spread;
+pub mod surer;
 pub mod trouble;
 
 pub use asking::{Asking, Filming, Trial, open_builds};
 pub use calendar::Calendar;
 pub use chance::{Chance, Odds};
 pub use schedule::{Finish, Held, Placed, Plan};
+pub use slack::{Gap, Link, Slack, Wait};
 pub use spread::Spread;
+pub use surer::{Helped, Question, Surer, shorter};
 pub use trouble::Trouble;

@@ -39,8 +39,8 @@ pub(crate) struct Network {
 }
 
 /// Reads the plan. `trials`: what is tried out.
-pub(crate) fn network(asking: &Asking, trials: &[Trial]) -> Network {
-    let mut reading = Reading { asking, trials, calendars: Map::new(), network: Network::default() };
+pub(crate) fn network(asking: &Asking, trials: &[Trial], known: Option<&Network>) -> Network {
+    let mut reading = Reading { asking, trials, known, calendars: Map::new(), network: Network::default() };
     reading.units();
     reading.choose();
     reading.tasks();
@@ -52,6 +52,8 @@ pub(crate) fn network(asking: &Asking, trials: &[Trial]) -> Network {
 struct Reading<'a> {
     asking: &'a Asking<'a>,
     trials: &'a [Trial],
+    /// A network of the same shop, whose calendars need not be laid out again.
+    known: Option<&'a Network>,
     /// By the people who are at it, in the order of the units.
     calendars: Map<Vec<usize>, usize>,
     network: Network,
@@ -72,7 +74,9 @@ impl Reading<'_> {
                 _ => None,
             });
             let more: Vec<(Instant, Instant)> = more.collect();
-            let calendar = Calendar::of_person(shop, *person, self.asking.now, &more);
+            let known = self.known.and_then(|it| it.model.calendars.get(unit)).filter(|_| more.is_empty());
+            let calendar =
+                known.cloned().unwrap_or_else(|| Calendar::of_person(shop, *person, self.asking.now, &more));
             self.calendars.insert(vec![unit], net.model.calendars.len());
             net.model.calendars.push(calendar);
         }

@@ -93,7 +93,7 @@ pub struct Plan {
 impl Plan {
     /// Plans; a few milliseconds for sixty steps.
     pub fn of(asking: &Asking) -> Plan {
-        let network = network(asking, &[]);
+        let network = network(asking, &[], None);
         let work = work(&network);
         let found = search(&network.model, &work, SCHEDULES, SEED);
         Plan::placed(asking, network, found.order, (found.tried, found.proven))
@@ -101,7 +101,7 @@ impl Plan {
 
     /// The plan with something else tried out, its steps in the order of this one.
     pub fn with(&self, asking: &Asking, trials: &[Trial]) -> Plan {
-        let network = network(asking, trials);
+        let network = network(asking, trials, Some(&self.network));
         let order = kept(&self.network, &self.order, &network);
         Plan::placed(asking, network, order, (1, false))
     }
