@@ -17,6 +17,7 @@ mod marks;
 mod money;
 mod moving_average;
 mod overhead;
+mod plan_example;
 mod price;
 mod salvage_examples;
 mod sample_shop;

@@ -29,7 +29,7 @@ use crate::{
 };
 use std::collections::BTreeMap;
 use std::fmt::Write;
-use words::{Words, basis, dec, link, purpose, setting, side, unit_of};
+use words::{Words, basis, dec, free_hours, link, purpose, setting, side, unit_of};
 
 /// A history that was read.
 #[derive(Clone, Debug)]
@@ -248,7 +248,8 @@ impl Fixture {
         let rates = words.first_number().map(|an_hour| kinds::Rate { from: None, an_hour });
         let paid = words.flag("paid");
         let rates = rates.into_iter().collect();
-        kinds::Person { on: On::Day(self.day), name: name.into(), paid, rates }.into()
+        let free = words.named("free").map(|free| free.split(',').map(free_hours).collect()).unwrap_or_default();
+        kinds::Person { on: On::Day(self.day), name: name.into(), paid, rates, free }.into()
     }
 
     fn rate(&self, words: &mut Words, name: &str) -> Body {

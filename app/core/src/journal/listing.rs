@@ -191,6 +191,8 @@ fn bears(journal: &Journal, shop: &Shop, entry: Id, body: &Body, about: Bearer) 
         | Body::Tool(_)
         | Body::Blade(_)
         | Body::MonthlyCost(_)
+        | Body::Resource(_)
+        | Body::FreeDay(_)
         | Body::Same(_) => is(Bearer::Shop),
         Body::Retired(it) => is(of(shop, it.what)),
     }

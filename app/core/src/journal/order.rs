@@ -58,7 +58,9 @@ fn rank(body: &Body) -> u8 {
         | Body::SeriesEnd(_)
         | Body::Step(_)
         | Body::BuyLine(_)
-        | Body::Part(_) => 9,
+        | Body::Part(_)
+        | Body::Resource(_)
+        | Body::FreeDay(_) => 9,
         Body::BuildState(_) => 10,
     }
 }

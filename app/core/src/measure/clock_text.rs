@@ -4,6 +4,7 @@
 //! Not here: which instant it is (`zone`), lengths of work (`duration`), how a locale writes it.
 
 use super::{Accepts, Refusal, Why, number::refuse_minus, scan::Cursor};
+use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 use std::fmt;
 
 /// Seconds in a day of 24 hours.
@@ -31,6 +32,17 @@ impl TimeOfDay {
         TimeOfDay(seconds.rem_euclid(DAY))
     }
 
+    /// Reads a stored time: `18:00` or `18:00:30`, and nothing else.
+    ///
+    /// # Errors
+    /// Another form, or no such time.
+    pub fn parse(text: &str) -> Result<TimeOfDay, Refusal> {
+        let refused = || Refusal::whole(Why::Unfinished, Accepts::TimeOfDay);
+        let read = time_of_day(text)?;
+        // What is stored is written in one way only.
+        if read.to_string() == text { Ok(read) } else { Err(refused()) }
+    }
+
     /// Seconds after midnight by the clock.
     pub fn seconds(self) -> i64 {
         self.0
@@ -49,6 +61,20 @@ impl TimeOfDay {
     /// The second, 0 to 59.
     pub fn second(self) -> i64 {
         self.0 % 60
+    }
+}
+
+impl Serialize for TimeOfDay {
+    fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
+        to.collect_str(self)
+    }
+}
+
+impl<'de> Deserialize<'de> for TimeOfDay {
+    fn deserialize<D: Deserializer<'de>>(from: D) -> Result<TimeOfDay, D::Error> {
+        let text = <std::borrow::Cow<'de, str>>::deserialize(from)?;
+        TimeOfDay::parse(&text)
+            .map_err(|_| de::Error::invalid_value(de::Unexpected::Str(&text), &"a time as in 18:00"))
     }
 }
 

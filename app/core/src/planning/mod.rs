@@ -1,7 +1,38 @@
-//! Planning: what is to be bought; later steps, calendars, the schedule and its forecast, the way back from a publish date.
+//! Planning: have I got the time? Steps over real calendars, the chance of a date, what would make it surer, what holds
+//! it up; and what is to be bought.
+//!
+//! [`asking`] says what is planned; [`Plan::of`] places every step of every open build over free windows
+//! ([`calendar`]); [`Plan::chance`] gives a [`Chance`] that simulates finishes, so many at a call; [`Plan::surer`] gives a
+//! [`Surer`] that does the same for each thing that would help; [`Plan::slack`] and [`Plan::holds_up`] explain. What is
+//! wrong with a plan is a [`Trouble`], and the rest is planned all the same.
+//! From the network up: `network` (what is planned) and `hours` → `place` (one schedule) → `search` (the order) →
+//! `schedule`. What `examples/schedule_psplib` measures is this `place` and `search`.
 //!
 //! Never: money worked out, a clock or a random source read. Kept by: `tidy` (arrows) and the lints.
+//! Floating point: in `draws`, `hours`, `chance` and `spread`, for probabilities alone.
 
+pub mod asking;
 pub mod buying;
+pub mod calendar;
+pub mod chance;
+pub mod draws;
+mod hours;
+mod network;
+mod place;
+pub mod schedule;
+mod search;
+pub mod slack;
+pub mod spread;
 pub mod starters;
+pub mod surer;
 pub mod taken_over;
+pub mod trouble;
+
+pub use asking::{Asking, Filming, Trial, open_builds};
+pub use calendar::Calendar;
+pub use chance::{Chance, Odds};
+pub use schedule::{Finish, Held, Placed, Plan};
+pub use slack::{Gap, Link, Slack, Wait};
+pub use spread::Spread;
+pub use surer::{Helped, Question, Surer, shorter};
+pub use trouble::Trouble;

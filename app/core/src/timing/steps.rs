@@ -49,7 +49,8 @@ pub fn left_in_all(shop: &Shop, planned: &Map<Id, Planned>, build: Id) -> Second
     of_build.filter_map(|(id, _)| planned.get(id)).fold(Seconds::ZERO, |sum, it| sum.plus(it.left))
 }
 
-fn planned_one(step: &Step, logged: Seconds) -> Planned {
+/// One step, with what was logged on it by everybody.
+pub(crate) fn planned_one(step: &Step, logged: Seconds) -> Planned {
     let mean = mean(step.hours);
     let people = if step.body.any { 1 } else { i64::try_from(step.body.who.len().max(1)).unwrap_or(1) };
     let left = match (step.done(), step.left) {

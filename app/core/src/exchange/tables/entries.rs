@@ -168,7 +168,9 @@ fn said<'a>(from: Sources<'a>, entry: Id, body: &'a Body) -> Line<'a> {
         | Body::BuyLine(_)
         | Body::Cull(_)
         | Body::Find(_)
-        | Body::Part(_) => thing(names, body),
+        | Body::Part(_)
+        | Body::Resource(_)
+        | Body::FreeDay(_) => thing(names, body),
     }
 }
 
@@ -257,6 +259,11 @@ fn thing<'a>(names: Names<'a>, body: &Body) -> Line<'a> {
         },
         Body::Find(it) => plain(&it.name),
         Body::Part(it) => Line { what: it.name.clone(), ..built(it.build) },
+        Body::Resource(it) => Line { quantity: count(it.count), unit: Some(Unit::Each), ..plain(&it.name) },
+        Body::FreeDay(it) => {
+            let note = if it.extra.is_empty() { "off" } else { "extra" };
+            Line { person: names.person(it.person), note: note.to_owned(), ..plain(&it.day.to_string()) }
+        }
         Body::Stretch(_)
         | Body::Draw(_)
         | Body::Expense(_)

@@ -55,10 +55,14 @@ impl<'a> Names<'a> {
         bearers.map(|it| self.bearer(it)).collect::<Vec<_>>().join("; ")
     }
 
+    pub fn resource(self, id: Id) -> &'a str {
+        self.0.resources.get(&id).map_or("", |it| &it.name)
+    }
+
     /// Whatever can be put away.
     pub fn thing(self, id: Id) -> &'a str {
         let names =
-            [self.build(id), self.person(id), self.stage(id), self.item(id), self.lot(id), self.tool(id)];
+            [self.build(id), self.person(id), self.stage(id), self.item(id), self.lot(id), self.tool(id), self.resource(id)];
         names.into_iter().find(|name| !name.is_empty()).unwrap_or_default()
     }
 }

@@ -16,6 +16,7 @@ mod drying;
 mod expense;
 mod film;
 mod find;
+mod free_day;
 mod hand_over;
 mod income;
 mod item;
@@ -27,6 +28,7 @@ mod part;
 mod person;
 mod photo;
 mod receipt;
+mod resource;
 mod retired;
 mod same;
 mod series_end;
@@ -53,6 +55,7 @@ pub use drying::Drying;
 pub use expense::Expense;
 pub use film::Film;
 pub use find::{Case, Cases, Find};
+pub use free_day::FreeDay;
 pub use hand_over::{HandOver, HandedOver};
 pub use income::{Income, IncomeKind, Received};
 pub use item::{Item, Use};
@@ -61,9 +64,10 @@ pub use made::Made;
 pub use monthly_cost::MonthlyCost;
 pub use note::Note;
 pub use part::{Extent, Part};
-pub use person::{Person, Rate};
+pub use person::{FreeHours, Person, Rate, Window};
 pub use photo::Photo;
 pub use receipt::Receipt;
+pub use resource::Resource;
 pub use retired::Retired;
 pub use same::Same;
 pub use series_end::SeriesEnd;
@@ -167,4 +171,6 @@ kinds! {
     Cull "cull" "Timber of a salvaged lot, thrown out by itself."
     Find "find" "Timber that was looked at and is not home."
     Part "part" "So many like pieces of a build."
+    Resource "resource" "What there is a count of, and steps take."
+    FreeDay "free_day" "A day that is not as its weekday says."
 }

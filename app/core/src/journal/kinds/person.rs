@@ -2,7 +2,7 @@
 
 use crate::{
     journal::On,
-    measure::{Day, Dec},
+    measure::{Day, Dec, TimeOfDay, Weekday},
 };
 use serde::{Deserialize, Serialize};
 
@@ -19,6 +19,9 @@ pub struct Person {
     /// In any order; the one in force is the latest that has begun.
     #[serde(default)]
     pub rates: Vec<Rate>,
+    /// Hours that are free for the shop, week by week; none: never said.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub free: Vec<FreeHours>,
 }
 
 /// Money an hour from a day on.
@@ -29,4 +32,24 @@ pub struct Rate {
     pub from: Option<Day>,
     /// Money an hour.
     pub an_hour: Dec,
+}
+
+/// Free from one local time to another on every such weekday. Up to a time that is not later: over midnight.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct FreeHours {
+    /// Which day of the week.
+    pub weekday: Weekday,
+    /// From.
+    pub from: TimeOfDay,
+    /// To.
+    pub to: TimeOfDay,
+}
+
+/// From one local time of a day to another; up to a time that is not later: over midnight.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Window {
+    /// From.
+    pub from: TimeOfDay,
+    /// To.
+    pub to: TimeOfDay,
 }

@@ -89,7 +89,9 @@ impl Shop {
             | Body::Film(_)
             | Body::SeriesEnd(_)
             | Body::Step(_)
-            | Body::Part(_) => {}
+            | Body::Part(_)
+            | Body::Resource(_)
+            | Body::FreeDay(_) => {}
         }
     }
 }
@@ -142,7 +144,9 @@ fn stands_alone(journal: &Journal, entry: Id) -> bool {
             | Body::Film(_)
             | Body::SeriesEnd(_)
             | Body::Step(_)
-            | Body::Part(_) => false,
+            | Body::Part(_)
+            | Body::Resource(_)
+            | Body::FreeDay(_) => false,
         },
     })
 }

@@ -29,6 +29,8 @@ pub struct Person {
     pub paid: bool,
     /// By first day; the last that has begun is in force.
     pub rates: Vec<Rate>,
+    /// Hours that are free for the shop, week by week, as they were written.
+    pub free: Vec<kinds::FreeHours>,
 }
 
 impl Person {
@@ -42,7 +44,7 @@ impl Person {
         }
         // Stable: of two from the same day the one written later in the list is in force.
         rates.order_by_key(|rate| rate.from);
-        Person { name: body.name.clone(), paid: body.paid, rates }
+        Person { name: body.name.clone(), paid: body.paid, rates, free: body.free.clone() }
     }
 
     /// The rate in force on a day.

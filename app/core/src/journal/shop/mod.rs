@@ -7,6 +7,7 @@ mod after;
 mod buying;
 mod facts;
 mod finds;
+mod free;
 mod looks;
 mod money;
 mod odd;
@@ -26,6 +27,7 @@ mod work;
 pub use buying::BuyLine;
 pub use facts::{Build, Expense, Note, Person, Photo, Rate, Stage, Trip};
 pub use finds::{Case, Find};
+pub use free::{FreeDay, Resource};
 pub use looks::Look;
 pub use money::{BuildState, ByProduct, Film, HandOver, Income, Made, Received};
 use odd::lost;
@@ -111,6 +113,10 @@ pub struct Shop {
     pub films: Map<Id, Film>,
     /// Planned work.
     pub steps: Map<Id, Step>,
+    /// What there is a count of.
+    pub resources: Map<Id, Resource>,
+    /// Days that are not as their weekday says.
+    pub free_days: Vec<FreeDay>,
     /// Lines of parts lists.
     pub parts: Map<Id, Part>,
     /// Runs of which no more will be made: when that was said, and one of their builds.
@@ -230,7 +236,9 @@ impl Shop {
             | Body::SeriesEnd(_)
             | Body::Step(_)
             | Body::BuyLine(_)
-            | Body::Part(_) => later.push((order, body)),
+            | Body::Part(_)
+            | Body::Resource(_)
+            | Body::FreeDay(_) => later.push((order, body)),
         }
     }
 
@@ -284,6 +292,10 @@ impl Shop {
             Body::Part(it) => {
                 self.parts.insert(entry, Part::read(order, it, &mut tell));
             }
+            Body::Resource(it) => {
+                self.resources.insert(entry, Resource::read(order, it));
+            }
+            Body::FreeDay(it) => self.free_days.push(FreeDay::read(order, it)),
             Body::SeriesEnd(it) => self.series_ends.push((order, it.build)),
             Body::Retired(it) if it.back => {
                 self.retired.remove(&it.what);
@@ -352,6 +364,7 @@ impl Shop {
             || self.stages.contains_key(&what)
             || self.lots.contains_key(&what)
             || self.tools.contains_key(&what)
+            || self.resources.contains_key(&what)
             || self.finds.contains_key(&what)
             || self.has_source(Source::Item(what))
     }

@@ -85,6 +85,7 @@ pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<
         Body::Step(it) => {
             [lost_in(&shop.builds, Some(it.build)), lost_in(&shop.stages, Some(it.stage)), None]
         }
+        Body::FreeDay(it) => [lost_in(&shop.people, Some(it.person)), None, None],
         Body::Part(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::SeriesEnd(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::BuildState(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
@@ -106,6 +107,7 @@ pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<
         | Body::Stage(_)
         | Body::Build(_)
         | Body::Item(_)
+        | Body::Resource(_)
         | Body::Setting(_) => [None; 3],
     };
     named.into_iter().flatten().map(|what| Odd::Lost { what })

@@ -24,7 +24,8 @@ use std::fmt;
 pub struct Day(NaiveDate);
 
 /// A day of the week, from Monday as in ISO 8601.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
 pub enum Weekday {
     /// Monday.
     Monday,
