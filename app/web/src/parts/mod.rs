@@ -24,6 +24,7 @@ pub mod money_board; // bought instead, cash, own time, saved; worth it?
 pub mod pad; // number pads
 pub mod pick; // one of many, by the device's own list
 pub mod plain; // numbers of a drawing as text
+pub mod plan_drawing; // dates and work on one scale
 pub mod scale;
 pub mod seg; // a set of one-of
 pub mod sheet; // sheet, head, read, hand
@@ -37,5 +38,6 @@ pub mod tally; // strokes in fives
 pub mod tick_row;
 pub mod time_bar; // a row with a box
 pub mod tin; // a tin with its quarters
-pub mod title_block;
-pub mod wear; // the five places, a build's sheets
+pub mod title_block; // the five places, a build's sheets
+pub mod wear;
+pub mod way_row; // what would help, with a key to try it
