@@ -75,7 +75,11 @@ fn the_trays_are_placed_day_by_day() {
                 let (from, to) = (sample.clock(*from), sample.clock(*to));
                 format!("{from}-{}", to.get(6..).expect("a time"))
             });
-            format!("{step}, {who}: {}; then {}", pieces.collect::<Vec<_>>().join(", "), sample.clock(it.next))
+            format!(
+                "{step}, {who}: {}; then {}",
+                pieces.collect::<Vec<_>>().join(", "),
+                sample.clock(it.next)
+            )
         })
         .collect();
     // To the minute, cut off: a step that takes 6.3 h less 1 h 55 ends at 09:23.

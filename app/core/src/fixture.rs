@@ -248,7 +248,8 @@ impl Fixture {
         let rates = words.first_number().map(|an_hour| kinds::Rate { from: None, an_hour });
         let paid = words.flag("paid");
         let rates = rates.into_iter().collect();
-        let free = words.named("free").map(|free| free.split(',').map(free_hours).collect()).unwrap_or_default();
+        let free =
+            words.named("free").map(|free| free.split(',').map(free_hours).collect()).unwrap_or_default();
         kinds::Person { on: On::Day(self.day), name: name.into(), paid, rates, free }.into()
     }
 

@@ -4,7 +4,10 @@
 //! finish, and each step in it, has a stream of its own, and the same draw meets the same step whatever else is planned.
 //! Source: G. L. Steele, D. Lea, C. H. Flood, Fast splittable pseudorandom number generators (2014), in S. Vigna's
 //! constants; M. J. Wichura, Algorithm AS 241, PPND16 (1988), good to sixteen digits. `tests/reference/draws.rs`.
-#![allow(clippy::float_arithmetic, reason = "draws of a distribution; what comes out is rounded to whole seconds")]
+#![allow(
+    clippy::float_arithmetic,
+    reason = "draws of a distribution; what comes out is rounded to whole seconds"
+)]
 
 /// A stream of numbers.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -45,7 +48,8 @@ impl Draws {
     pub fn share(&mut self) -> f64 {
         // 52 bits, in the middle of their step.
         let bits = self.next_bits() >> 12;
-        let (high, low) = (u32::try_from(bits >> 32).unwrap_or(0), u32::try_from(bits & 0xffff_ffff).unwrap_or(0));
+        let (high, low) =
+            (u32::try_from(bits >> 32).unwrap_or(0), u32::try_from(bits & 0xffff_ffff).unwrap_or(0));
         (f64::from(high) * 4_294_967_296.0 + f64::from(low) + 0.5) / 4_503_599_627_370_496.0
     }
 

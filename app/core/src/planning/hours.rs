@@ -4,7 +4,10 @@
 //! values, takes off what is logged by each, and leaves a twentieth of the mean at least. Where the maker says what is
 //! left, that is the middle, with the spread of the three values. Filming adds minutes to both.
 //! Source: our own rule, DEVELOPERS.md § House. Not here: the draws (`chance`).
-#![allow(clippy::float_arithmetic, reason = "logarithms of hours to draw from; a draw is rounded to whole seconds")]
+#![allow(
+    clippy::float_arithmetic,
+    reason = "logarithms of hours to draw from; a draw is rounded to whole seconds"
+)]
 
 use super::asking::{Asking, Trial};
 use crate::{
@@ -55,7 +58,9 @@ pub(crate) fn of(asking: &Asking, trials: &[Trial], id: Id, step: &Step) -> Hour
     });
     let edits = asking.shop.stages.get(&step.body.stage).is_some_and(|it| it.role == Some(Role::Edit));
     let shorter = trials.iter().find_map(|it| match it {
-        Trial::Shorter { build, thousandths } if edits && *build == step.build() => Some(i64::from(*thousandths)),
+        Trial::Shorter { build, thousandths } if edits && *build == step.build() => {
+            Some(i64::from(*thousandths))
+        }
         _ => None,
     });
     read(step, &planned, adds, shorter.unwrap_or(1000))
@@ -91,9 +96,10 @@ fn read(step: &Step, planned: &Planned, adds: i64, scale: i64) -> Hours {
 }
 
 fn logged(asking: &Asking, id: Id) -> Seconds {
-    let of_step = asking.worked.iter().filter(|row| {
-        asking.shop.stretches.get(row.stretch).is_some_and(|it| it.step == Some(id))
-    });
+    let of_step = asking
+        .worked
+        .iter()
+        .filter(|row| asking.shop.stretches.get(row.stretch).is_some_and(|it| it.step == Some(id)));
     of_step.fold(Seconds::ZERO, |sum, row| sum.plus(row.seconds))
 }
 

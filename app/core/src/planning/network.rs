@@ -96,7 +96,8 @@ impl Reading<'_> {
             if let Some(due) = due.filter(|due| *due < asking.now) {
                 self.network.troubles.push(Trouble::DatePast { build: *build, due });
             }
-            let of_build = asking.shop.steps.iter().filter(|(_, it)| it.build() == *build && it.done().is_none());
+            let of_build =
+                asking.shop.steps.iter().filter(|(_, it)| it.build() == *build && it.done().is_none());
             let ids: Vec<Id> = of_build.map(|(id, _)| *id).collect();
             for id in ids {
                 if !self.dropped(id) && self.can_be_planned(id) {

@@ -196,7 +196,9 @@ impl Board {
         if let Some(place) = self.spots.get_mut(at) {
             *place = spot;
         }
-        let Some(task) = model.tasks.get(at).filter(|_| !spot.never() && spot.start < spot.end) else { return };
+        let Some(task) = model.tasks.get(at).filter(|_| !spot.never() && spot.start < spot.end) else {
+            return;
+        };
         let people = task.ways.get(spot.way).map(|way| way.people.as_slice()).unwrap_or_default();
         for unit in people {
             if let Some(levels) = self.taken.get_mut(*unit) {

@@ -106,7 +106,12 @@ impl Plan {
         Plan::placed(asking, network, order, (1, false))
     }
 
-    fn placed(asking: &Asking, mut network: Network, order: Vec<usize>, (tried, proven): (u32, bool)) -> Plan {
+    fn placed(
+        asking: &Asking,
+        mut network: Network,
+        order: Vec<usize>,
+        (tried, proven): (u32, bool),
+    ) -> Plan {
         let mut board = Board::default();
         board.place(&network.model, &order, &work(&network));
         let spots = board.spots;

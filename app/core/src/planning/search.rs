@@ -54,11 +54,7 @@ pub(crate) fn search(model: &Model, work: &[i64], schedules: u32, seed: u64) -> 
 
 /// What no order can better: every task as early as links, waits and calendars alone allow.
 pub(crate) fn bound(model: &Model, work: &[i64]) -> Vec<i64> {
-    let free = Model {
-        capacity: vec![u32::MAX; model.capacity.len()],
-        taken: Vec::new(),
-        ..model.clone()
-    };
+    let free = Model { capacity: vec![u32::MAX; model.capacity.len()], taken: Vec::new(), ..model.clone() };
     let order = listed(&free, &mut |_: &[usize]| 0);
     let mut board = Board::default();
     board.place(&free, &order, work);
@@ -237,7 +233,9 @@ impl Search<'_> {
             }
         }
         for place in 1..many {
-            let (Some(before), Some(at)) = (order.get(place.saturating_sub(1)), order.get(place)) else { continue };
+            let (Some(before), Some(at)) = (order.get(place.saturating_sub(1)), order.get(place)) else {
+                continue;
+            };
             let linked =
                 self.model.tasks.get(*at).is_none_or(|task| task.before.iter().any(|(it, _)| it == before));
             if self.draws.below(SWAPS) == 0 && !linked {
@@ -328,9 +326,10 @@ fn mirrored(model: &Model) -> Model {
         after: task.before.clone(),
         ..task.clone()
     };
-    let taken = model.taken.iter().map(|(unit, from, to, count)| {
-        (*unit, to.saturating_neg(), from.saturating_neg(), *count)
-    });
+    let taken = model
+        .taken
+        .iter()
+        .map(|(unit, from, to, count)| (*unit, to.saturating_neg(), from.saturating_neg(), *count));
     Model {
         tasks: model.tasks.iter().map(task).collect(),
         calendars: model.calendars.iter().map(Calendar::mirrored).collect(),

@@ -6,10 +6,7 @@
 //! Worked example: over Saturday 12:06, due Wednesday: Saturday's last 54 minutes are the only free ones, and 4 days.
 //! Source: our own rule, DEVELOPERS.md § House. Not here: how likely that is (`chance`).
 
-use super::{
-    place::Spot,
-    schedule::Plan,
-};
+use super::{place::Spot, schedule::Plan};
 use crate::{
     journal::Id,
     measure::{Instant, Seconds},
@@ -167,8 +164,11 @@ impl Plan {
             let (step, end) = (*net.steps.get(*before)?, self.spots.get(*before)?.end);
             let until = end.saturating_add(*wait);
             let (from, may) = (Instant(end), Instant(until));
-            let reason =
-                if *wait > 0 { Wait::Drying { before: step, from, until: may } } else { Wait::Step { before: step } };
+            let reason = if *wait > 0 {
+                Wait::Drying { before: step, from, until: may }
+            } else {
+                Wait::Step { before: step }
+            };
             waits.push((until, reason));
         }
         self.taken_by_others(at, spot, &mut waits);
@@ -176,7 +176,13 @@ impl Plan {
         let latest = waits.iter().map(|(until, _)| *until).filter(|it| *it <= spot.start).max()?;
         let (_, reason) = *waits.iter().rev().find(|(until, _)| *until == latest)?;
         let gap = (latest < spot.start).then(|| self.gap(at, spot, latest)).flatten();
-        Some(Link { step: *net.steps.get(at)?, start: Instant(spot.start), end: Instant(spot.end), waits: reason, gap })
+        Some(Link {
+            step: *net.steps.get(at)?,
+            start: Instant(spot.start),
+            end: Instant(spot.end),
+            waits: reason,
+            gap,
+        })
     }
 
     /// Steps placed before this one that its people or its resources were at until it began.

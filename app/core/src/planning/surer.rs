@@ -83,7 +83,13 @@ impl Plan {
         let candidate = |trial: &Trial| {
             if let Trial::Later { until, .. } = trial {
                 let finish = self.build(build).and_then(|it| it.finish);
-                return Candidate { trial: *trial, freed: Seconds::ZERO, finish, chance: None, until: *until };
+                return Candidate {
+                    trial: *trial,
+                    freed: Seconds::ZERO,
+                    finish,
+                    chance: None,
+                    until: *until,
+                };
             }
             let plan = self.with(asking, std::slice::from_ref(trial));
             let freed = Seconds(work.saturating_sub(plan.work_left()).max(0));
@@ -98,7 +104,13 @@ impl Plan {
     /// What might help a build, as far as the plan itself shows it: pass it to [`Plan::surer`].
     ///
     /// `shorter`: so many thousandths of the planned film would do. `later`: another date to compare.
-    pub fn candidates(&self, asking: &Asking, build: Id, shorter: Option<u32>, later: Option<Instant>) -> Vec<Trial> {
+    pub fn candidates(
+        &self,
+        asking: &Asking,
+        build: Id,
+        shorter: Option<u32>,
+        later: Option<Instant>,
+    ) -> Vec<Trial> {
         let mut all: Vec<Trial> = Vec::new();
         let own = || self.steps.iter().filter(|it| it.build == build);
         let step = |id: Id| asking.shop.steps.get(&id);
@@ -108,9 +120,9 @@ impl Plan {
         if asking.filming.iter().any(|it| !it.nice.is_zero() && own().any(|own| own.step == it.step)) {
             all.push(Trial::LeaveShots { build });
         }
-        let edits = own().filter_map(|it| step(it.step)).any(|it| {
-            asking.shop.stages.get(&it.body.stage).is_some_and(|it| it.role == Some(Role::Edit))
-        });
+        let edits = own()
+            .filter_map(|it| step(it.step))
+            .any(|it| asking.shop.stages.get(&it.body.stage).is_some_and(|it| it.role == Some(Role::Edit)));
         all.extend(shorter.filter(|_| edits).map(|thousandths| Trial::Shorter { build, thousandths }));
         all.extend(self.windows(asking, build));
         all.extend(later.map(|until| Trial::Later { build, until }));
@@ -165,12 +177,16 @@ impl Plan {
         let first = zone.day(asking.now).succ();
         let many = zone.day(until).days_since(first).clamp(0, 31);
         let off = |day| {
-            asking.shop.free_days.iter().any(|it| {
-                it.person == person && it.is_off() && it.first <= day && day <= it.last
-            })
+            asking
+                .shop
+                .free_days
+                .iter()
+                .any(|it| it.person == person && it.is_off() && it.first <= day && day <= it.last)
         };
         let busy = |day| {
-            let free = self.free(person).map_or(Seconds::ZERO, |it| it.between(zone.start_of(day), zone.end_of(day)));
+            let free = self
+                .free(person)
+                .map_or(Seconds::ZERO, |it| it.between(zone.start_of(day), zone.end_of(day)));
             !free.is_zero()
         };
         (0..=many).map(|ahead| first.plus_days(ahead)).filter(|day| !off(*day) && !busy(*day)).collect()

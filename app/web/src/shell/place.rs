@@ -113,6 +113,8 @@ pub enum Place {
     Shop,
     /// A person; none: a new one.
     Person(Option<Id>),
+    /// Free hours of a person: the week, days off, more time.
+    Free(Id),
     /// Shop-wide choices: currency, units, week, rates.
     Choices,
     /// All cautions, or those of a lot or item.
@@ -246,6 +248,7 @@ words! {
         Return "return",
         Money "money",
         Steps "steps",
+        Free "free-hours",
         WhatIf "what-if",
         Price "price",
         Parts "parts",

@@ -61,8 +61,15 @@ impl<'a> Names<'a> {
 
     /// Whatever can be put away.
     pub fn thing(self, id: Id) -> &'a str {
-        let names =
-            [self.build(id), self.person(id), self.stage(id), self.item(id), self.lot(id), self.tool(id), self.resource(id)];
+        let names = [
+            self.build(id),
+            self.person(id),
+            self.stage(id),
+            self.item(id),
+            self.lot(id),
+            self.tool(id),
+            self.resource(id),
+        ];
         names.into_iter().find(|name| !name.is_empty()).unwrap_or_default()
     }
 }
