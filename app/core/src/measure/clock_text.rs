@@ -128,6 +128,37 @@ pub fn time_of_day(text: &str) -> Result<TimeOfDay, Refusal> {
     time.ok_or_else(|| cursor.refuse_at(Why::NoSuchHour, place))
 }
 
+/// Reads windows of a day: from and to, several after a comma. Up to a time that is not later is over midnight.
+///
+/// ```
+/// # use benchslate_core::measure::clock_text::windows;
+/// let said = |text| windows(text).unwrap().iter().map(|(from, to)| format!("{from} {to}")).collect::<Vec<_>>();
+/// assert_eq!(said("9-13, 14:30 to 16"), ["09:00 13:00", "14:30 16:00"]);
+/// assert_eq!(said("6 pm - 9 pm"), ["18:00 21:00"]);
+/// assert_eq!(said("22-2"), ["22:00 02:00"]);
+/// ```
+///
+/// # Errors
+/// A window without two times, a time that is none, or two that are the same.
+pub fn windows(text: &str) -> Result<Vec<(TimeOfDay, TimeOfDay)>, Refusal> {
+    let refused = |why| Refusal::whole(why, Accepts::FreeHours);
+    if text.chars().count() > super::limits::MOST_TYPED.saturating_mul(2) {
+        return Err(refused(Why::TooLong { most: super::limits::MOST_TYPED.saturating_mul(2) }));
+    }
+    let mut windows = Vec::new();
+    for part in text.split([',', ';']) {
+        let ends = part.split_once(['-', '\u{2013}']).or_else(|| part.split_once(" to "));
+        let (from, to) = ends.ok_or_else(|| refused(Why::Unfinished))?;
+        let read = |text: &str| time_of_day(text.trim()).map_err(|it| refused(it.why));
+        let (from, to) = (read(from)?, read(to)?);
+        if from == to {
+            return Err(refused(Why::Unfinished));
+        }
+        windows.push((from, to));
+    }
+    Ok(windows)
+}
+
 /// Half of a day on a clock of twice twelve.
 #[derive(Clone, Copy)]
 enum Half {

@@ -121,6 +121,8 @@ pub enum Accepts {
     Hours,
     /// A time of day: `08:05`, `8.05`, `8 05 pm`.
     TimeOfDay,
+    /// Free hours of a day: `18:00-21:00`, `9-13, 14-16`.
+    FreeHours,
     /// A day: `2026-11-20`, `20 nov`, `20.11.`, `yesterday`.
     Day,
     /// A stored decimal: plain digits with one full stop at most.

@@ -100,7 +100,7 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Losses => view! { <shelf::LossesSheet/> },
         Place::OnTheShelf => view! { <shelf::OnTheShelfSheet/> },
         Place::Shop => view! { <shop::ShopSheet/> },
-        Place::Person(of) => view! { <shop::PersonSheet of/> },
+        Place::Person(_) | Place::Free(_) => shop::of_person(&place),
         Place::Choices => view! { <shop::ChoicesSheet/> },
         Place::Sample => view! { <sample::SampleSheet/> },
         Place::Cautions(of) => view! { <cautions::CautionsSheet of/> },

@@ -113,6 +113,8 @@ pub enum Place {
     Shop,
     /// A person; none: a new one.
     Person(Option<Id>),
+    /// Free hours of a person: the week, days off, more time.
+    Free(Id),
     /// Shop-wide choices: currency, units, week, rates.
     Choices,
     /// All cautions, or those of a lot or item.
@@ -249,6 +251,7 @@ words! {
         Money "money",
         Steps "steps",
         HowLong "how-long",
+        Free "free-hours",
         WhatIf "what-if",
         Price "price",
         Parts "parts",

@@ -17,6 +17,8 @@ pub fn title(kind: Kind) -> &'static str {
         Kind::Shelf => "Gone from the shelf",
         Kind::BuyLine => "To buy",
         Kind::Part => "New part",
+        Kind::Resource => "There is a count of",
+        Kind::FreeDay => "Day off, or more time",
         _ => "Nothing to add here",
     }
 }
@@ -49,6 +51,10 @@ pub fn note(kind: Kind) -> Option<&'static str> {
         Kind::Made => "Adds to what was finished before.",
         Kind::Step => {
             "Hours of each who is at it. Quick: one time in ten it is quicker; slow: one time in ten slower. What it usually takes is enough."
+        }
+        Kind::Resource => "What steps take and give back: clamps, the bench, the dust-free corner.",
+        Kind::FreeDay => {
+            "Without hours the day is off, whatever the week says. With hours, as 18:00-21:00, these come beside the week\u{2019}s."
         }
         Kind::Film => "Twelve minutes and a half are 12.5. What is not known yet stays empty.",
         Kind::BuyLine => super::buying::what_a_line_does(),

@@ -148,6 +148,8 @@ pub fn kind(kind: Kind) -> &'static str {
         Kind::Film => "film",
         Kind::Step => "step",
         Kind::Part => "part",
+        Kind::Resource => "in the shop",
+        Kind::FreeDay => "free time",
         Kind::SeriesEnd => "end of the run",
         Kind::BuildState => "build",
         Kind::Drying => "dries",

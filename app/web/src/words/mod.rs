@@ -21,6 +21,7 @@ pub mod expense;
 pub mod failure;
 pub mod files;
 pub mod finds;
+pub mod free;
 pub mod gaps;
 pub mod hours;
 pub mod income;

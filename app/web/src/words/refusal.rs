@@ -20,6 +20,7 @@ pub fn accepted(accepts: Accepts) -> &'static str {
         Accepts::Whole => "Type a whole number, as 24.",
         Accepts::Hours => "Type hours as 2 h 15, 2:15, 2.25 or 135 min.",
         Accepts::TimeOfDay => "Type a time as 08:05, 8.05 or 8 05 pm.",
+        Accepts::FreeHours => "Type free hours as 18:00-21:00, or 9-13, 14-16.",
         Accepts::Day => "Type a day as 20 nov, 20.11., 2026-11-20 or yesterday.",
         Accepts::StoredDecimal => "A number in plain digits, as 12.50, belongs here.",
         Accepts::StoredDay => "A day as 2026-11-20 belongs here.",

@@ -32,6 +32,7 @@ pub fn name(shop: &Shop, what: Id) -> String {
         .or_else(stage)
         .or_else(lot)
         .or_else(item)
+        .or_else(|| shop.resources.get(&what).map(|it| it.name.clone()))
         .or_else(|| shop.finds.get(&what).map(|find| find.name.clone()))
         .unwrap_or_else(|| words::gone().to_owned())
 }

@@ -89,7 +89,13 @@ fn begin(desk: Desk, go: Go, title: String) {
                 },
             )];
             if hand.shop.people.is_empty() {
-                let me = Person { on, name: words::me().to_owned(), paid: false, rates: Vec::new() };
+                let me = Person {
+                    on,
+                    name: words::me().to_owned(),
+                    paid: false,
+                    rates: Vec::new(),
+                    free: Vec::new(),
+                };
                 changes.push(Change::write(person, me));
             }
             changes

@@ -71,7 +71,10 @@ type OwnSheet = (Id, Option<crate::shell::Tab>);
 
 /// Where it stands in the title block: tools and months by the shop, the rest by their build.
 fn stands(desk: Desk, kind: Kind, of: Option<Id>) -> (usize, Signal<Option<OwnSheet>>) {
-    let shops = matches!(kind, Kind::Tool | Kind::Blade | Kind::ToolHours | Kind::MonthlyCost);
+    let shops = matches!(
+        kind,
+        Kind::Tool | Kind::Blade | Kind::ToolHours | Kind::MonthlyCost | Kind::Resource | Kind::FreeDay
+    );
     let build = Signal::derive(move || {
         let build = of.filter(|_| !shops)?;
         desk.read(|view| view.shop.builds.contains_key(&build)).then_some((build, None))

@@ -16,7 +16,9 @@ use crate::{
         frame::Places,
         mark::LastMarkHere,
     },
-    words::{common, drying as dries, finds, journal as words, movement as moves, receipts},
+    words::{
+        common, drying as dries, finds, free as free_words, journal as words, movement as moves, receipts,
+    },
 };
 use benchslate_core::{
     journal::{
@@ -137,6 +139,8 @@ fn build_of(view: &View, entry: Id) -> Option<Id> {
         | Body::Person(_)
         | Body::Stage(_)
         | Body::Item(_)
+        | Body::Resource(_)
+        | Body::FreeDay(_)
         | Body::Trip(_)
         | Body::Sort(_)
         | Body::Cull(_)
@@ -281,7 +285,14 @@ fn takes_photos(body: &Body) -> bool {
 fn can_be_put_away(desk: Desk, entry: Id, standing: Standing, body: Option<&Body>) -> bool {
     let chosen_from = matches!(
         body,
-        Some(Body::Build(_) | Body::Person(_) | Body::Stage(_) | Body::Item(_) | Body::Lot(_))
+        Some(
+            Body::Build(_)
+                | Body::Person(_)
+                | Body::Stage(_)
+                | Body::Item(_)
+                | Body::Lot(_)
+                | Body::Resource(_)
+        )
     );
     // A lot of an item is put away with its item.
     let pooled = desk.read(|view| view.shop.lots.get(&entry).is_some_and(|lot| lot.item.is_some()));
@@ -314,11 +325,18 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
             Body::Part(it) => Some((words::the_parts(), words::cuts_there(), Place::Parts(it.build))),
             _ => None,
         },
+        Kind::FreeDay => match body {
+            Body::FreeDay(it) => {
+                Some((free_words::free_hours(), free_words::week_there(), Place::Free(it.person)))
+            }
+            _ => None,
+        },
         Kind::Tool => Some((words::the_tool(), words::worth_there(), Place::Tool(entry))),
         Kind::MonthlyCost => Some((words::the_months(), words::borne_there(), Place::Months)),
         Kind::Find => Some((finds::find(), finds::worth_it(), Place::Find(entry))),
         Kind::Stage
         | Kind::Item
+        | Kind::Resource
         | Kind::Trip
         | Kind::Sort
         | Kind::Cull

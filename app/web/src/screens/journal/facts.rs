@@ -75,6 +75,10 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
         Body::Film(it_is) => it.film(it_is),
         Body::Step(it_is) => it.step(it_is),
         Body::Part(it_is) => it.part(it_is),
+        Body::Resource(it_is) => {
+            vec![(Label::Name, it_is.name.clone()), (Label::HowMany, it_is.count.to_string())]
+        }
+        Body::FreeDay(it_is) => it.free_day(it_is),
         Body::SeriesEnd(it_is) => vec![(Label::Of, bearer(view, Bearer::Build(it_is.build)))],
         Body::BuildState(it_is) => it.state(it_is),
         Body::Setting(setting) => vec![

@@ -192,6 +192,14 @@ fn said(view: &View, entry: Id) -> Said {
             let under = vec![running_facts::part_size(view, it)];
             Said { under, ..plain(crate::words::parts::so_many(it.count, &it.name)) }
         }
+        Body::Resource(it) => plain(crate::words::parts::so_many(it.count, &it.name)),
+        Body::FreeDay(it) => {
+            let extra = crate::screens::shop::windows_text(view, &it.extra);
+            let day =
+                crate::words::free::days(&view.tongue.day(it.day), it.last.map(|it| view.tongue.day(it)));
+            let under = vec![crate::words::free::off_or(&extra, &day)];
+            Said { under, ..plain(facts::person(view, it.person)) }
+        }
         Body::SeriesEnd(it) => plain(facts::bearer(view, Bearer::Build(it.build))),
         Body::BuildState(it) => plain(income::state(it.state).to_owned()),
         Body::Retired(it) => Said {

@@ -159,6 +159,16 @@ impl Facts<'_> {
         ]
     }
 
+    pub(super) fn free_day(&self, it: &kinds::FreeDay) -> Vec<Fact> {
+        let day = |day| self.view.tongue.day_year(day);
+        vec![
+            (Label::Who, super::facts::person(self.view, it.person)),
+            (Label::FreeOn, day(it.day)),
+            (Label::FreeLast, it.last.map(day).unwrap_or_default()),
+            (Label::FreeExtra, crate::screens::shop::windows_text(self.view, &it.extra)),
+        ]
+    }
+
     pub(super) fn film(&self, it: &kinds::Film) -> Vec<Fact> {
         vec![
             (Label::Of, bearer(self.view, Bearer::Build(it.build))),

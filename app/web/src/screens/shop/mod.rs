@@ -5,17 +5,19 @@ mod backup;
 mod bearing;
 mod bring_in;
 mod choices;
+mod free;
 mod kept;
 mod look;
 mod people;
 mod person;
+mod resources;
 mod running;
 mod set;
 
 pub use backup::{At as SavingAt, Photos, Saving, save as save_backup};
 pub use bring_in::{BringInSheet, Bringing};
 pub use choices::{ChoicesSheet, write as write_setting};
-pub use person::PersonSheet;
+pub use free::{typed_windows, windows_text};
 pub use set::{to_the_wrong, week_start};
 
 use crate::dom::prelude::*;
@@ -54,6 +56,7 @@ pub fn ShopSheet() -> impl IntoView {
                 <Read name=title below=words::below().to_owned()>
                     {crate::screens::sample::row()}
                     <people::People/>
+                    <resources::Resources/>
                     <running::Running/>
                     <set::SetOnce/>
                     <look::Look/>
@@ -68,6 +71,15 @@ pub fn ShopSheet() -> impl IntoView {
                 <Places cell=4/>
             </Below>
         </Sheet>
+    }
+}
+
+/// Somebody, or their free hours.
+pub fn of_person(place: &Place) -> AnyView {
+    match place {
+        Place::Free(person) => view! { <free::FreeSheet person=*person/> },
+        Place::Person(of) => view! { <person::PersonSheet of=*of/> },
+        _ => ().draw(),
     }
 }
 

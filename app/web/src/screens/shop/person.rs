@@ -19,7 +19,7 @@ use crate::{
         frame::Places,
         mark::LastMarkHere,
     },
-    words::{away as away_words, money, shop as words},
+    words::{away as away_words, free, money, shop as words},
 };
 use benchslate_core::measure::InOrder;
 use benchslate_core::{
@@ -62,6 +62,7 @@ pub fn PersonSheet(of: Option<Id>) -> impl IntoView {
                 <Troubles/>
                 <Read name=title below=words::rates_below().to_owned()>
                     {move || if known.get() { form_of(desk, form, entry, now) } else { nobody() }}
+                    {move || now.with(Option::is_some).then(|| free_row(desk, entry))}
                     {move || now.with(Option::is_some).then(|| away_row(desk, entry))}
                 </Read>
             </Above>
@@ -83,6 +84,13 @@ fn form_of(desk: Desk, form: Form, entry: Id, now: Memo<Option<Person>>) -> AnyV
         {move || rates(desk, entry, now)}
         <p class="note">{words::rates_reach_back()}</p>
     }
+}
+
+/// The way to when they are free.
+fn free_row(desk: Desk, entry: Id) -> AnyView {
+    let windows = desk.read(|view| view.shop.people.get(&entry).map_or(0, |it| it.free.len()));
+    let end = if windows == 0 { free::none_yet().to_owned() } else { free::so_many(windows) };
+    view! { <RowLink label=free::free_hours().to_owned() end leads=Leads::To(Place::Free(entry).href())/> }
 }
 
 /// Not offered any more; hours and rates stay.
@@ -242,7 +250,7 @@ fn read(desk: Desk, form: Form, entry: Id) -> Option<Typed> {
 
 fn written(hand: &Deciding, entry: Id, typed: &Typed) -> Person {
     let on = On::At(hand.shop.zone.when(hand.now));
-    let fresh = || Person { on, name: String::new(), paid: false, rates: Vec::new() };
+    let fresh = || Person { on, name: String::new(), paid: false, rates: Vec::new(), free: Vec::new() };
     let mut person = stored(hand.journal.body(entry)).unwrap_or_else(fresh);
     person.name.clone_from(&typed.name);
     person.paid = typed.paid.unwrap_or(person.paid);

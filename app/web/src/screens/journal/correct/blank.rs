@@ -5,8 +5,9 @@ use benchslate_core::{
     journal::{
         Body, Id, Kind, On,
         kinds::{
-            Bearer, Blade, BuyLine, Film, HandOver, HandedOver, Income, IncomeKind, Made, MonthlyCost, Part,
-            Received, Share, Shelf, ShelfState, Side, Step, Tool, ToolFrom, ToolHours,
+            Bearer, Blade, BuyLine, Film, FreeDay, HandOver, HandedOver, Income, IncomeKind, Made,
+            MonthlyCost, Part, Received, Resource, Share, Shelf, ShelfState, Side, Step, Tool, ToolFrom,
+            ToolHours,
         },
     },
     measure::{Day, Dec, InOrder, Instant},
@@ -42,6 +43,12 @@ pub fn blank(view: &View, kind: Kind, of: Option<Id>, bearer: Option<Bearer>, no
         Kind::HandOver => HandOver { on, build, count: 0, how: HandedOver::Sold, income: None }.into(),
         Kind::Step => new_step(view, on, build).into(),
         Kind::Part => new_part(view, on, build).into(),
+        Kind::Resource => Resource { on, name: String::new(), count: 1 }.into(),
+        Kind::FreeDay => {
+            let known = of.filter(|of| view.shop.people.contains_key(of));
+            let person = known.or_else(|| view.shop.people.keys().next().copied()).unwrap_or_else(nobody);
+            FreeDay { on, person, day: today, last: None, extra: Vec::new() }.into()
+        }
         Kind::Film => {
             Film { on, build, footage: None, finished: None, published: None, address: None }.into()
         }

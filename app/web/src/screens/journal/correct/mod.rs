@@ -7,6 +7,7 @@ mod blank;
 mod buying;
 pub(in crate::screens) mod chosen;
 mod find;
+mod free;
 mod income;
 mod items;
 mod looks;
@@ -112,6 +113,8 @@ pub fn fill(view: &View, body: &Body) -> Option<Vec<(String, String)>> {
         Body::Film(it) => items::fill_film(it),
         Body::Step(it) => step::fill(view, it),
         Body::Part(it) => part::fill(it),
+        Body::Resource(it) => free::fill_resource(it),
+        Body::FreeDay(it) => free::fill_day(view, it),
         Body::SeriesEnd(it) => vec![("build", it.build.to_string())],
         Body::Receipt(it) => paid::fill_receipt(it),
         Body::ByProduct(it) => paid::fill_by_product(it),
@@ -217,6 +220,8 @@ fn specs(body: &Body) -> (Vec<Spec>, bool) {
         Body::Film(_) => (items::FILM.to_vec(), false),
         Body::Step(_) => (step::SPECS.to_vec(), false),
         Body::Part(_) => (part::PART.to_vec(), false),
+        Body::Resource(_) => (free::RESOURCE.to_vec(), false),
+        Body::FreeDay(_) => (free::DAY_OFF.to_vec(), false),
         Body::SeriesEnd(_) => (items::SERIES_END.to_vec(), false),
         Body::Stretch(_) | Body::Setting(_) | Body::Retired(_) | Body::Same(_) => (Vec::new(), false),
     }
@@ -241,6 +246,8 @@ pub fn read(desk: Desk, form: Form, entry: Id, before: &Body) -> Option<Body> {
             Body::Film(it) => items::film(&typed, it).into(),
             Body::Step(it) => step::read(&typed, it).into(),
             Body::Part(it) => part::part(&typed, it).into(),
+            Body::Resource(it) => free::resource(&typed, it).into(),
+            Body::FreeDay(it) => free::day(&typed, it).into(),
             Body::SeriesEnd(it) => {
                 let build = typed.chosen("build").unwrap_or(it.build);
                 SeriesEnd { on: typed.on(it.on), build }.into()

@@ -144,7 +144,7 @@ pub fn person(typed: &Typed, before: &Person) -> Person {
         on: typed.on(before.on),
         name: typed.name("name", MOST_NAME),
         paid: typed.ticked("paid"),
-        rates: before.rates.clone(),
+        ..before.clone()
     }
 }
 
