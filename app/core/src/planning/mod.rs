@@ -28,6 +28,7 @@ pub mod spread;
 pub mod starters;
 pub mod surer;
 pub mod taken_over;
+pub mod taking;
 pub mod trouble;
 
 pub use asking::{Asking, Filming, Trial, open_builds};

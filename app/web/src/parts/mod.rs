@@ -39,5 +39,5 @@ pub mod tick_row;
 pub mod time_bar; // a row with a box
 pub mod tin; // a tin with its quarters
 pub mod title_block; // the five places, a build's sheets
-pub mod wear;
-pub mod way_row; // what would help, with a key to try it
+pub mod way_row;
+pub mod wear; // what would help, with a key to try it

@@ -83,7 +83,8 @@ pub fn PlanDrawing(text: PlanText) -> impl IntoView {
             {word.map(|word| view! { <em style:--at=part(it.at + text.day)>{word}</em> })}
         }
     };
-    let lane = |film: bool| -> Vec<AnyView> { text.bars.iter().filter(|it| it.film == film).map(bar).collect() };
+    let lane =
+        |film: bool| -> Vec<AnyView> { text.bars.iter().filter(|it| it.film == film).map(bar).collect() };
     let dries: Vec<AnyView> = text.dries.iter().map(|(from, to)| strip("dry", *from, *to)).collect();
     let [piece, dry, film] = text.lanes;
     let end = text.fixed.clone().map(|(at, says)| {
