@@ -101,6 +101,11 @@ impl Seconds {
     /// No time.
     pub const ZERO: Seconds = Seconds(0);
 
+    /// How long, whichever way it runs.
+    pub fn length(self) -> Seconds {
+        Seconds(self.0.saturating_abs())
+    }
+
     /// Whole hours and the whole minutes beside them; seconds that make no minute are left out,
     /// as on a clock. Below zero both are.
     ///

@@ -27,6 +27,8 @@ struct Format {
 pub enum Look {
     /// `Fri 20 Nov`, in the locale's order.
     Day,
+    /// `20 Nov`.
+    DayShort,
     /// `Fri 20 Nov 2026`.
     DayYear,
     /// `Fri`.
@@ -95,6 +97,7 @@ fn number_text(decimal: &str, language: &str, options: &[(&str, &str)], digits: 
 
 fn options_of(look: Look) -> &'static [(&'static str, &'static str)] {
     match look {
+        Look::DayShort => &[("day", "numeric"), ("month", "short")],
         Look::Day => &[("weekday", "short"), ("day", "numeric"), ("month", "short")],
         Look::DayYear => &[("weekday", "short"), ("day", "numeric"), ("month", "short"), ("year", "numeric")],
         Look::Weekday => &[("weekday", "short")],

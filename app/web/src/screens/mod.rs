@@ -19,6 +19,7 @@ pub mod notes;
 pub mod out;
 pub mod parts_list;
 pub mod photos;
+pub mod plan;
 pub mod receipts;
 pub mod sample;
 pub mod shelf;
@@ -73,7 +74,8 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Hours => view! { <hours::HoursSheet/> },
         Place::Note => view! { <notes::NoteSheet/> },
         Place::Homeless => view! { <notes::HomelessSheet/> },
-        Place::Plan => view! { <builds::PlanSheet/> },
+        Place::Plan => view! { <plan::PlanSheet of=None/> },
+        Place::PlanOf(id) => view! { <plan::PlanSheet of=Some(id)/> },
         Place::NewBuild => view! { <builds::NewBuildSheet/> },
         Place::Stock => view! { <stock::StockSheet/> },
         Place::Buying => view! { <buying::BuyingSheet/> },

@@ -131,6 +131,8 @@ pub enum Place {
     Money(Id),
     /// What is still to be done for a build.
     Steps(Id),
+    /// The same, of one build.
+    PlanOf(Id),
     /// How long a step takes.
     HowLong(Id),
     /// Another rate, price, number of pieces: what then.
@@ -251,6 +253,7 @@ words! {
         Money "money",
         Steps "steps",
         HowLong "how-long",
+        PlanOf "plan-of",
         Free "free-hours",
         WhatIf "what-if",
         Price "price",
@@ -372,6 +375,7 @@ mod tests {
             Place::Saving(id),
             Place::Steps(id),
             Place::HowLong(id),
+            Place::PlanOf(id),
             Place::Year,
             Place::SideBySide,
             Place::WhatIf(id),

@@ -172,16 +172,6 @@ pub fn film_length_note() -> &'static str {
     "minutes shot, minutes out, where to see it"
 }
 
-/// A sheet of a later version: the plan.
-pub fn plan_title() -> &'static str {
-    "Plan"
-}
-
-/// What will stand there.
-pub fn plan_text() -> &'static str {
-    "Whether there is time enough for a build will be worked out here, from your own hours. Every stretch that is logged now will count."
-}
-
 /// What stands in place of them.
 pub fn not_drawn_yet() -> &'static str {
     "Not drawn yet"

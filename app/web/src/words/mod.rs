@@ -36,6 +36,8 @@ pub mod movement;
 pub mod notes;
 pub mod parts;
 pub mod photos;
+pub mod plan;
+pub mod plan_troubles;
 pub mod print;
 pub mod receipts;
 pub mod refusal;

@@ -135,7 +135,11 @@ pub fn dries(step: &str, hours: &str) -> String {
 /// A reason: nobody is free.
 pub fn next_free(whose: &str, day: &str, short: bool) -> String {
     let whose = if whose.ends_with('s') { format!("{whose}\u{2019}") } else { format!("{whose}\u{2019}s") };
-    if short { format!("{whose} next window long enough, {day}") } else { format!("{whose} next free time, {day}") }
+    if short {
+        format!("{whose} next window long enough, {day}")
+    } else {
+        format!("{whose} next free time, {day}")
+    }
 }
 
 /// A reason: something is taken.
@@ -315,9 +319,9 @@ pub fn and_more(pieces: usize) -> String {
     if pieces == 1 { "and once more".to_owned() } else { format!("and {pieces} times more") }
 }
 
-/// A group: what is wrong with the plan.
-pub fn to_mend() -> &'static str {
-    "To mend"
+/// A step that is struck out.
+pub fn gone() -> &'static str {
+    "struck out"
 }
 
 /// Under the chance: how it is known.
@@ -325,14 +329,17 @@ pub fn how_known(builds: u32, own: bool) -> String {
     match (own, builds) {
         (true, many) => format!("From your own estimates and {many} past builds, not a promise."),
         (false, _) => {
-            "From your own estimates; how far whole builds run over is common practice so far. Not a promise.".to_owned()
+            "From your own estimates; how far whole builds run over is common practice so far. Not a promise."
+                .to_owned()
         }
     }
 }
 
 /// Draws of one-go steps that no window holds.
 pub fn cut_draws(times: u32, runs: u32) -> String {
-    format!("A step in one go was longer than any free window {times} times in {runs} runs, and was taken as long as that.")
+    format!(
+        "A step in one go was longer than any free window {times} times in {runs} runs, and was taken as long as that."
+    )
 }
 
 /// What stands past the lower edge.

@@ -73,6 +73,11 @@ impl Tongue {
         intl::day(days(day), &self.language, Look::Day)
     }
 
+    /// `20 Nov`.
+    pub fn day_short(&self, day: Day) -> String {
+        intl::day(days(day), &self.language, Look::DayShort)
+    }
+
     /// `Fri 20 Nov 2026`.
     pub fn day_year(&self, day: Day) -> String {
         intl::day(days(day), &self.language, Look::DayYear)

@@ -46,18 +46,6 @@ pub fn LaterSheet(of: Id) -> impl IntoView {
     }
 }
 
-/// The plan.
-#[component]
-pub fn PlanSheet() -> impl IntoView {
-    view! {
-        <Sheet>
-            <Head title=words::plan_title().to_owned() tight=true/>
-            <Above>{not_drawn(Signal::stored(words::plan_title().to_owned()), words::plan_text(), Vec::new())}</Above>
-            <Below><Places cell=3/></Below>
-        </Sheet>
-    }
-}
-
 fn not_drawn(name: Signal<String>, text: &'static str, minds: Vec<Caution>) -> AnyView {
     view! {
         <Read name>

@@ -44,8 +44,7 @@ impl Made {
         }
         let (until, filming) = (Map::new(), Vec::new());
         let spread = Spread::of(shop, &worked, today);
-        let asking =
-            Asking { shop, worked: &worked, now, builds: &builds, until: &until, filming: &filming };
+        let asking = Asking { shop, worked: &worked, now, builds: &builds, until: &until, filming: &filming };
         let plan = Plan::of(&asking);
         Made { build, worked, builds, until, filming, now, plan, spread }
     }

@@ -8,7 +8,7 @@ use crate::{
 };
 use benchslate_core::{
     measure::Instant,
-    planning::{Chance, Helped, Odds, Plan, Question, Trial, chance::RUNS},
+    planning::{Chance, Helped, Odds, Plan, Question, Trial, chance::RUNS, taking::a_week_later},
 };
 use leptos::task::spawn_local;
 use std::sync::Arc;
@@ -136,7 +136,7 @@ impl Runs {
             Question { build: made.build, until: due, spread: made.spread, seed: SEED, wanted: RUNS };
         let surer = desk.now_read(|view| {
             let asking = made.asking(view.shop);
-            let week_later = Instant(due.0.saturating_add(7 * 86_400));
+            let week_later = a_week_later(&view.shop.zone, due);
             let trials: Vec<Trial> = made.plan.candidates(&asking, made.build, None, Some(week_later));
             made.plan.surer(&asking, &question, &trials)
         });

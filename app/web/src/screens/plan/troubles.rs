@@ -1,0 +1,97 @@
+//! What is wrong with a plan, each with the way out: the step, the person or the build that mends it.
+
+use super::look::step;
+use crate::dom::prelude::*;
+use crate::{
+    parts::sum_row::{Group, Leads, SumRow, SumText},
+    screens::journal::facts,
+    shell::{Desk, Place, desk::View},
+    words::plan_troubles as words,
+};
+use benchslate_core::{
+    journal::Id,
+    measure::{Instant, minutes},
+    planning::{Plan, Trouble},
+};
+
+/// Those of a build, and of none; none: nothing is wrong.
+pub fn rows(desk: Desk, plan: &Plan, build: Id) -> Option<AnyView> {
+    let said: Vec<(String, String, String)> = desk.read(|view| {
+        let own = |id: Id| view.shop.steps.get(&id).is_none_or(|it| it.build() == build);
+        plan.troubles.iter().filter(|it| of(it).is_none_or(own)).map(|it| said(view, it)).collect()
+    });
+    let row = |(label, working, href): (String, String, String)| {
+        let text = SumText { label, working: Some(working), ..SumText::default() };
+        view! { <SumRow text leads=Leads::To(href) signed=false/> }
+    };
+    (!said.is_empty()).then(|| {
+        view! { <Group title=words::to_mend().to_owned()/>{said.into_iter().map(row).collect::<Vec<_>>()} }
+    })
+}
+
+/// The step that it is about.
+fn of(trouble: &Trouble) -> Option<Id> {
+    match trouble {
+        Trouble::Circle { steps } => steps.first().copied(),
+        Trouble::DatePast { .. } => None,
+        Trouble::AfterGone { step, .. }
+        | Trouble::NobodyNamed { step }
+        | Trouble::PersonGone { step, .. }
+        | Trouble::NoEstimate { step }
+        | Trouble::OutOfOrder { step }
+        | Trouble::NoFreeHours { step, .. }
+        | Trouble::NeverTogether { step }
+        | Trouble::LongerThanAWindow { step, .. }
+        | Trouble::ResourceGone { step, .. }
+        | Trouble::TooFew { step, .. }
+        | Trouble::StartPast { step, .. }
+        | Trouble::EndPast { step, .. }
+        | Trouble::StartMissed { step, .. }
+        | Trouble::EndMissed { step, .. }
+        | Trouble::NoRoom { step } => Some(*step),
+    }
+}
+
+/// What is wrong, what was made of it, and where it is mended.
+fn said(view: &View, trouble: &Trouble) -> (String, String, String) {
+    let title = of(trouble).map(|id| step(view, id)).unwrap_or_default();
+    let entry = |id: Id| Place::Entry(id).href();
+    let day = |at: Instant| view.tongue.day(view.shop.zone.day(at));
+    let who = |id: Id| facts::person(view, id);
+    let thing = |id: &Id| view.shop.resources.get(id).map(|it| it.name.clone()).unwrap_or_default();
+    let hours = |it| view.tongue.hours(minutes::alone(it));
+    let (says, place) = match trouble {
+        Trouble::Circle { steps } => {
+            let titles: Vec<String> = steps.iter().map(|id| step(view, *id)).collect();
+            (words::circle(&titles), steps.first().map(|id| entry(*id)).unwrap_or_default())
+        }
+        Trouble::DatePast { build, due } => (words::date_past(&day(*due)), entry(*build)),
+        Trouble::AfterGone { step, .. } => (words::after_gone().to_owned(), entry(*step)),
+        Trouble::NobodyNamed { step } => (words::nobody_named().to_owned(), entry(*step)),
+        Trouble::PersonGone { step, .. } => (words::person_gone().to_owned(), entry(*step)),
+        Trouble::NoEstimate { step } => (words::no_estimate().to_owned(), Place::HowLong(*step).href()),
+        Trouble::OutOfOrder { step } => (words::out_of_order().to_owned(), Place::HowLong(*step).href()),
+        Trouble::NoFreeHours { person, .. } => {
+            (words::no_free_hours(&who(*person)), Place::Free(*person).href())
+        }
+        Trouble::NeverTogether { step } => (words::never_together().to_owned(), entry(*step)),
+        Trouble::LongerThanAWindow { step, slow, longest } => {
+            (words::longer_than_a_window(&hours(*slow), &hours(*longest)), entry(*step))
+        }
+        Trouble::ResourceGone { step, .. } => (words::resource_gone().to_owned(), entry(*step)),
+        Trouble::TooFew { step, resource, needs, there } => {
+            (words::too_few(&thing(resource), *needs, *there), entry(*step))
+        }
+        Trouble::StartPast { step, start } => (words::start_past(&day(*start)), entry(*step)),
+        Trouble::EndPast { step, end } => (words::end_past(&day(*end)), entry(*step)),
+        Trouble::StartMissed { step, should, can } => {
+            (words::start_missed(&day(*should), &day(*can)), entry(*step))
+        }
+        Trouble::EndMissed { step, should, is } => {
+            (words::end_missed(&day(*should), &day(*is)), entry(*step))
+        }
+        Trouble::NoRoom { step } => (words::no_room().to_owned(), entry(*step)),
+    };
+    let title = if title.is_empty() { words::the_build().to_owned() } else { title };
+    (title, says, place)
+}
