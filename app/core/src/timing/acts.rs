@@ -1,6 +1,9 @@
 //! What a tap on the clock writes. Each act is a list of changes that are kept in one transaction.
 
-use super::clocks::{Clock, clocks};
+use super::{
+    at_work,
+    clocks::{Clock, clocks},
+};
 use crate::{
     journal::{
         Body, Change, Id, Journal, On, Shop,
@@ -61,7 +64,7 @@ impl Hand<'_> {
                 rolling: rolling.then_some(Span { from, to: None }).into_iter().collect(),
                 together,
                 still_running: None,
-                step: None,
+                step: at_work::step_for(self.shop, begin.bearer, begin.stage, *person),
                 note: None,
             };
             changes.push(Change::write((self.fresh)(), stretch));

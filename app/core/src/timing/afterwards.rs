@@ -2,7 +2,7 @@
 //!
 //! Never: a refusal of what overlaps; it is written, and `worked` says who gets the time.
 
-use super::{Hand, acts};
+use super::{Hand, acts, at_work};
 use crate::{
     journal::{
         Body, Change, Id, On, Shop,
@@ -49,7 +49,8 @@ impl Logged {
     ///
     /// `before`: the entry that this corrects. Its camera and breaks stay where they lie inside; one that
     /// ended days after it began still does.
-    pub fn stretch(&self, zone: &Zone, before: Option<&Stretch>) -> Option<Stretch> {
+    pub fn stretch(&self, shop: &Shop, before: Option<&Stretch>) -> Option<Stretch> {
+        let zone = &shop.zone;
         let Logged { day, said, person, stage, bearer, side, one_off, note } = self.clone();
         let side = if matches!(bearer, Bearer::Lot(_)) { Side::Piece } else { side };
         let (from, to, minutes) = match said {
@@ -73,6 +74,9 @@ impl Logged {
             })
         };
         let from_when = from.map(|from| zone.when(from));
+        // Of other work, or for something else, it is another step.
+        let same = before.filter(|before| before.stage == stage && before.bearer == bearer);
+        let step = same.map_or_else(|| at_work::step_for(shop, bearer, stage, person), |before| before.step);
         Some(Stretch {
             on: from_when.map_or(On::Day(day), On::At),
             person,
@@ -85,7 +89,7 @@ impl Logged {
             pauses: before.map(|before| inside(&before.pauses)).unwrap_or_default(),
             rolling: before.map(|before| inside(&before.rolling)).unwrap_or_default(),
             together: before.filter(|before| before.person == person).and_then(|before| before.together),
-            step: before.and_then(|before| before.step),
+            step,
             still_running: before.and_then(|before| before.still_running),
             one_off,
             note,
@@ -177,7 +181,7 @@ mod tests {
     }
 
     fn stretch(said: Said, before: Option<&Stretch>) -> Option<Stretch> {
-        logged(said).stretch(&Zone::utc(), before)
+        logged(said).stretch(&Shop::default(), before)
     }
 
     #[test]
@@ -204,7 +208,7 @@ mod tests {
     #[test]
     fn hours_on_a_lot_are_of_the_piece() {
         let it = Logged { bearer: Bearer::Lot(TRAYS), side: Side::Film, ..logged(Said::Length(Seconds(60))) };
-        assert_eq!(it.stretch(&Zone::utc(), None).unwrap().side, Side::Piece);
+        assert_eq!(it.stretch(&Shop::default(), None).unwrap().side, Side::Piece);
     }
 
     #[test]
@@ -221,7 +225,7 @@ mod tests {
         assert_eq!(it.pauses, [span("10:00", "10:10")]);
         assert_eq!((it.rolling, it.together), (before.rolling.clone(), Some(TRAYS)));
         let other = Logged { person: BO, ..logged(Said::Times(time("8"), time("12"))) };
-        assert_eq!(other.stretch(&Zone::utc(), Some(&before)).unwrap().together, None);
+        assert_eq!(other.stretch(&Shop::default(), Some(&before)).unwrap().together, None);
         assert!(stretch(Said::Length(Seconds(3600)), Some(&before)).unwrap().pauses.is_empty());
     }
 

@@ -1,6 +1,7 @@
 //! What the bench shows: one small record, so that a phone can paint it before the journal is read.
 
 use super::{
+    at_work::planned_next,
     clocks::{Clock, clocks},
     drying::{self, Dries},
     likely::{
@@ -15,7 +16,7 @@ use crate::{
         kinds::{Bearer, Side, Source, Span},
         shop::{Interval, Stretch, Time},
     },
-    measure::{Dec, Instant, Seconds, Unit, When},
+    measure::{Dec, InOrder, Instant, Seconds, Unit, When},
 };
 use serde::{Deserialize, Serialize};
 
@@ -169,6 +170,14 @@ impl BenchClock {
     }
 }
 
+/// What the plan has next, then what usually comes; never the stage that it comes after.
+fn planned_before(planned: Vec<Id>, usual: Vec<Id>) -> Vec<Id> {
+    let (mut first, rest): (Vec<Id>, Vec<Id>) = usual.into_iter().partition(|it| planned.contains(it));
+    first.order_by_key(|it| planned.iter().position(|planned| planned == it));
+    first.extend(rest);
+    first
+}
+
 /// Looks at the bench. `wish`: what was chosen to work for while no clock ran; else what was worked for last,
 /// else the build begun last.
 pub fn look(shop: &Shop, now: Instant, wish: Option<Bearer>) -> Bench {
@@ -179,6 +188,9 @@ pub fn look(shop: &Shop, now: Instant, wish: Option<Bearer>) -> Bench {
     let after = stage.or(done.as_ref().map(|done| done.stage));
     let next = match (after, bearer) {
         (None, Some(Bearer::Lot(_))) => first_on_a_lot(shop),
+        (_, Some(Bearer::Build(build))) => {
+            planned_before(planned_next(shop, build, after), next_stages(shop, after))
+        }
         _ => next_stages(shop, after),
     };
     Bench {

@@ -7,6 +7,7 @@
 pub mod acts;
 pub mod afterwards;
 pub mod asked;
+pub mod at_work;
 pub mod bearers;
 pub mod bench;
 pub mod breakdown;

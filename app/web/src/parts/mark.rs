@@ -11,8 +11,10 @@ pub enum Safety {
     Kept,
     /// A dashed tick.
     Pending,
-    /// Red: the write failed, or what is shown is only tried.
+    /// Red: the write failed.
     NotSafe,
+    /// What is shown is only tried.
+    Tried,
 }
 
 /// The words of the last mark.
@@ -58,6 +60,7 @@ fn state(mark: &MarkText) -> AnyView {
         Safety::Kept => ("state", true),
         Safety::Pending => ("state pending", true),
         Safety::NotSafe => ("state not-safe", false),
+        Safety::Tried => ("state", false),
     };
     let tick = ticked
         .then(|| view! { <svg viewBox="0 0 16 14" aria-hidden="true"><path d="M2 7.5l4 4.5L14 1.5"/></svg> });

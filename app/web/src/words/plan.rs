@@ -209,11 +209,6 @@ pub fn drop(step: &str) -> String {
     format!("No {step}")
 }
 
-/// Under it, what that costs, in the maker's words.
-pub fn gives_up(words: &str) -> String {
-    words.to_owned()
-}
-
 /// What falls away.
 pub fn frees(hours: &str) -> String {
     format!("frees {hours}")
@@ -247,11 +242,6 @@ pub fn from_to(from: &str, to: &str) -> String {
 /// A way: a later date.
 pub fn later(day: &str) -> String {
     format!("Due on {day} instead")
-}
-
-/// Where it can only be tried, and is settled elsewhere.
-pub fn settle_elsewhere() -> &'static str {
-    "to take it, change the date of the build"
 }
 
 /// The strip of a tried way.

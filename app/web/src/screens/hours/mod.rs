@@ -67,7 +67,7 @@ fn defaults(desk: Desk) -> Memo<Defaults> {
 
 fn keep(desk: Desk, go: Go, form: Form, defaults: &Defaults) {
     let Some(logged) = fields::read(desk, form, defaults, true) else { return };
-    let stretch = desk.now_read(|view| logged.stretch(&view.shop.zone, None));
+    let stretch = desk.now_read(|view| logged.stretch(view.shop, None));
     let Some(stretch) = stretch else {
         form.wrong("to", crate::words::journal::end_before_start(form.now("from").trim()));
         return;

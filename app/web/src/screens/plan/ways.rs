@@ -123,7 +123,7 @@ fn strip(state: State, tried: &Tried) -> AnyView {
         kind: String::new(),
         what,
         second: Some(words::was(&tried.was)),
-        safety: Safety::NotSafe,
+        safety: Safety::Tried,
         state: words::not_kept_yet().to_owned(),
     };
     let back = Callback::new(move |()| state.tried.set(None));

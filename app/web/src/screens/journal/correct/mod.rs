@@ -283,7 +283,7 @@ const DAY: &str = "day";
 
 fn stretch(desk: Desk, form: Form, before: &Stretch) -> Option<Stretch> {
     let logged = fields::read(desk, form, &Defaults::default(), false)?;
-    let stretch = desk.now_read(|view| logged.stretch(&view.shop.zone, Some(before)));
+    let stretch = desk.now_read(|view| logged.stretch(view.shop, Some(before)));
     if stretch.is_none() {
         form.wrong("to", words::end_before_start(form.now("from").trim()));
     }

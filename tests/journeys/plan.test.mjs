@@ -1,0 +1,101 @@
+// Have I got the time? The chance of a date, what holds it up, a way tried and taken, and what is wrong said where it stands.
+import assert from "node:assert/strict";
+import { logHours, openBuild, setRate, startBuild } from "./lib/acts.mjs";
+import { journey } from "./lib/journey.mjs";
+
+const idOf = async (thumb, title) => {
+  await openBuild(thumb, title);
+  return new URL(thumb.page.url()).searchParams.get("at").split(".")[1];
+};
+const percent = async (thumb) => Number((await thumb.page.locator(".chance > b").innerText()).replace(/\D/g, ""));
+
+/** The Friday on which the sample shop stands as it was written: ten o'clock in its own zone. */
+const ON_ITS_DAY = { at: "2026-11-20T10:00:00-05:00", phone: { timezoneId: "America/Toronto", locale: "en-CA" } };
+
+/** The invented shop. */
+async function trays({ thumb }) {
+  await thumb.tap(/^Look around a sample shop/);
+  await thumb.sheet(/Gymnasium-floor trays, second run/);
+  await thumb.place("Plan");
+  await thumb.sheet("Have I got the time?");
+}
+
+/** All ways are worked out. */
+const ways = (thumb) => thumb.page.getByText(/^Surer, best first|^Nothing that the plan knows/).waitFor();
+
+journey("one sheet answers: a chance, three dates, slack, what holds it up, and what would make it surer", ON_ITS_DAY, async (walk) => {
+  const { thumb } = walk;
+  await trays(walk);
+  await thumb.sees(/that it is over by/);
+  await ways(thumb);
+  await thumb.sees(/slack \d+ days; .*Tobin.s hours/);
+  await thumb.sees(/second coat, 72 h 00 dry, then Tobin.s next free time/);
+  const drawing = thumb.page.getByRole("img", { name: /over 50 % by .*80 % by .*95 % by .*due/ });
+  await drawing.waitFor();
+  const before = await percent(thumb);
+  assert.ok(before > 60 && before < 99, `${before}`);
+  // A week later can't be worse, and is said with its chance.
+  await thumb.key(/^Try: Due on/).waitFor();
+});
+
+journey("a way is tried in one tap, put back in one, and taken in another; undo takes it back", ON_ITS_DAY, async (walk) => {
+  const { thumb } = walk;
+  await trays(walk);
+  await ways(thumb);
+  const before = await percent(thumb);
+  const taps = thumb.taps;
+  await thumb.tap("Try: No second coat");
+  await thumb.sees("not kept yet");
+  await thumb.sees(`was ${before} %`);
+  await thumb.page.getByText(/^89 %/).waitFor({ state: "detached" });
+  assert.equal(thumb.taps - taps, 1);
+  await thumb.tap("Put back");
+  await thumb.misses("not kept yet");
+  assert.equal(await percent(thumb), before);
+  await thumb.tap("Try: No second coat");
+  await thumb.tap(/^Take it/);
+  await thumb.kept("No second coat");
+  await ways(thumb);
+  assert.ok((await percent(thumb)) > before);
+  assert.equal(await thumb.page.getByText(/^second coat$/).count(), 0);
+  await thumb.undo();
+  await thumb.sees(/^second coat$/);
+});
+
+journey("from a new build to an answer: a list, hours, free time", async ({ thumb, go }) => {
+  await startBuild(thumb, "Side table");
+  await setRate(thumb, "30");
+  const id = await idOf(thumb, "Side table");
+  await thumb.place("Plan");
+  await thumb.sees(/No steps yet/);
+  await thumb.tap(/^Write the steps/);
+  await thumb.tap(/^with its film/);
+  await thumb.tap(/^a panel/);
+  await thumb.kept("7 steps");
+  await thumb.tap(/^mill/);
+  for (const [step, hours] of [["mill", "4"], ["glue-up", "1"], ["flatten", "1"], ["cut", "2"], ["sand", "2"], ["first coat", "1"], ["second coat", "1"]]) {
+    await thumb.sheet(step);
+    await thumb.type("Usually", hours);
+    await thumb.tap("Keep, next");
+  }
+  await thumb.sheet(/^Steps, Side table/);
+  await thumb.place("Plan");
+  // Nobody has free hours yet: said by each step, with the way out.
+  await thumb.tap(/^mill .*has no free hours at all/s);
+  await thumb.sheet(/free/i);
+  await go(`plan-of.${id}`);
+  await thumb.sees("To mend");
+});
+
+journey("a circle among steps is named, and the rest is planned all the same", ON_ITS_DAY, async (walk) => {
+  const { thumb, go } = walk;
+  await trays(walk);
+  await ways(thumb);
+  await thumb.tap(/^sand 24/);
+  await thumb.tap("Correct");
+  await thumb.choose("Comes after", /^screw on handles/);
+  await thumb.tap("Keep it so");
+  await go("plan");
+  await thumb.sees(/They wait for each other in a ring: .*sand 24/);
+  await thumb.sees(/that it is over by/);
+});
