@@ -18,7 +18,15 @@ use benchslate_core::{
 pub fn rows(desk: Desk, plan: &Plan, build: Id) -> Option<AnyView> {
     let said: Vec<(String, String, String)> = desk.read(|view| {
         let own = |id: Id| view.shop.steps.get(&id).is_none_or(|it| it.build() == build);
-        plan.troubles.iter().filter(|it| of(it).is_none_or(own)).map(|it| said(view, it)).collect()
+        let mut all: Vec<(String, String, String)> = Vec::new();
+        for it in plan.troubles.iter().filter(|it| of(it).is_none_or(own)) {
+            let row = said(view, it);
+            // Somebody without free hours stands behind every step of theirs: said once.
+            if !all.contains(&row) {
+                all.push(row);
+            }
+        }
+        all
     });
     let row = |(label, working, href): (String, String, String)| {
         let text = SumText { label, working: Some(working), ..SumText::default() };
@@ -72,7 +80,7 @@ fn said(view: &View, trouble: &Trouble) -> (String, String, String) {
         Trouble::NoEstimate { step } => (words::no_estimate().to_owned(), Place::HowLong(*step).href()),
         Trouble::OutOfOrder { step } => (words::out_of_order().to_owned(), Place::HowLong(*step).href()),
         Trouble::NoFreeHours { person, .. } => {
-            (words::no_free_hours(&who(*person)), Place::Free(*person).href())
+            (words::no_free_hours().to_owned(), Place::Free(*person).href())
         }
         Trouble::NeverTogether { step } => (words::never_together().to_owned(), entry(*step)),
         Trouble::LongerThanAWindow { step, slow, longest } => {
@@ -92,6 +100,10 @@ fn said(view: &View, trouble: &Trouble) -> (String, String, String) {
         }
         Trouble::NoRoom { step } => (words::no_room().to_owned(), entry(*step)),
     };
-    let title = if title.is_empty() { words::the_build().to_owned() } else { title };
+    let title = match trouble {
+        Trouble::NoFreeHours { person, .. } => who(*person),
+        _ if title.is_empty() => words::the_build().to_owned(),
+        _ => title,
+    };
     (title, says, place)
 }
