@@ -95,7 +95,7 @@ impl Plan {
     pub fn of(asking: &Asking) -> Plan {
         let network = network(asking, &[], None);
         let work = work(&network);
-        let found = search(&network.model, &work, SCHEDULES, SEED);
+        let found = search(&network.model, &work, SCHEDULES, SEED, None);
         Plan::placed(asking, network, found.order, (found.tried, found.proven))
     }
 
