@@ -21,6 +21,7 @@ mod plan_example;
 mod price;
 mod salvage_examples;
 mod sample_shop;
+mod schedule_exhaustive;
 mod schema;
 mod specific_identification;
 mod spoilage;

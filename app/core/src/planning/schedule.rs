@@ -19,7 +19,7 @@ use crate::{
 };
 
 /// So many schedules are tried for the order of a plan, at most.
-pub const SCHEDULES: u32 = 240;
+pub const SCHEDULES: u32 = 600;
 
 /// The order is found with this.
 const SEED: u64 = 7;

@@ -158,17 +158,12 @@ impl Search<'_> {
         }
         self.ends = ends;
         let right = self.by(|spot| spot.end.saturating_neg(), false);
-        let left = self.by(|spot| spot.start, true);
         self.board.place(&self.back, &right, self.work);
         self.tried = self.tried.saturating_add(1);
         // In mirrored time the last to end begins first.
         let again = self.by(|spot| spot.end.saturating_neg(), true);
         let worth_again = self.worth_of(&again);
-        if worth_again <= worth {
-            One { order: self.by(|spot| spot.start, true), worth: worth_again }
-        } else {
-            One { order: left, worth }
-        }
+        if worth_again <= worth { One { order: again, worth: worth_again } } else { One { order, worth } }
     }
 
     /// The tasks by a time of their place on the board.
