@@ -18,6 +18,8 @@ pub mod calendar;
 pub mod chance;
 pub mod draws;
 mod hours;
+#[cfg(test)]
+mod laws;
 mod network;
 mod place;
 pub mod schedule;

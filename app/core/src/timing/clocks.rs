@@ -114,7 +114,7 @@ pub(crate) mod tests {
             let mut bench = Bench { journal: Journal::default(), count: 0 };
             let day = On::Day(Day::parse("2026-11-01").unwrap());
             for (id, name) in [(ANA, "Ana"), (BO, "Bo")] {
-                let person = Person { on: day, name: name.into(), paid: false, rates: vec![] };
+                let person = Person { on: day, name: name.into(), paid: false, rates: vec![], free: vec![] };
                 bench.write(&[Change::write(id, person)]);
             }
             bench.write(&[Change::write(
