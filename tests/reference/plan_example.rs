@@ -8,7 +8,7 @@ use benchslate_core::{
     exchange::jsonl,
     journal::{Id, Journal, Shop},
     measure::{Instant, Map, When},
-    planning::{Asking, Chance, Plan, Spread, Trial},
+    planning::{Asking, Chance, Gap, Plan, Question, Spread, Trial, Wait},
     timing::{Worked, worked},
 };
 use chrono_tz::Tz;
@@ -96,6 +96,45 @@ fn the_trays_are_placed_day_by_day() {
     assert_eq!(plan.troubles, []);
     let finish = plan.builds[0].finish.expect("a finish");
     assert_eq!(sample.clock(finish), "12-05 12:06");
+    let slack = plan.slack(sample.builds[0]).expect("a date");
+    assert_eq!((slack.person, slack.free.0, slack.days), (sample.person("Tobin"), 54 * 60, 4));
+}
+
+// Source: common practice — the chain by which the schedule above stands: each step begins where the one before lets it,
+// or in the next free window after that.
+#[test]
+fn what_holds_the_trays_up_is_their_drying_and_their_evenings() {
+    let sample = Sample::read();
+    let plan = Plan::of(&sample.asking());
+    let said: Vec<String> = plan
+        .holds_up(sample.builds[0])
+        .iter()
+        .map(|link| {
+            let title = |id: &Id| sample.shop.steps.get(id).expect("a step").body.title.clone();
+            let waits = match &link.waits {
+                Wait::Step { before } => format!("after {}", title(before)),
+                Wait::Drying { before, until, .. } => {
+                    format!("{} dries until {}", title(before), sample.clock(*until))
+                }
+                other => format!("{other:?}"),
+            };
+            let gap = match link.gap {
+                None => String::new(),
+                Some(Gap::NoWindow { to, .. }) => format!(", nobody free until {}", sample.clock(to)),
+                Some(Gap::TooShort { to, .. }) => format!(", no room until {}", sample.clock(to)),
+            };
+            format!("{}: {waits}{gap}", title(&link.step))
+        })
+        .collect();
+    let want = [
+        "edit lock: after shoot finished trays",
+        "shoot finished trays: after screw on handles, nobody free until 12-03 18:00",
+        "screw on handles: second coat dries until 11-28 19:39, nobody free until 11-29 09:00",
+        "second coat: first coat dries until 11-23 11:32, nobody free until 11-25 18:00",
+        "first coat: after sand 24",
+        "sand 24: Now, nobody free until 11-21 09:00",
+    ];
+    assert_eq!(said, want);
 }
 
 /// Half the width within which two programs that draw different numbers must agree: three standard errors of the
@@ -151,4 +190,51 @@ fn what_would_make_it_surer_is_what_was_simulated_beside_it() {
     ] {
         check(&sample, &chance(&plan.with(&asking, &[trial]), 0.25), want);
     }
+}
+
+// Source: library — the same program with both edits at eight tenths (4,000 runs).
+#[test]
+fn a_shorter_film_takes_less_at_every_edit() {
+    let sample = Sample::read();
+    let asking = sample.asking();
+    let trial = Trial::Shorter { build: sample.builds[0], thousandths: 800 };
+    check(&sample, &chance(&Plan::of(&asking).with(&asking, &[trial]), 0.25), 0.715);
+}
+
+// Source: common practice — what gains most comes first: the coat that may be dropped, then an evening more of Tobin's,
+// then the shots by Wren; the date a week later is never worse.
+#[test]
+fn what_would_help_is_found_and_ranked() {
+    let sample = Sample::read();
+    let (asking, build) = (sample.asking(), sample.builds[0]);
+    let plan = Plan::of(&asking);
+    let trials = plan.candidates(&asking, build, Some(800), Some(at("2026-12-16T23:59:59-05:00")));
+    let spread = Spread::given(0.25);
+    let question = Question { build, until: at(UNTIL), spread, seed: 11, wanted: 2_000 };
+    let mut surer = plan.surer(&asking, &question, &trials);
+    while !surer.is_done() {
+        surer.run(500);
+    }
+    let ranked = surer.ranked();
+    let said: Vec<String> = ranked
+        .iter()
+        .map(|it| match it.trial {
+            Trial::Drop { step } => format!("drop {}", sample.shop.steps.get(&step).expect("it").body.title),
+            Trial::Other { step, person } => format!(
+                "{} at {}",
+                sample.shop.people.get(&person).expect("one").name,
+                sample.shop.steps.get(&step).expect("it").body.title
+            ),
+            Trial::Window { person, from, .. } => {
+                format!("{} on {}", sample.shop.people.get(&person).expect("one").name, sample.clock(from))
+            }
+            Trial::LeaveShots { .. } => "leave shots".into(),
+            Trial::Shorter { .. } => "shorter".into(),
+            Trial::Later { .. } => "later".into(),
+        })
+        .collect();
+    println!("{said:?} {:?}", ranked.iter().map(|it| it.odds.hundredths()).collect::<Vec<_>>());
+    assert!(ranked.is_sorted_by(|a, b| (a.gained, a.freed) >= (b.gained, b.freed)));
+    let freed = ranked.iter().find(|it| matches!(it.trial, Trial::Drop { .. })).expect("a coat").freed;
+    assert_eq!(freed.0, 5_940, "1.65 hours");
 }

@@ -8,10 +8,13 @@ use benchslate_core::{
     fixture::fixture,
     journal::{
         Body, Change, Content, Id, Journal, Kind, On, Pen,
-        kinds::{BuyLine, Case, Cases, Cull, Extent, Film, Find, Link, Part, Retired, Same, SeriesEnd, Step},
+        kinds::{
+            BuyLine, Case, Cases, Cull, Extent, Film, Find, FreeDay, Link, Part, Resource, Retired, Same,
+            SeriesEnd, Step, Window,
+        },
         line,
     },
-    measure::{Dec, Unit, When},
+    measure::{Day, Dec, TimeOfDay, Unit, When},
 };
 use boon::{Compiler, SchemaIndex, Schemas};
 use serde_json::{Value, json};
@@ -92,7 +95,14 @@ fn lines() -> Vec<String> {
     let length = Some(Extent { amount: dec("23.75"), unit: Unit::Inch });
     let leg = "leg".to_owned();
     let part = Part { on, build: id(1), name: leg, count: 4, length, width: None, thickness: None, cut: 1 };
-    let bodies: [Body; 9] = [
+    let six = TimeOfDay::of(18, 0, 0).unwrap();
+    let window = Window { from: six, to: TimeOfDay::of(21, 30, 0).unwrap() };
+    let day = Day::parse("2026-12-05").unwrap();
+    let free = FreeDay { on, person: id(1), day, last: Some(day.succ()), extra: vec![window] };
+    let clamps = Resource { on, name: "long clamps".to_owned(), count: 6 };
+    let bodies: [Body; 11] = [
+        free.into(),
+        clamps.into(),
         cull.into(),
         find.into(),
         part.into(),

@@ -7,9 +7,11 @@
     clippy::as_conversions,
     clippy::expect_used,
     clippy::float_arithmetic,
+    clippy::indexing_slicing,
     reason = "a measurement of invented data, not part of the program"
 )]
 
+mod plan;
 mod shop;
 
 use benchslate_core::{costing::Books, exchange::jsonl, journal::Shop};
@@ -31,6 +33,7 @@ fn main() {
         let text = jsonl::write(&shop(size.parse().expect("a number of entries")).journal);
         return std::fs::write(file, text).expect("a file that can be written");
     }
+    plan::measure();
     let sizes = [10_000, 100_000];
     let mut both = Vec::new();
     for size in sizes {

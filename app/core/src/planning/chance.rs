@@ -128,6 +128,11 @@ impl Chance {
         (*end > FAR.saturating_neg() && *end < FAR).then_some(Instant(*end))
     }
 
+    /// The end of a build in every finish that was simulated, in the order in which they were.
+    pub fn ends(&self, build: Id) -> impl Iterator<Item = Instant> + '_ {
+        self.of(build).iter().map(|end| Instant(*end))
+    }
+
     /// How often a draw of a step in one go was cut to the longest window.
     pub fn cut(&self) -> u32 {
         self.cut

@@ -6,12 +6,13 @@
 //! [`Surer`] that does the same for each thing that would help; [`Plan::slack`] and [`Plan::holds_up`] explain. What is
 //! wrong with a plan is a [`Trouble`], and the rest is planned all the same.
 //! From the network up: `network` (what is planned) and `hours` → `place` (one schedule) → `search` (the order) →
-//! `schedule`. What `examples/schedule_psplib` measures is this `place` and `search`.
+//! `schedule`. [`bare`] is the same search without people and calendars: `examples/schedule_psplib` measures it.
 //!
 //! Never: money worked out, a clock or a random source read. Kept by: `tidy` (arrows) and the lints.
 //! Floating point: in `draws`, `hours`, `chance` and `spread`, for probabilities alone.
 
 pub mod asking;
+pub mod bare;
 pub mod buying;
 pub mod calendar;
 pub mod chance;
@@ -19,6 +20,8 @@ pub mod drawn;
 pub mod draws;
 pub mod held_up;
 mod hours;
+#[cfg(test)]
+mod laws;
 mod network;
 mod place;
 pub mod schedule;

@@ -421,3 +421,6 @@ pub(crate) fn seconds(hours: Dec) -> i64 {
     let whole = fixed::mul_div(micros, 3600, fixed::SCALE).unwrap_or(0);
     i64::try_from(whole).unwrap_or(0).max(0)
 }
+
+#[cfg(test)]
+mod tests;

@@ -19,7 +19,7 @@ use crate::{
 };
 
 /// So many schedules are tried for the order of a plan, at most.
-pub const SCHEDULES: u32 = 240;
+pub const SCHEDULES: u32 = 600;
 
 /// The order is found with this.
 const SEED: u64 = 7;
@@ -95,7 +95,7 @@ impl Plan {
     pub fn of(asking: &Asking) -> Plan {
         let network = network(asking, &[], None);
         let work = work(&network);
-        let found = search(&network.model, &work, SCHEDULES, SEED);
+        let found = search(&network.model, &work, SCHEDULES, SEED, None);
         Plan::placed(asking, network, found.order, (found.tried, found.proven))
     }
 

@@ -17,7 +17,7 @@ use crate::{
         Id,
         kinds::{Role, Window},
     },
-    measure::{InOrder, Instant, Seconds},
+    measure::{Day, InOrder, Instant, Seconds, Weekday},
 };
 use std::cmp::Reverse;
 
@@ -147,7 +147,7 @@ impl Plan {
         all.into_iter().take(OTHERS).map(|(_, step, person)| Trial::Other { step, person }).collect()
     }
 
-    /// One more window for each person at the build: as long as their usual one, on the day on which it helps most.
+    /// One more window for each person at the build: as they usually give on such a day, when it helps most.
     fn windows(&self, asking: &Asking, build: Id) -> Vec<Trial> {
         let Some(row) = self.build(build) else { return Vec::new() };
         let Some(until) = row.finish.into_iter().chain(row.due).min() else { return Vec::new() };
@@ -155,11 +155,10 @@ impl Plan {
             self.steps.iter().filter(|it| it.build == build).flat_map(|it| it.people.clone()).collect();
         people.order();
         people.dedup();
+        let zone = &asking.shop.zone;
         let best = |person: &Id| {
-            let usual = usual_window(asking, *person)?;
-            let days = self.days_without(asking, *person, until);
-            let tried = days.into_iter().filter_map(|day| {
-                let zone = &asking.shop.zone;
+            let tried = self.days_without(asking, *person, until).into_iter().filter_map(|day| {
+                let usual = usual_window(asking, *person, weekend(day.weekday()))?;
                 let ends = if usual.to > usual.from { day } else { day.succ() };
                 let (from, to) = (zone.at(day, usual.from), zone.at(ends, usual.to));
                 let trial = Trial::Window { person: *person, from, to };
@@ -172,7 +171,7 @@ impl Plan {
     }
 
     /// Days from now to an instant, a month at most, on which a person has no window and is not off.
-    fn days_without(&self, asking: &Asking, person: Id, until: Instant) -> Vec<crate::measure::Day> {
+    fn days_without(&self, asking: &Asking, person: Id, until: Instant) -> Vec<Day> {
         let zone = &asking.shop.zone;
         let first = zone.day(asking.now).succ();
         let many = zone.day(until).days_since(first).clamp(0, 31);
@@ -202,14 +201,17 @@ impl Plan {
     }
 }
 
-/// The window that a person has most often, of two the shorter: an evening rather than a Saturday.
-fn usual_window(asking: &Asking, person: Id) -> Option<Window> {
-    let free = &asking.shop.people.get(&person)?.free;
+/// The window that a person has most often on working days, or on weekends; of two the shorter, then the later.
+fn usual_window(asking: &Asking, person: Id, on_weekends: bool) -> Option<Window> {
+    let free = asking.shop.people.get(&person)?.free.iter().filter(|it| weekend(it.weekday) == on_weekends);
     let length = |it: &Window| it.to.seconds().saturating_sub(it.from.seconds()).rem_euclid(86_400);
-    let all: Vec<Window> = free.iter().map(|it| Window { from: it.from, to: it.to }).collect();
+    let all: Vec<Window> = free.map(|it| Window { from: it.from, to: it.to }).collect();
     let often = |it: &Window| all.iter().filter(|other| *other == it).count();
-    let evening = |it: &Window| Reverse(it.from);
-    all.iter().min_by_key(|it| (Reverse(often(it)), length(it), evening(it))).copied()
+    all.iter().min_by_key(|it| (Reverse(often(it)), length(it), Reverse(it.from))).copied()
+}
+
+fn weekend(day: Weekday) -> bool {
+    matches!(day, Weekday::Saturday | Weekday::Sunday)
 }
 
 impl Surer {

@@ -219,7 +219,7 @@ fn work() -> impl Strategy<Value = Body> {
         });
     let person = (on(), number(), any::<bool>()).prop_map(|(on, an_hour, paid)| {
         let rates = vec![kinds::Rate { from: None, an_hour }];
-        kinds::Person { on, name: String::new(), paid, rates, free: Vec::new() }.into()
+        kinds::Person { on, name: String::new(), paid, rates, free: vec![] }.into()
     });
     let borne = (bearer(), side(), any::<bool>(), prop::option::of(entry()));
     let expense = (on(), number(), maybe(), borne).prop_map(|(on, amount, tax, borne)| {

@@ -94,6 +94,8 @@ fn groups(view: &View) -> Vec<Rows> {
     let finds = finds.map(|(id, find)| row(*id, &find.name, Some(Place::Find(*id))));
     let people = shop.people.iter().filter(|(id, _)| away(id));
     let people = people.map(|(id, person)| row(*id, &person.name, Some(Place::Person(Some(*id)))));
+    let resources = shop.resources.iter().filter(|(id, _)| away(id));
+    let resources = resources.map(|(id, it)| row(*id, &it.name, Some(Place::Entry(*id))));
     let mut stages: Vec<_> = shop.stages.iter().collect();
     stages.order_by(|a, b| (a.1.place, &a.1.name).cmp(&(b.1.place, &b.1.name)));
     let stage = |it: &(&Id, &benchslate_core::journal::shop::Stage)| Row {
@@ -105,6 +107,7 @@ fn groups(view: &View) -> Vec<Rows> {
         Rows { title: words::builds(), rows: builds.rev().collect() },
         Rows { title: words::stock(), rows: items.chain(lots).chain(finds).collect() },
         Rows { title: words::people(), rows: people.collect() },
+        Rows { title: crate::words::free::resources(), rows: resources.collect() },
         Rows { title: words::stages(), rows: put_away },
         Rows { title: words::stages_offered(), rows: offered },
     ];
