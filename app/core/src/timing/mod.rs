@@ -18,6 +18,7 @@ pub mod learning;
 pub mod likely;
 #[cfg(test)]
 mod listings;
+pub mod shots;
 pub mod steps;
 pub mod worked;
 

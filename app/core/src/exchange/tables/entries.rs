@@ -168,7 +168,10 @@ fn said<'a>(from: Sources<'a>, entry: Id, body: &'a Body) -> Line<'a> {
         | Body::BuyLine(_)
         | Body::Cull(_)
         | Body::Find(_)
-        | Body::Part(_) => thing(names, body),
+        | Body::Part(_)
+        | Body::Shot(_)
+        | Body::Take(_)
+        | Body::CardCopied(_) => thing(names, body),
     }
 }
 
@@ -257,6 +260,13 @@ fn thing<'a>(names: Names<'a>, body: &Body) -> Line<'a> {
         },
         Body::Find(it) => plain(&it.name),
         Body::Part(it) => Line { what: it.name.clone(), ..built(it.build) },
+        Body::Shot(it) => Line { what: it.what.clone(), ..built(it.build) },
+        Body::Take(it) => {
+            let note = it.clip.clone().unwrap_or_default();
+            let Some(shot) = names.0.shots.get(&it.shot) else { return Line { note, ..Line::default() } };
+            Line { what: shot.body.what.clone(), note, ..built(shot.body.build) }
+        }
+        Body::CardCopied(it) => built(it.build),
         Body::Stretch(_)
         | Body::Draw(_)
         | Body::Expense(_)

@@ -14,6 +14,7 @@ mod parts;
 mod receipts;
 mod runs;
 mod same;
+mod shots;
 mod sorted;
 mod steps;
 mod stock;
@@ -33,6 +34,7 @@ pub use odd::{Field, Odd};
 pub use parts::{FRACTIONS, Part, Section};
 pub use receipts::{Receipt, Shared};
 pub use same::Merged;
+pub use shots::{CardCopied, Shot, Take};
 pub use sorted::{Cull, Sort};
 pub use steps::Step;
 pub use stock::{Draw, Item, Lot, NewStock};
@@ -111,6 +113,12 @@ pub struct Shop {
     pub films: Map<Id, Film>,
     /// Planned work.
     pub steps: Map<Id, Step>,
+    /// Planned pieces of footage.
+    pub shots: Map<Id, Shot>,
+    /// Tries at them.
+    pub takes: Vec<Take>,
+    /// When the camera's card was copied.
+    pub cards: Vec<CardCopied>,
     /// Lines of parts lists.
     pub parts: Map<Id, Part>,
     /// Runs of which no more will be made: when that was said, and one of their builds.
@@ -230,7 +238,10 @@ impl Shop {
             | Body::SeriesEnd(_)
             | Body::Step(_)
             | Body::BuyLine(_)
-            | Body::Part(_) => later.push((order, body)),
+            | Body::Part(_)
+            | Body::Shot(_)
+            | Body::Take(_)
+            | Body::CardCopied(_) => later.push((order, body)),
         }
     }
 
@@ -284,6 +295,11 @@ impl Shop {
             Body::Part(it) => {
                 self.parts.insert(entry, Part::read(order, it, &mut tell));
             }
+            Body::Shot(it) => {
+                self.shots.insert(entry, Shot { order, body: it.clone() });
+            }
+            Body::Take(it) => self.takes.push(Take::read(order, it)),
+            Body::CardCopied(it) => self.cards.push(CardCopied { order, build: it.build }),
             Body::SeriesEnd(it) => self.series_ends.push((order, it.build)),
             Body::Retired(it) if it.back => {
                 self.retired.remove(&it.what);

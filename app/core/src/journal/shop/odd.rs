@@ -86,6 +86,9 @@ pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<
             [lost_in(&shop.builds, Some(it.build)), lost_in(&shop.stages, Some(it.stage)), None]
         }
         Body::Part(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
+        Body::Shot(it) => [lost_in(&shop.builds, Some(it.build)), lost_in(&shop.steps, it.step), None],
+        Body::Take(it) => [lost_in(&shop.shots, Some(it.shot)), None, None],
+        Body::CardCopied(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::SeriesEnd(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::BuildState(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::Retired(it) => [(!shop.stands(it.what)).then_some(it.what), None, None],
