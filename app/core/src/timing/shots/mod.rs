@@ -161,7 +161,8 @@ pub fn next(listed: &[Listed]) -> Option<&Listed> {
 
 /// The takes of a build since its card was copied last; all of them where it never was.
 pub fn since_copied(shop: &Shop, build: Id) -> Vec<&Take> {
-    let copied = shop.cards.iter().filter(|it| it.build == build).map(|it| (it.order.day, it.order.time)).max();
+    let copied =
+        shop.cards.iter().filter(|it| it.build == build).map(|it| (it.order.day, it.order.time)).max();
     let mine = |take: &&Take| shop.shots.get(&take.shot).is_some_and(|shot| shot.body.build == build);
     let after = |take: &&Take| copied.is_none_or(|at| (take.order.day, take.order.time) > at);
     shop.takes.iter().filter(mine).filter(after).collect()
@@ -170,6 +171,19 @@ pub fn since_copied(shop: &Shop, build: Id) -> Vec<&Take> {
 /// The number that a new shot of a build gets on the slate: above all that were given.
 pub fn next_number(shop: &Shop, build: Id) -> u32 {
     listed(shop, build).iter().map(|it| it.number).max().unwrap_or(0).saturating_add(1)
+}
+
+/// The step that a new shot is of, most likely: the one at work, else the first that is not over.
+pub fn likely_step(shop: &Shop, build: Id) -> Option<Id> {
+    let along = along(shop, build);
+    let open = || along.steps().iter().filter(|it| !along.over(**it));
+    open().find(|it| along.begun(**it)).or_else(|| open().next()).copied()
+}
+
+/// Which build of the shop it is, from 1: what the slate says over its title.
+pub fn build_number(shop: &Shop, build: Id) -> usize {
+    let Some(mine) = shop.builds.get(&build) else { return 0 };
+    shop.builds.values().filter(|it| it.order <= mine.order).count()
 }
 
 /// The step that a stretch is work on: the one it names, else the first of its stage that was not done by its day.

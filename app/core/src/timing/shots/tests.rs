@@ -77,8 +77,13 @@ fn what_must_come_before_the_next_step_is_told_while_this_one_goes_on() {
 #[test]
 fn once_only_is_missed_when_its_step_begins_and_any_other_is_late() {
     let begun = "stretch Ana sand min 60 for trays\nstretch Ana finish min 60 for trays";
-    let want =
-        ["grit late", "wipe missed", "drips open in coat, now", "cured ahead before coat-2, now", "stack open"];
+    let want = [
+        "grit late",
+        "wipe missed",
+        "drips open in coat, now",
+        "cured ahead before coat-2, now",
+        "stack open",
+    ];
     check(begun, &want, Some("drips"));
 }
 
@@ -167,4 +172,25 @@ fn a_step_is_slower_with_the_camera_there() {
     let quarter = Ratio::share(crate::measure::Dec::parse("0.25").unwrap().0).unwrap();
     assert_eq!(with_camera(Seconds(7_200), quarter, Seconds(1_020)), Seconds(10_020));
     assert_eq!(with_camera(Seconds(7_200), Ratio::ZERO, Seconds::ZERO), Seconds(7_200));
+}
+
+#[test]
+fn the_bench_names_the_next_shot_and_what_is_about_to_be_too_late() {
+    let it = fixture(&format!("{PLAN}stretch Ana sand from 08:00 to 09:00 for trays"));
+    let mut shop = it.shop();
+    let idle = crate::timing::bench::look(&shop, it.end(), None);
+    assert_eq!((idle.shot, idle.closing.len()), (None, 1));
+    // The same, while the clock runs.
+    for stretch in &mut shop.stretches {
+        if let crate::journal::shop::Time::Span(span) = &mut stretch.time {
+            span.to = None;
+        }
+    }
+    let bench = crate::timing::bench::look(&shop, it.end(), None);
+    let shot = bench.shot.clone().unwrap();
+    assert_eq!((shot.what.as_str(), shot.take), ("grit", 1));
+    let closing = &bench.closing[0];
+    assert_eq!((closing.what.as_str(), closing.step.as_str(), closing.ends), ("wipe", "coat", false));
+    let text = serde_json::to_string(&bench).unwrap();
+    assert_eq!(serde_json::from_str::<crate::timing::bench::Bench>(&text).unwrap(), bench);
 }
