@@ -5,7 +5,7 @@ mod list;
 mod new_build;
 mod new_stage;
 
-pub use later::{LaterSheet, PlanSheet};
+pub use later::PlanSheet;
 pub use list::BuildsSheet;
 pub use new_build::NewBuildSheet;
 pub use new_stage::NewStageSheet;

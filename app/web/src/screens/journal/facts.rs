@@ -1,5 +1,6 @@
 //! What an entry says, fact by fact: on view as it stands, and version against version in its history.
 
+use crate::screens::film;
 use crate::{
     screens::{away, buying},
     shell::desk::View,
@@ -75,6 +76,9 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
         Body::Film(it_is) => it.film(it_is),
         Body::Step(it_is) => it.step(it_is),
         Body::Part(it_is) => it.part(it_is),
+        Body::Shot(it_is) => film::facts(view, it_is),
+        Body::Take(it_is) => film::take_facts(view, it_is),
+        Body::CardCopied(it_is) => vec![(Label::Of, bearer(view, Bearer::Build(it_is.build)))],
         Body::SeriesEnd(it_is) => vec![(Label::Of, bearer(view, Bearer::Build(it_is.build)))],
         Body::BuildState(it_is) => it.state(it_is),
         Body::Setting(setting) => vec![

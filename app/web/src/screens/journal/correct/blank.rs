@@ -1,5 +1,6 @@
 //! A new entry before anything is typed: what it is about, and what is likely.
 
+use super::shot;
 use crate::{screens::stock::thing::Thing, shell::desk::View};
 use benchslate_core::{
     journal::{
@@ -42,6 +43,7 @@ pub fn blank(view: &View, kind: Kind, of: Option<Id>, bearer: Option<Bearer>, no
         Kind::HandOver => HandOver { on, build, count: 0, how: HandedOver::Sold, income: None }.into(),
         Kind::Step => new_step(view, on, build).into(),
         Kind::Part => new_part(view, on, build).into(),
+        Kind::Shot => shot::blank(view, on, build).into(),
         Kind::Film => {
             Film { on, build, footage: None, finished: None, published: None, address: None }.into()
         }
@@ -80,6 +82,8 @@ pub fn blank(view: &View, kind: Kind, of: Option<Id>, bearer: Option<Bearer>, no
         | Kind::Retired
         | Kind::Same
         | Kind::SeriesEnd
+        | Kind::Take
+        | Kind::CardCopied
         | Kind::BuildState => return None,
     })
 }
