@@ -5,7 +5,7 @@
 
 use super::{
     Accepts, Refusal, Why, duration, fixed, limits,
-    number::{mixed, refuse_minus},
+    number::{self, mixed, refuse_minus},
     scan::Cursor,
 };
 use rust_decimal::Decimal;
@@ -95,6 +95,22 @@ pub fn minutes(text: &str) -> Result<u32, Refusal> {
     within(&cursor, i128::from(read.0 / 60), limits::MOST_SET_UP_MINUTES)
 }
 
+/// Reads how many real seconds at the camera one of footage takes.
+///
+/// # Errors
+/// Text that is no number, nought, or above [`limits::MOST_REAL_SECONDS`].
+pub fn real_seconds(text: &str) -> Result<Decimal, Refusal> {
+    let cursor = Cursor::new(text, Accepts::Amount)?;
+    let number = number::amount(text)?;
+    let most = Decimal::from(limits::MOST_REAL_SECONDS);
+    match number {
+        it if it.is_zero() => Err(cursor.refuse_whole(Why::Nought)),
+        it if it.is_sign_negative() => Err(cursor.refuse_whole(Why::Negative)),
+        it if it > most => Err(cursor.refuse_whole(Why::TooLarge { most })),
+        it => Ok(it),
+    }
+}
+
 /// Minutes and the seconds beside them, under sixty.
 fn beside(minutes: Option<i128>, seconds: &str) -> Result<i128, Why> {
     let seconds = seconds.parse::<i128>().ok().filter(|it| *it < 60).ok_or(Why::SecondsOver59)?;
@@ -176,6 +192,18 @@ mod tests {
                 ("", None),
             ],
         );
+    }
+
+    #[test]
+    fn real_seconds_as_a_tired_person_types_them() {
+        let read = |text: &str| real_seconds(text).ok().map(|it| it.normalize().to_string());
+        let table = [("3", Some("3")), ("2.5", Some("2.5")), ("2,5", Some("2.5")), ("100", Some("100"))];
+        for (text, want) in table {
+            assert_eq!(read(text).as_deref(), want, "{text}");
+        }
+        for text in ["0", "-3", "100.1", "three", "3 s", ""] {
+            assert_eq!(read(text), None, "{text}");
+        }
     }
 
     #[test]

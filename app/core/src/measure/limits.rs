@@ -25,6 +25,8 @@ pub const MOST_TAKES: u32 = 99;
 pub const MOST_TAKE_SECONDS: u32 = 3_600;
 /// Longest time to set up a shot, in minutes: a day.
 pub const MOST_SET_UP_MINUTES: u32 = 1_440;
+/// Most real seconds at the camera for one of footage.
+pub const MOST_REAL_SECONDS: u32 = 100;
 /// Longest name of a shot, in letters.
 pub const MOST_SHOT: usize = 120;
 /// Longest name of a clip, in letters.

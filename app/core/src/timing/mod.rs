@@ -14,6 +14,7 @@ pub mod builds;
 pub mod clocks;
 pub mod drying;
 pub mod estimates;
+pub mod filming;
 pub mod learning;
 pub mod likely;
 #[cfg(test)]

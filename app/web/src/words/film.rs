@@ -64,7 +64,7 @@ pub fn against_its_step() -> &'static str {
 
 /// The windows, in the order of the form.
 pub fn windows() -> [&'static str; 3] {
-    ["before", "while", "after"]
+    ["before", "during", "after"]
 }
 
 /// Under "Once only".
@@ -173,13 +173,13 @@ pub fn need(nice: bool) -> &'static str {
 
 /// When, against its step.
 pub fn at_step(window: usize, step: &str) -> String {
-    let words = ["before", "while", "after"];
+    let words = ["before", "during", "after"];
     format!("{} {step}", words.get(window).copied().unwrap_or_default())
 }
 
-/// How long it is to set up.
-pub fn set_up(minutes: u32) -> String {
-    format!("{minutes} min to set up")
+/// How long it is to set up; shorter where more stands beside it.
+pub fn set_up(minutes: u32, alone: bool) -> String {
+    if alone { format!("{minutes} min to set up") } else { format!("{minutes} min") }
 }
 
 /// How many takes of what length: `4 × 15 s`, `40 s`, `2 takes`.
@@ -391,4 +391,136 @@ pub fn shot_key_name(what: &str, take: u32) -> String {
 /// The choice of how long a second of footage takes.
 pub fn real_seconds() -> &'static str {
     "real seconds for one of footage"
+}
+
+/// The head of what filming costs.
+pub fn costs_title(build: &str) -> String {
+    format!("What filming costs, {build}")
+}
+
+/// What stands past the lower edge.
+pub fn costs_below() -> &'static str {
+    "more stages, and how it is reckoned"
+}
+
+/// A row: the film's side of the true cost.
+pub fn film_side() -> &'static str {
+    "The film\u{2019}s side of the true cost"
+}
+
+/// A row.
+pub fn film_hours() -> &'static str {
+    "Hours for the film alone"
+}
+
+/// A row.
+pub fn rolled() -> &'static str {
+    "Camera rolling while the piece was made"
+}
+
+/// A row.
+pub fn slowed() -> &'static str {
+    "Of that, slower for the camera"
+}
+
+/// Its working: `3 h 00 \u{d7} 0.25 \u{f7} 1.25`, in words.
+pub fn slowed_by(percent: &str) -> String {
+    format!("filming slows work by {percent} %; borne by the film")
+}
+
+/// Nobody has said by how much.
+pub fn not_said() -> &'static str {
+    "not said yet"
+}
+
+/// Under it.
+pub fn say_it_below() -> &'static str {
+    "type below by how much filming slows you"
+}
+
+/// Over the rows of stages.
+pub fn with_and_without() -> &'static str {
+    "With the camera and without, by the item"
+}
+
+/// Under a stage.
+pub fn pace(with: &str, filmed: usize, without: Option<&str>, unfilmed: usize) -> String {
+    let without = without.map(|it| format!("; {it} without ({unfilmed})")).unwrap_or_default();
+    format!("{with} filmed ({filmed}){without}")
+}
+
+/// Too few builds of a kind.
+pub fn too_few(needs: usize) -> String {
+    format!("needs {needs} builds each")
+}
+
+/// How much slower, or quicker.
+pub fn slower(percent: &str, quicker: bool) -> String {
+    if quicker { format!("{percent} % quicker") } else { format!("{percent} % slower") }
+}
+
+/// All stages together.
+pub fn together() -> &'static str {
+    "All together"
+}
+
+/// Its key.
+pub fn use_it(percent: &str) -> String {
+    format!("Reckon with {percent} %")
+}
+
+/// Under the key.
+pub fn as_you_work() -> &'static str {
+    "as your own builds say"
+}
+
+/// Nothing was filmed that could be compared.
+pub fn no_pace() -> &'static str {
+    "No stage has been filmed and not filmed often enough yet: three builds each. Until then it is asked."
+}
+
+/// Over what is still to shoot.
+pub fn still_to_shoot() -> &'static str {
+    "Still to shoot"
+}
+
+/// A row: what must be had.
+pub fn musts() -> &'static str {
+    "Set-ups and takes, must"
+}
+
+/// A row: what is nice to have.
+pub fn nices() -> &'static str {
+    "Nice to have"
+}
+
+/// Under it.
+pub fn reckoned(seconds: &str, common: bool) -> String {
+    let whose = if common { "common practice" } else { "as you set it" };
+    format!("{seconds} real seconds for one of footage, {whose}")
+}
+
+/// Over the fields.
+pub fn how_reckoned() -> &'static str {
+    "How it is reckoned, for the whole shop"
+}
+
+/// A field.
+pub fn slows_by() -> &'static str {
+    "Filming slows work by"
+}
+
+/// A field.
+pub fn seconds_for_one() -> &'static str {
+    "Real seconds for one"
+}
+
+/// The mark of a choice.
+pub fn set_kind() -> &'static str {
+    "set"
+}
+
+/// What was set.
+pub fn set_to(percent: &str) -> String {
+    format!("filming slows work by {percent} %")
 }

@@ -37,6 +37,14 @@ pub fn added(shop: &Shop, build: Id, day: Day) -> Map<Option<Id>, Added> {
     sums
 }
 
+/// The same, of the whole build.
+pub fn added_in_all(shop: &Shop, build: Id, day: Day) -> Added {
+    added(shop, build, day).iter().fold(Added::default(), |sum, (_, it)| Added {
+        must: sum.must.plus(it.must),
+        nice: sum.nice.plus(it.nice),
+    })
+}
+
 fn adds(shop: &Shop, it: &Listed, day: Day) -> Seconds {
     let Some(shot) = shop.shots.get(&it.shot).map(|it| &it.body) else { return Seconds::ZERO };
     let had = u32::try_from(it.takes.len()).unwrap_or(u32::MAX);

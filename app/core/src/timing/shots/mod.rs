@@ -13,7 +13,7 @@ mod along;
 #[cfg(test)]
 mod tests;
 
-pub use added::{Added, REAL_SECONDS, added, real_seconds, with_camera};
+pub use added::{Added, REAL_SECONDS, added, added_in_all, real_seconds, with_camera};
 pub use along::{Along, along};
 
 use crate::{

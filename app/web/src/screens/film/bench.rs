@@ -23,7 +23,7 @@ pub fn ShotKey(bench: Memo<Option<Bench>>) -> impl IntoView {
         shot.get().map(|it| {
             view! {
                 <Key
-                    class="half-more"
+                    class="next-shot"
                     label=words::shot_it().to_owned()
                     note=it.what.clone()
                     name=words::shot_key_name(&it.what, it.take)

@@ -81,7 +81,9 @@ fn shot(desk: Desk, row: Row, chosen: Memo<Option<Id>>, tapped: RwSignal<Option<
     let id = row.shot;
     let mine = Memo::new(move |_| chosen.get() == Some(id));
     let takes = row.takes;
-    let unfolded = move || mine.get().then(|| unfolded(desk, id, takes.clone()));
+    // Chosen because its turn has come it stays short; tapped it shows what there is of it.
+    let open = Memo::new(move |_| mine.get() && tapped.get() == Some(id));
+    let unfolded = move || open.get().then(|| unfolded(desk, id, takes.clone()));
     view! {
         <ShotRow text=row.text chosen=mine on_tap=Callback::new(move |()| tapped.set(Some(id)))>{unfolded}</ShotRow>
     }
@@ -125,6 +127,7 @@ fn beside(desk: Desk, build: Id, look: &Look) -> AnyView {
         <div class="beside-shots">
             <KeptRow text on_tap=Callback::new(move |()| acts::copied(desk, build))/>
             <RowLink label=words::the_film().to_owned() end=said leads=Leads::To(film.href())/>
+            <RowLink label=words::costs().to_owned() leads=Leads::To(Place::Filming(build).href())/>
             {cautions::way_to_all()}
         </div>
     }

@@ -137,7 +137,7 @@ fn planned(view: &View, shot: &kinds::Shot, it: &Listed) -> String {
             it.before.is_none() && matches!(it.standing, Standing::Open | Standing::Ahead | Standing::Waived)
         })
         .map(|step| words::at_step(window(shot), &step_name(view, step)));
-    let set_up = shot.set_up.map(words::set_up).unwrap_or_default();
+    let set_up = shot.set_up.map(|it| words::set_up(it, when.is_none())).unwrap_or_default();
     let much = match (set_up.is_empty(), words::takes_of(shot.takes, shot.seconds)) {
         (true, takes) => takes,
         (false, takes) => comma(&set_up, &takes),

@@ -2,6 +2,7 @@
 
 mod acts;
 mod bench;
+mod filming;
 mod list;
 mod look;
 mod slate;
@@ -19,6 +20,7 @@ pub fn sheet(place: Place) -> AnyView {
     match place {
         Place::Slate(shot) => view! { <slate::SlateSheet shot/> },
         Place::Take(take) => view! { <take::TakeSheet take/> },
+        Place::Filming(build) => view! { <filming::FilmingSheet of=build/> },
         _ => ().draw(),
     }
 }
