@@ -8,7 +8,10 @@ use benchslate_core::{
     fixture::fixture,
     journal::{
         Body, Change, Content, Id, Journal, Kind, On, Pen,
-        kinds::{BuyLine, Case, Cases, Cull, Extent, Film, Find, Link, Part, Retired, Same, SeriesEnd, Step},
+        kinds::{
+            BuyLine, CardCopied, Case, Cases, Cull, Extent, Film, Find, Link, Part, Retired, Same, SeriesEnd,
+            Step,
+        },
         line,
     },
     measure::{Dec, Unit, When},
@@ -92,7 +95,7 @@ fn lines() -> Vec<String> {
     let length = Some(Extent { amount: dec("23.75"), unit: Unit::Inch });
     let leg = "leg".to_owned();
     let part = Part { on, build: id(1), name: leg, count: 4, length, width: None, thickness: None, cut: 1 };
-    let bodies: [Body; 9] = [
+    let bodies: [Body; 10] = [
         cull.into(),
         find.into(),
         part.into(),
@@ -102,6 +105,7 @@ fn lines() -> Vec<String> {
         Step::blank(on, id(1), id(2)).into(),
         film.into(),
         buy.into(),
+        CardCopied { on, build: id(1) }.into(),
     ];
     let changes: Vec<Change> =
         (3..).zip(bodies).map(|(digit, body)| Change::write(id(digit), body)).collect();

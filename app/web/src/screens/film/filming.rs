@@ -23,7 +23,7 @@ use crate::{
         frame::Places,
         mark::LastMarkHere,
     },
-    words::{common, film as words, journal},
+    words::{film as words, journal},
 };
 use benchslate_core::{
     costing::{Books, OneSide, Part, Path, Rule},
