@@ -76,7 +76,7 @@ journey("once the length of the film is known, the edit is told by its minute", 
   await sheetOf(thumb, "Time");
   await thumb.misses("Edit, per finished minute");
   await sheetOf(thumb, "Film");
-  await thumb.tap(/^How long it became/);
+  await thumb.tap(/^The film/);
   await thumb.type("Film, minutes", "12.5");
   await thumb.type("Shot, minutes", "90");
   await thumb.tap("Keep");

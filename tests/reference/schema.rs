@@ -9,8 +9,8 @@ use benchslate_core::{
     journal::{
         Body, Change, Content, Id, Journal, Kind, On, Pen,
         kinds::{
-            BuyLine, Case, Cases, Cull, Extent, Film, Find, FreeDay, Link, Part, Resource, Retired, Same,
-            SeriesEnd, Step, Window,
+            BuyLine, CardCopied, Case, Cases, Cull, Extent, Film, Find, FreeDay, Link, Part, Resource,
+            Retired, Same, SeriesEnd, Step, Window,
         },
         line,
     },
@@ -100,7 +100,7 @@ fn lines() -> Vec<String> {
     let day = Day::parse("2026-12-05").unwrap();
     let free = FreeDay { on, person: id(1), day, last: Some(day.succ()), extra: vec![window] };
     let clamps = Resource { on, name: "long clamps".to_owned(), count: 6 };
-    let bodies: [Body; 11] = [
+    let bodies: [Body; 12] = [
         free.into(),
         clamps.into(),
         cull.into(),
@@ -112,6 +112,7 @@ fn lines() -> Vec<String> {
         Step::blank(on, id(1), id(2)).into(),
         film.into(),
         buy.into(),
+        CardCopied { on, build: id(1) }.into(),
     ];
     let changes: Vec<Change> =
         (3..).zip(bodies).map(|(digit, body)| Change::write(id(digit), body)).collect();

@@ -84,6 +84,26 @@ async function runningShop({ thumb, go }) {
   for (const [label, text] of Object.entries({ Part: "Slat", "How many": "24", Length: "19 3/8", Width: "1 1/4", Thickness: "1/2" })) await thumb.type(label, text);
   await thumb.tap("Keep");
   await thumb.kept("part");
+  await shots({ thumb, go, build });
+}
+
+/** A shot at a step, with a take, and one that can be had only once. */
+async function shots({ thumb, go, build }) {
+  await go(`add.step.${build}`);
+  await thumb.type("What is to be done", "Glue the panel");
+  await thumb.type("Usual", "2");
+  await thumb.tap("Keep");
+  await thumb.kept("Glue the panel");
+  for (const [what, once] of [["Glue squeezing out", true], ["Clamps going on", false]]) {
+    await go(`add.shot.${build}`);
+    await thumb.type("What is to be shot", what);
+    if (once) await thumb.tap(/^Once only/);
+    await thumb.tap("Keep");
+    await thumb.kept(what);
+  }
+  await go(`build.${build}.film`);
+  await thumb.tap(/^Shot it/);
+  await thumb.kept("take 1");
 }
 
 function sheets(text) {
@@ -103,7 +123,7 @@ function sheets(text) {
     "hours", "note", "no-home-yet", "expense",
     "stock", "salvage", "find", `find.${of("find")}`, `entry.${of("find")}`, "new-lot", `same.${of("item")}`, `lot.${of("lot")}`, `lot.${of("item")}`, `journal.${of("lot")}`, `chain.${of("lot")}`, `sort.${of("lot")}`, "stock-formula", "count", "stock-losses", "on-the-shelf", "buying", `add.shelf.${of("item")}`, "use", `use.${of("lot")}`, `return.${of("draw")}`,
     "plan", "shop", "journal.shop", "person", `person.${of("person")}`, "choices", "put-away", "cautions", `cautions.${of("lot")}`, "bring-in",
-    "year", "side-by-side", "tools", `tool.${of("tool")}`, `tool-life.${of("tool")}`, "months", `money.${build}`, `steps.${build}`, `what-if.${build}`, `price.${build}`, `add.step.${build}`, `parts.${build}`, `cuts.${build}`, `add.part.${build}`, `mix.${of("item")}`, `movement.${of("part")}`, `entry.${of("part")}`,
+    "year", "side-by-side", "tools", `tool.${of("tool")}`, `tool-life.${of("tool")}`, "months", `money.${build}`, `steps.${build}`, `what-if.${build}`, `price.${build}`, `add.step.${build}`, `add.shot.${build}`, `filming.${build}`, `take.${of("take")}`, `entry.${of("shot")}`, `entry.${of("take")}`, `parts.${build}`, `cuts.${build}`, `add.part.${build}`, `mix.${of("item")}`, `movement.${of("part")}`, `entry.${of("part")}`,
     "add.tool", `add.blade.${of("tool")}`, `add.tool_hours.${of("tool")}`, "add.monthly_cost", `add.income.${build}`, `add.made.${build}`,
     `add.hand_over.${build}`, `add.film.${build}`, `entry.${of("tool")}`, `entry.${of("income")}`,
     "files", `files.${build}`, `cards.${build}`, `print.${build}`,

@@ -14,6 +14,7 @@ use crate::{
         shop::Income,
     },
     measure::{Day, Dec, Quantity, Ratio, Seconds, fixed},
+    timing::filming,
 };
 use rustc_hash::FxHashMap;
 
@@ -167,8 +168,7 @@ fn by_income(incomes: &[Income]) -> FxHashMap<Id, Key> {
 
 /// By how much filming slows work down; nothing said: not at all.
 pub(crate) fn slow_down(shop: &Shop, last: Day) -> Ratio {
-    let text = shop.settings.on(SettingKey::SlowDown, last).and_then(|text| Dec::parse(text).ok());
-    text.and_then(|share| Ratio::share(share.0)).unwrap_or_default()
+    filming::set(shop, last).unwrap_or_default()
 }
 
 /// The sides of a stretch: of what was rolled, s ÷ (1 + s) is the film's.

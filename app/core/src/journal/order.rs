@@ -60,7 +60,10 @@ fn rank(body: &Body) -> u8 {
         | Body::BuyLine(_)
         | Body::Part(_)
         | Body::Resource(_)
-        | Body::FreeDay(_) => 9,
+        | Body::FreeDay(_)
+        | Body::Shot(_)
+        | Body::Take(_)
+        | Body::CardCopied(_) => 9,
         Body::BuildState(_) => 10,
     }
 }

@@ -19,6 +19,18 @@ pub const MOST_HOURS: i64 = 1_000_000;
 pub const MOST_PERCENT: i64 = 1_000;
 /// Most things in one whole number: items of a batch, a tool's blades.
 pub const MOST_THINGS: u32 = 1_000_000;
+/// Most takes of one shot.
+pub const MOST_TAKES: u32 = 99;
+/// Longest take of a shot as it is planned, in seconds: an hour.
+pub const MOST_TAKE_SECONDS: u32 = 3_600;
+/// Longest time to set up a shot, in minutes: a day.
+pub const MOST_SET_UP_MINUTES: u32 = 1_440;
+/// Most real seconds at the camera for one of footage.
+pub const MOST_REAL_SECONDS: u32 = 100;
+/// Longest name of a shot, in letters.
+pub const MOST_SHOT: usize = 120;
+/// Longest name of a clip, in letters.
+pub const MOST_CLIP: usize = 60;
 /// First year of a calendar day.
 pub const FIRST_YEAR: i32 = 1900;
 /// Last year of a calendar day.

@@ -8,7 +8,7 @@
 //! - what they are of: [`mod@unit`], [`board`], [`coverage`] (coats on an area), [`currency`],
 //!   [`region`] (a first guess at currency, measures and week);
 //! - time: [`day`], [`instant`], [`zone`] (a table that is passed in), [`clock_text`], [`duration`];
-//! - typed text: [`number`], [`marks`], [`duration`], [`clock_text`], [`day`], over the cursor `scan`;
+//! - typed text: [`number`], [`marks`], [`duration`], [`footage`], [`clock_text`], [`day`], over the cursor `scan`;
 //!   what isn't taken is a [`refusal`]: why, what would be, and where;
 //! - [`sums`]: small sums of the bench, a file each;
 //! - [`letters`]: large and small ones;
@@ -34,6 +34,7 @@ pub mod day;
 pub mod dec;
 pub mod duration;
 pub(crate) mod fixed;
+pub mod footage;
 pub mod fraction;
 pub mod instant;
 pub mod letters;

@@ -55,6 +55,8 @@ pub enum Why {
     NotWhole,
     /// Below zero, where it can't be.
     Negative,
+    /// Nought, where there must be something.
+    Nought,
     /// Above the limit of the field.
     TooLarge {
         /// The greatest that is taken.
@@ -119,6 +121,10 @@ pub enum Accepts {
     Whole,
     /// A length of work: `2 h 15`, `2:15`, `2.25`, `135 min`.
     Hours,
+    /// A length of footage: `40`, `40 s`, `1:30`.
+    Footage,
+    /// A time to set up: `15`, `15 min`, `1 h 15`.
+    SetUp,
     /// A time of day: `08:05`, `8.05`, `8 05 pm`.
     TimeOfDay,
     /// Free hours of a day: `18:00-21:00`, `9-13, 14-16`.

@@ -7,7 +7,8 @@ use super::clocks::Clock;
 use crate::{
     journal::{
         Shop,
-        shop::{Interval, Stretch},
+        kinds::Bearer,
+        shop::{Interval, Stretch, Take},
     },
     measure::{Instant, Seconds},
 };
@@ -60,7 +61,12 @@ fn last_act(shop: &Shop, stretch: &Stretch, now: Instant) -> Instant {
         .iter()
         .filter(|it| it.bearer == Some(stretch.bearer) || it.entry == Some(stretch.entry()));
     let photos = photos.map(|it| it.order.time);
-    acts.extend(draws.chain(notes).chain(photos).flatten());
+    let of_build = |take: &&Take| {
+        let build = shop.shots.get(&take.shot).map(|shot| Bearer::Build(shot.body.build));
+        build == Some(stretch.bearer)
+    };
+    let takes = shop.takes.iter().filter(of_build).map(|take| take.order.time);
+    acts.extend(draws.chain(notes).chain(photos).chain(takes).flatten());
     acts.into_iter().filter(|at| (from..=now).contains(at)).max().unwrap_or(from)
 }
 

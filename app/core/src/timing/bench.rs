@@ -8,6 +8,7 @@ use super::{
         UsualDraw, first_on_a_lot, last_at_work, last_beside, last_done, next_stages, offers_bearer,
         usual_draw,
     },
+    shots::{self, Before, Listed},
     worked,
 };
 use crate::{
@@ -25,6 +26,9 @@ pub const NEXT_KEYS: usize = 3;
 
 /// Things that dry in the record: it stays small.
 pub const MOST_DRYING: usize = 4;
+
+/// Shots about to be too late in the record.
+pub const MOST_CLOSING: usize = 2;
 
 /// What another build has had dry for so long is not told any more: it may be done, or forgotten.
 const TOLD_FOR: Seconds = Seconds(24 * 3600);
@@ -57,6 +61,37 @@ pub struct Bench {
     /// A glue-up or a coat of which nobody has said yet how long it dries.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub unsaid: Option<Unsaid>,
+    /// The shot that is to be taken next, while a clock runs.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub shot: Option<BenchShot>,
+    /// Shots that can be had once only and are too late after the next change of step. At most [`MOST_CLOSING`].
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub closing: Vec<BenchClosing>,
+}
+
+/// A shot in one tap.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct BenchShot {
+    /// The shot.
+    pub shot: Id,
+    /// What is to be shot.
+    pub what: String,
+    /// Which take it would be.
+    pub take: u32,
+}
+
+/// A shot that is about to be too late.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct BenchClosing {
+    /// The shot.
+    pub shot: Id,
+    /// What is to be shot.
+    pub what: String,
+    /// The step that it must come before.
+    pub step: String,
+    /// It must come before that step is over, and not before it begins.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub ends: bool,
 }
 
 /// Something that dries.
@@ -186,6 +221,10 @@ pub fn look(shop: &Shop, now: Instant, wish: Option<Bearer>) -> Bench {
     let done = bearer.and_then(|bearer| last_done(shop, bearer));
     let stage = clocks.last().map(|clock| clock.stage);
     let after = stage.or(done.as_ref().map(|done| done.stage));
+    let shots = match bearer {
+        Some(Bearer::Build(build)) => shots::listed(shop, build),
+        Some(Bearer::Lot(_) | Bearer::Shop) | None => Vec::new(),
+    };
     let next = match (after, bearer) {
         (None, Some(Bearer::Lot(_))) => first_on_a_lot(shop),
         (_, Some(Bearer::Build(build))) => {
@@ -207,6 +246,8 @@ pub fn look(shop: &Shop, now: Instant, wish: Option<Bearer>) -> Bench {
         last: done.and_then(|done| last(shop, &done.stretches, now)),
         drying: drying(shop, bearer, now),
         unsaid: bearer.and_then(|bearer| unsaid(shop, bearer, now)),
+        shot: stage.and_then(|_| next_shot(shop, &shots)),
+        closing: closing(shop, &shots),
         clocks: clocks.iter().filter_map(|clock| bench_clock(shop, clock)).collect(),
     }
 }
@@ -274,6 +315,27 @@ fn unsaid(shop: &Shop, bearer: Bearer, now: Instant) -> Option<Unsaid> {
     let Time::Span(Interval { to: Some(ended), .. }) = stretch.time else { return None };
     let stage = stage_named(shop, stretch.stage).name;
     Some(Unsaid { stretch: stretch.entry(), stage, ended: shop.zone.when(ended) })
+}
+
+fn next_shot(shop: &Shop, shots: &[Listed]) -> Option<BenchShot> {
+    let it = shots::next(shots)?;
+    Some(BenchShot { shot: it.shot, what: what(shop, it.shot), take: it.next_take() })
+}
+
+fn closing(shop: &Shop, shots: &[Listed]) -> Vec<BenchClosing> {
+    let step = |id: Id| shop.steps.get(&id).map(|it| it.body.title.clone()).unwrap_or_default();
+    let one = |it: &Listed| {
+        let (step, ends) = match it.before? {
+            Before::Begins(id) => (step(id), false),
+            Before::Ends(id) => (step(id), true),
+        };
+        Some(BenchClosing { shot: it.shot, what: what(shop, it.shot), step, ends })
+    };
+    shots.iter().filter(|it| it.closing).filter_map(one).take(MOST_CLOSING).collect()
+}
+
+fn what(shop: &Shop, shot: Id) -> String {
+    shop.shots.get(&shot).map(|it| it.body.what.clone()).unwrap_or_default()
 }
 
 fn usual(shop: &Shop, draw: UsualDraw) -> Option<Usual> {

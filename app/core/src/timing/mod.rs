@@ -15,10 +15,12 @@ pub mod builds;
 pub mod clocks;
 pub mod drying;
 pub mod estimates;
+pub mod filming;
 pub mod learning;
 pub mod likely;
 #[cfg(test)]
 mod listings;
+pub mod shots;
 pub mod steps;
 pub mod worked;
 

@@ -56,13 +56,15 @@ pub struct DryCell {
     /// `until 14:20`.
     pub note: String,
     pub href: String,
+    /// The note is in red: too late soon.
+    pub late: bool,
 }
 
 /// Two cells at most, each a link.
 #[component]
 pub fn DryStrip(#[prop(into)] name: Signal<String>, cells: Vec<DryCell>) -> impl IntoView {
     let cell = |cell: DryCell| {
-        view! { <a href=cell.href><span class="open">{cell.label}</span>" "<small>{cell.note}</small></a> }
+        view! { <a href=cell.href><span class="open">{cell.label}</span>" "<small class:red=cell.late>{cell.note}</small></a> }
     };
     view! {
         <section class="dry-strip" aria-label=move || name.get()>

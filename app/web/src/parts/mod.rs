@@ -29,6 +29,7 @@ pub mod scale;
 pub mod seg; // a set of one-of
 pub mod sheet; // sheet, head, read, hand
 pub mod shelf_row; // a lot or item on the shelf
+pub mod shot_row; // a planned shot: frame, takes, words
 pub mod slate; // running slate, two clocks, slim, next
 pub mod steel_rule; // fraction keys that add
 pub mod stick_fraction; // 19 3/8 as on a stick

@@ -2,6 +2,7 @@
 //! moments, files. Small functions over web-sys; no state of the shop.
 
 pub mod announce;
+pub mod awake;
 pub mod card;
 pub mod clock;
 pub mod download;

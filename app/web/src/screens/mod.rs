@@ -7,6 +7,7 @@ pub mod buying;
 pub mod cautions;
 pub mod cost;
 pub mod drying;
+pub mod film;
 pub mod first_amount;
 pub mod form_keys;
 pub mod hours;
@@ -124,6 +125,7 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Tool(id) => view! { <tools::ToolSheet tool=id/> },
         Place::ToolLife(id) => view! { <tools::LifeSheet tool=id/> },
         Place::Months => view! { <months::MonthsSheet/> },
+        Place::Slate(_) | Place::Take(_) | Place::Filming(_) => film::sheet(place),
         Place::Files(of) => view! { <out::FilesSheet of/> },
         Place::Out(id, way) => out::sheet(id, way),
     }
@@ -134,7 +136,7 @@ fn of_build(id: Id, tab: Tab) -> AnyView {
     match tab {
         Tab::Journal => view! { <journal::JournalSheet of=Bearer::Build(id)/> },
         Tab::Time => view! { <time::TimeSheet of=id/> },
-        Tab::Film => view! { <builds::LaterSheet of=id/> },
+        Tab::Film => view! { <film::FilmSheet of=id/> },
         Tab::Cost => view! { <cost::CostSheet of=id/> },
         Tab::Spent => view! { <cost::SpentSheet of=id/> },
     }

@@ -159,6 +159,12 @@ pub enum Place {
     ToolLife(Id),
     /// What the shop costs every month, and what hours bear of it.
     Months,
+    /// A shot, held before the camera.
+    Slate(Id),
+    /// A take: its clip, and whether it is a keeper.
+    Take(Id),
+    /// What filming a build costs.
+    Filming(Id),
     /// Tables for a spreadsheet, of one build where it is named.
     Files(Option<Id>),
     /// A build's figures on their way to others.
@@ -263,6 +269,9 @@ words! {
         Movement "movement",
         Tool "tool",
         ToolLife "tool-life",
+        Slate "slate",
+        Take "take",
+        Filming "filming",
     }
     either {
         Cautions "cautions",

@@ -19,6 +19,7 @@ pub fn title(kind: Kind) -> &'static str {
         Kind::Part => "New part",
         Kind::Resource => "There is a count of",
         Kind::FreeDay => "Day off, or more time",
+        Kind::Shot => "New shot",
         _ => "Nothing to add here",
     }
 }
@@ -48,6 +49,7 @@ pub fn note(kind: Kind) -> Option<&'static str> {
         Kind::Part => {
             "Finished size, length along the grain. A name and how many are enough; boards are planned by the length."
         }
+        Kind::Shot => super::film::a_name_is_enough(),
         Kind::Made => "Adds to what was finished before.",
         Kind::Step => {
             "Hours of each who is at it. Quick: one time in ten it is quicker; slow: one time in ten slower. What it usually takes is enough."

@@ -152,31 +152,6 @@ pub fn more_below(count: usize) -> String {
     format!("{count} builds in all")
 }
 
-/// A sheet of a later version: the film.
-pub fn film_title(title: &str) -> String {
-    format!("Film, {title}")
-}
-
-/// What will stand there.
-pub fn film_text() -> &'static str {
-    "Shots to get and takes taken will stand here. Camera time is kept with the hours already."
-}
-
-/// A key on the film's sheet.
-pub fn film_length() -> &'static str {
-    "How long it became"
-}
-
-/// Under it.
-pub fn film_length_note() -> &'static str {
-    "minutes shot, minutes out, where to see it"
-}
-
-/// What stands in place of them.
-pub fn not_drawn_yet() -> &'static str {
-    "Not drawn yet"
-}
-
 /// A stage of the maker's own.
 pub fn new_stage() -> &'static str {
     "New stage"

@@ -150,6 +150,9 @@ pub fn kind(kind: Kind) -> &'static str {
         Kind::Part => "part",
         Kind::Resource => "in the shop",
         Kind::FreeDay => "free time",
+        Kind::Shot => "shot",
+        Kind::Take => "take",
+        Kind::CardCopied => "card",
         Kind::SeriesEnd => "end of the run",
         Kind::BuildState => "build",
         Kind::Drying => "dries",
@@ -346,6 +349,7 @@ pub fn setting(key: SettingKey) -> &'static str {
         SettingKey::BothKey => "how \u{201c}both\u{201d} is shared",
         SettingKey::SlowDown => "filming slows work by",
         SettingKey::StockFormula => "stock is drawn by",
+        SettingKey::ShootingSeconds => super::film::real_seconds(),
         SettingKey::SmallestFraction => super::shop::smallest_fraction(),
     }
 }

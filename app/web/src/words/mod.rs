@@ -20,6 +20,7 @@ pub mod exchange;
 pub mod expense;
 pub mod failure;
 pub mod files;
+pub mod film;
 pub mod finds;
 pub mod free;
 pub mod gaps;

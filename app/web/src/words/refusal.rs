@@ -18,6 +18,8 @@ pub fn accepted(accepts: Accepts) -> &'static str {
         Accepts::Amount => "Type an amount as 12, 12.50 or 12,50.",
         Accepts::Percent => "Type hundredths as 13 or 12.5 %.",
         Accepts::Whole => "Type a whole number, as 24.",
+        Accepts::Footage => "Type it as 40, 40 s or 1:30.",
+        Accepts::SetUp => "Type minutes as 15, or 1 h 15.",
         Accepts::Hours => "Type hours as 2 h 15, 2:15, 2.25 or 135 min.",
         Accepts::TimeOfDay => "Type a time as 08:05, 8.05 or 8 05 pm.",
         Accepts::FreeHours => "Type free hours as 18:00-21:00, or 9-13, 14-16.",
@@ -62,6 +64,7 @@ fn whole(why: Why) -> Option<String> {
         | Why::FractionOverOne
         | Why::NotWhole
         | Why::Negative
+        | Why::Nought
         | Why::TooLarge { .. }
         | Why::TooFine { .. }
         | Why::UnknownUnit
@@ -89,6 +92,7 @@ fn stopped(why: Why) -> String {
         Why::FractionOverOne => "Beside a whole number a fraction is less than one.".to_owned(),
         Why::NotWhole => "Things come whole here.".to_owned(),
         Why::Negative => "It can't be less than 0.".to_owned(),
+        Why::Nought => "It can't be 0.".to_owned(),
         Why::TooLarge { most } => format!("Larger than this field goes: at most {}.", most.normalize()),
         Why::TooFine { most } => format!("Finer than is kept: at most {most} digits after the point."),
         Why::UnknownUnit => "That is no unit known here.".to_owned(),

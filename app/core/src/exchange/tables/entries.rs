@@ -170,7 +170,10 @@ fn said<'a>(from: Sources<'a>, entry: Id, body: &'a Body) -> Line<'a> {
         | Body::Find(_)
         | Body::Part(_)
         | Body::Resource(_)
-        | Body::FreeDay(_) => thing(names, body),
+        | Body::FreeDay(_)
+        | Body::Shot(_)
+        | Body::Take(_)
+        | Body::CardCopied(_) => thing(names, body),
     }
 }
 
@@ -264,6 +267,13 @@ fn thing<'a>(names: Names<'a>, body: &Body) -> Line<'a> {
             let note = if it.extra.is_empty() { "off" } else { "extra" };
             Line { person: names.person(it.person), note: note.to_owned(), ..plain(&it.day.to_string()) }
         }
+        Body::Shot(it) => Line { what: it.what.clone(), ..built(it.build) },
+        Body::Take(it) => {
+            let note = it.clip.clone().unwrap_or_default();
+            let Some(shot) = names.0.shots.get(&it.shot) else { return Line { note, ..Line::default() } };
+            Line { what: shot.body.what.clone(), note, ..built(shot.body.build) }
+        }
+        Body::CardCopied(it) => built(it.build),
         Body::Stretch(_)
         | Body::Draw(_)
         | Body::Expense(_)

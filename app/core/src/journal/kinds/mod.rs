@@ -10,6 +10,7 @@ mod build;
 mod build_state;
 mod buy_line;
 mod by_product;
+mod card_copied;
 mod cull;
 mod draw;
 mod drying;
@@ -34,10 +35,12 @@ mod same;
 mod series_end;
 mod setting;
 mod shelf;
+mod shot;
 mod sort;
 mod stage;
 mod step;
 mod stretch;
+mod take;
 mod tool;
 mod tool_hours;
 mod trip;
@@ -49,6 +52,7 @@ pub use build::Build;
 pub use build_state::{BuildState, Frozen, State, StoredParts};
 pub use buy_line::BuyLine;
 pub use by_product::ByProduct;
+pub use card_copied::CardCopied;
 pub use cull::Cull;
 pub use draw::Draw;
 pub use drying::Drying;
@@ -73,10 +77,12 @@ pub use same::Same;
 pub use series_end::SeriesEnd;
 pub use setting::{Setting, SettingKey};
 pub use shelf::{Shelf, ShelfState};
+pub use shot::{Shot, ShotWindow};
 pub use sort::{Link, Sort};
 pub use stage::{Role, Stage};
 pub use step::{After, Need, Step};
 pub use stretch::{Span, Stretch};
+pub use take::Take;
 pub use tool::{Duty, LifeLeft, Tool, ToolFrom};
 pub use tool_hours::ToolHours;
 pub use trip::{Share, Trip};
@@ -173,4 +179,7 @@ kinds! {
     Part "part" "So many like pieces of a build."
     Resource "resource" "What there is a count of, and steps take."
     FreeDay "free_day" "A day that is not as its weekday says."
+    Shot "shot" "A planned piece of footage."
+    Take "take" "One try at a shot."
+    CardCopied "card_copied" "The camera's card was copied."
 }

@@ -34,6 +34,8 @@ pub enum SettingKey {
     BothKey,
     /// By how much filming slows work down, as a share: `0.25`.
     SlowDown,
+    /// Real seconds that a second of footage takes at the camera: `3`.
+    ShootingSeconds,
     /// How stock of items is drawn: `moving_average`, `first_in_first_out`; none: the former.
     StockFormula,
     /// What the finest mark that the maker reads stands under: `16`.

@@ -50,6 +50,8 @@ impl Shop {
         self.dryings.retain(|it| it.order.entry != entry);
         self.photos.retain(|it| it.order.entry != entry);
         self.buy_lines.retain(|it| it.order.entry != entry);
+        self.takes.retain(|it| it.order.entry != entry);
+        self.cards.retain(|it| it.order.entry != entry);
         self.odd.retain(|(of, _)| *of != entry);
     }
 
@@ -67,6 +69,8 @@ impl Shop {
             Body::Drying(_) => into_place(&mut self.dryings, |it| it.order),
             Body::Photo(_) => into_place(&mut self.photos, |it| it.order),
             Body::BuyLine(_) => into_place(&mut self.buy_lines, |it| it.order),
+            Body::Take(_) => into_place(&mut self.takes, |it| it.order),
+            Body::CardCopied(_) => into_place(&mut self.cards, |it| it.order),
             Body::Lot(_)
             | Body::Find(_)
             | Body::Person(_)
@@ -91,7 +95,8 @@ impl Shop {
             | Body::Step(_)
             | Body::Part(_)
             | Body::Resource(_)
-            | Body::FreeDay(_) => {}
+            | Body::FreeDay(_)
+            | Body::Shot(_) => {}
         }
     }
 }
@@ -119,7 +124,9 @@ fn stands_alone(journal: &Journal, entry: Id) -> bool {
             | Body::Note(_)
             | Body::Drying(_)
             | Body::Photo(_)
-            | Body::BuyLine(_) => true,
+            | Body::BuyLine(_)
+            | Body::Take(_)
+            | Body::CardCopied(_) => true,
             // A line of a receipt takes from the other lines.
             Body::Expense(it) => it.receipt.is_none(),
             Body::Lot(_)
@@ -146,7 +153,8 @@ fn stands_alone(journal: &Journal, entry: Id) -> bool {
             | Body::Step(_)
             | Body::Part(_)
             | Body::Resource(_)
-            | Body::FreeDay(_) => false,
+            | Body::FreeDay(_)
+            | Body::Shot(_) => false,
         },
     })
 }

@@ -15,6 +15,7 @@ mod parts;
 mod receipts;
 mod runs;
 mod same;
+mod shots;
 mod sorted;
 mod steps;
 mod stock;
@@ -35,6 +36,7 @@ pub use odd::{Field, Odd};
 pub use parts::{FRACTIONS, Part, Section};
 pub use receipts::{Receipt, Shared};
 pub use same::Merged;
+pub use shots::{CardCopied, Shot, Take};
 pub use sorted::{Cull, Sort};
 pub use steps::Step;
 pub use stock::{Draw, Item, Lot, NewStock};
@@ -117,6 +119,12 @@ pub struct Shop {
     pub resources: Map<Id, Resource>,
     /// Days that are not as their weekday says.
     pub free_days: Vec<FreeDay>,
+    /// Planned pieces of footage.
+    pub shots: Map<Id, Shot>,
+    /// Tries at them.
+    pub takes: Vec<Take>,
+    /// When the camera's card was copied.
+    pub cards: Vec<CardCopied>,
     /// Lines of parts lists.
     pub parts: Map<Id, Part>,
     /// Runs of which no more will be made: when that was said, and one of their builds.
@@ -238,7 +246,10 @@ impl Shop {
             | Body::BuyLine(_)
             | Body::Part(_)
             | Body::Resource(_)
-            | Body::FreeDay(_) => later.push((order, body)),
+            | Body::FreeDay(_)
+            | Body::Shot(_)
+            | Body::Take(_)
+            | Body::CardCopied(_) => later.push((order, body)),
         }
     }
 
@@ -296,6 +307,11 @@ impl Shop {
                 self.resources.insert(entry, Resource::read(order, it));
             }
             Body::FreeDay(it) => self.free_days.push(FreeDay::read(order, it)),
+            Body::Shot(it) => {
+                self.shots.insert(entry, Shot { order, body: it.clone() });
+            }
+            Body::Take(it) => self.takes.push(Take::read(order, it)),
+            Body::CardCopied(it) => self.cards.push(CardCopied { order, build: it.build }),
             Body::SeriesEnd(it) => self.series_ends.push((order, it.build)),
             Body::Retired(it) if it.back => {
                 self.retired.remove(&it.what);

@@ -87,6 +87,9 @@ pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<
         }
         Body::FreeDay(it) => [lost_in(&shop.people, Some(it.person)), None, None],
         Body::Part(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
+        Body::Shot(it) => [lost_in(&shop.builds, Some(it.build)), lost_in(&shop.steps, it.step), None],
+        Body::Take(it) => [lost_in(&shop.shots, Some(it.shot)), None, None],
+        Body::CardCopied(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::SeriesEnd(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::BuildState(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::Retired(it) => [(!shop.stands(it.what)).then_some(it.what), None, None],

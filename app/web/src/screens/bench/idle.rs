@@ -14,6 +14,7 @@ use crate::{
     },
     screens::{
         drying::{OfferDrawn, OfferKeys, drying_facts, offered, unsaid_row},
+        film,
         trouble::{TroubleKeys, Troubles},
     },
     shell::{Desk, Go, Place, frame::Places, mark::LastMarkHere},
@@ -133,6 +134,7 @@ fn facts(desk: Desk, bench: Memo<Option<Bench>>, away: bool) -> AnyView {
         }],
     };
     facts.extend(bench.beside.as_ref().map(|last| done(desk, last)));
+    facts.extend(film::closing_facts(&bench));
     facts.extend(drying_facts(desk, &bench, away));
     let low = super::low::facts(desk);
     let to_buy = super::low::to_buy(desk, !low.is_empty());

@@ -12,6 +12,7 @@ use crate::{
     },
     screens::{
         drying::DryingNow,
+        film::ShotKey,
         trouble::{TroubleKeys, Troubles, offered},
     },
     shell::{Desk, Go, Place, frame::Places, mark::LastMarkHere},
@@ -161,6 +162,7 @@ pub fn Acts(bench: Memo<Option<Bench>>) -> impl IntoView {
                 on_tap=Callback::new(camera)
             />
             <super::usual::UsualKey bench/>
+            <ShotKey bench/>
             <KeyLink
                 label=words::other().to_owned()
                 note=words::use_stock().to_owned()

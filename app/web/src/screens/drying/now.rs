@@ -9,6 +9,7 @@ use crate::{
         facts::Fact,
         sum_row::Leads,
     },
+    screens::film,
     shell::{Desk, Place},
     words::{bench, drying as words, journal},
 };
@@ -33,13 +34,16 @@ pub fn DryingNow(bench: Memo<Option<Bench>>) -> impl IntoView {
 
 fn cells(desk: Desk, bench: Memo<Option<Bench>>) -> Vec<DryCell> {
     let now = desk.minute();
+    // What can't be shot any more after the change-over comes before all that waits.
+    let closing = bench.read().as_ref().and_then(|bench| bench.closing.first()).map(film::closing_cell);
     let asked = offer::unsaid(bench).map(|it| DryCell {
         label: words::how_long().to_owned(),
         note: desk.read(|view| journal::comma(&it.stage, &near(view, it.ended.instant, now))),
         href: Place::Drying(it.stretch).href(),
+        late: false,
     });
     let drying = bench.read().as_ref().map(|bench| bench.drying.clone()).unwrap_or_default();
-    let room = CELLS - usize::from(asked.is_some());
+    let room = CELLS.saturating_sub(usize::from(asked.is_some()) + usize::from(closing.is_some()));
     let more = drying.len().saturating_sub(room);
     let shown = drying.iter().take(room).enumerate().map(|(at, it)| {
         let mut note = when(desk, it, now);
@@ -47,9 +51,9 @@ fn cells(desk: Desk, bench: Memo<Option<Bench>>) -> Vec<DryCell> {
             note = journal::comma(&note, &words::and_more(more));
         }
         let label = if it.is_dry(now) { words::is_dry(&it.stage) } else { words::dries(&it.stage) };
-        DryCell { label, note, href: Place::Entry(it.entry).href() }
+        DryCell { label, note, href: Place::Entry(it.entry).href(), late: false }
     });
-    asked.into_iter().chain(shown).collect()
+    closing.into_iter().chain(asked).chain(shown).take(CELLS).collect()
 }
 
 /// `until 14:20`, `since Mon 23 Nov, 11:20`; the build where it is another one.

@@ -2,6 +2,7 @@
 
 use super::{correct, facts, history, line, sheet::bring_back};
 use crate::dom::prelude::*;
+use crate::words::film;
 use crate::{
     parts::{
         facts::{Fact, Facts},
@@ -132,6 +133,9 @@ fn build_of(view: &View, entry: Id) -> Option<Id> {
         Body::Film(it) => Bearer::Build(it.build),
         Body::Step(it) => Bearer::Build(it.build),
         Body::Part(it) => Bearer::Build(it.build),
+        Body::Shot(it) => Bearer::Build(it.build),
+        Body::Take(it) => Bearer::Build(view.shop.shots.get(&it.shot)?.body.build),
+        Body::CardCopied(it) => Bearer::Build(it.build),
         Body::SeriesEnd(it) => Bearer::Build(it.build),
         Body::BuildState(it) => Bearer::Build(it.build),
         Body::Income(it) => it.shares.first()?.bearer,
@@ -331,6 +335,9 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
             }
             _ => None,
         },
+        Kind::Shot | Kind::Take | Kind::CardCopied => build_of(view, entry).map(|build| {
+            (film::the_shots(), film::all_that_is_to_shoot(), Place::Build(build, crate::shell::Tab::Film))
+        }),
         Kind::Tool => Some((words::the_tool(), words::worth_there(), Place::Tool(entry))),
         Kind::MonthlyCost => Some((words::the_months(), words::borne_there(), Place::Months)),
         Kind::Find => Some((finds::find(), finds::worth_it(), Place::Find(entry))),

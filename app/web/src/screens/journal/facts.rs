@@ -1,5 +1,6 @@
 //! What an entry says, fact by fact: on view as it stands, and version against version in its history.
 
+use crate::screens::film;
 use crate::{
     screens::{away, buying},
     shell::desk::View,
@@ -79,6 +80,9 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
             vec![(Label::Name, it_is.name.clone()), (Label::HowMany, it_is.count.to_string())]
         }
         Body::FreeDay(it_is) => it.free_day(it_is),
+        Body::Shot(it_is) => film::facts(view, it_is),
+        Body::Take(it_is) => film::take_facts(view, it_is),
+        Body::CardCopied(it_is) => vec![(Label::Of, bearer(view, Bearer::Build(it_is.build)))],
         Body::SeriesEnd(it_is) => vec![(Label::Of, bearer(view, Bearer::Build(it_is.build)))],
         Body::BuildState(it_is) => it.state(it_is),
         Body::Setting(setting) => vec![

@@ -2,6 +2,7 @@
 
 use super::facts;
 use super::running_facts;
+use crate::words::film;
 use crate::words::income;
 use crate::{
     screens::{
@@ -201,6 +202,16 @@ fn said(view: &View, entry: Id) -> Said {
             Said { under, ..plain(facts::person(view, it.person)) }
         }
         Body::SeriesEnd(it) => plain(facts::bearer(view, Bearer::Build(it.build))),
+        Body::Shot(it) => {
+            let under = it.waived.map(|_| film::waived().to_owned()).into_iter().collect();
+            Said { under, ..plain(it.what.clone()) }
+        }
+        Body::Take(it) => {
+            let under = vec![film::clip_and_keeper(it.clip.as_deref().unwrap_or_default(), it.keep)];
+            let under = under.into_iter().filter(|text| !text.is_empty()).collect();
+            Said { under, ..plain(crate::screens::film::what(view, it.shot)) }
+        }
+        Body::CardCopied(_) => plain(film::is_copied().to_owned()),
         Body::BuildState(it) => plain(income::state(it.state).to_owned()),
         Body::Retired(it) => Said {
             kind: crate::words::away::said(it.back).to_owned(),

@@ -29,6 +29,7 @@ fn said(view: &View, it: &Setting) -> Option<String> {
         SettingKey::Units => Some(units(it.value == "inch").to_owned()),
         SettingKey::KwhPrice => Some(view.tongue.money(Dec::parse(&it.value).ok()?.money()?)),
         SettingKey::SlowDown => Some(percent(&view.tongue.number(&Dec::parse(&it.value).ok()?.hundredths()))),
+        SettingKey::ShootingSeconds => Some(view.tongue.number(&it.value)),
         SettingKey::StockFormula => Some(formula(Formula::from_code(&it.value)).to_owned()),
         SettingKey::Currency
         | SettingKey::Zone

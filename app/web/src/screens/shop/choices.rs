@@ -341,6 +341,7 @@ fn label(key: SettingKey) -> &'static str {
         | SettingKey::NormalFilmHours
         | SettingKey::BothKey
         | SettingKey::SlowDown
+        | SettingKey::ShootingSeconds
         | SettingKey::StockFormula => crate::words::journal::setting(key),
     }
 }

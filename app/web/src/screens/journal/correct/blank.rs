@@ -1,5 +1,6 @@
 //! A new entry before anything is typed: what it is about, and what is likely.
 
+use super::shot;
 use crate::{screens::stock::thing::Thing, shell::desk::View};
 use benchslate_core::{
     journal::{
@@ -49,6 +50,7 @@ pub fn blank(view: &View, kind: Kind, of: Option<Id>, bearer: Option<Bearer>, no
             let person = known.or_else(|| view.shop.people.keys().next().copied()).unwrap_or_else(nobody);
             FreeDay { on, person, day: today, last: None, extra: Vec::new() }.into()
         }
+        Kind::Shot => shot::blank(view, on, build).into(),
         Kind::Film => {
             Film { on, build, footage: None, finished: None, published: None, address: None }.into()
         }
@@ -87,6 +89,8 @@ pub fn blank(view: &View, kind: Kind, of: Option<Id>, bearer: Option<Bearer>, no
         | Kind::Retired
         | Kind::Same
         | Kind::SeriesEnd
+        | Kind::Take
+        | Kind::CardCopied
         | Kind::BuildState => return None,
     })
 }

@@ -14,6 +14,7 @@ mod looks;
 mod paid;
 mod part;
 mod rows;
+mod shot;
 mod sorted;
 mod step;
 mod stock;
@@ -44,7 +45,7 @@ use crate::{
 use benchslate_core::{
     journal::{
         Body, Id, On,
-        kinds::{Bearer, SeriesEnd, Side, Stretch},
+        kinds::{Bearer, CardCopied, SeriesEnd, Side, Stretch},
     },
     measure::{Dec, Unit, day, duration, marks, number},
 };
@@ -115,6 +116,9 @@ pub fn fill(view: &View, body: &Body) -> Option<Vec<(String, String)>> {
         Body::Part(it) => part::fill(it),
         Body::Resource(it) => free::fill_resource(it),
         Body::FreeDay(it) => free::fill_day(view, it),
+        Body::Shot(it) => shot::fill(it),
+        Body::Take(it) => shot::fill_take(it),
+        Body::CardCopied(_) => Vec::new(),
         Body::SeriesEnd(it) => vec![("build", it.build.to_string())],
         Body::Receipt(it) => paid::fill_receipt(it),
         Body::ByProduct(it) => paid::fill_by_product(it),
@@ -139,6 +143,9 @@ fn with_day(view: &View, body: &Body, mut filled: Vec<(String, String)>) -> Vec<
 pub fn draw(desk: Desk, form: Form, body: &Body) -> AnyView {
     if let Body::Stretch(_) = body {
         return fields::draw(desk, form, Signal::stored(Defaults::default()), false);
+    }
+    if let Body::Shot(shot) = body {
+        return shot::draw(desk, form, shot.build);
     }
     let (specs, side) = specs(body);
     let in_money = specs.iter().any(|(_, _, how)| *how == How::Money);
@@ -222,6 +229,9 @@ fn specs(body: &Body) -> (Vec<Spec>, bool) {
         Body::Part(_) => (part::PART.to_vec(), false),
         Body::Resource(_) => (free::RESOURCE.to_vec(), false),
         Body::FreeDay(_) => (free::DAY_OFF.to_vec(), false),
+        Body::Take(_) => (shot::TAKE.to_vec(), false),
+        Body::CardCopied(_) => (vec![(DAY, Label::Day, How::Day)], false),
+        Body::Shot(_) => (Vec::new(), false),
         Body::SeriesEnd(_) => (items::SERIES_END.to_vec(), false),
         Body::Stretch(_) | Body::Setting(_) | Body::Retired(_) | Body::Same(_) => (Vec::new(), false),
     }
@@ -248,6 +258,9 @@ pub fn read(desk: Desk, form: Form, entry: Id, before: &Body) -> Option<Body> {
             Body::Part(it) => part::part(&typed, it).into(),
             Body::Resource(it) => free::resource(&typed, it).into(),
             Body::FreeDay(it) => free::day(&typed, it).into(),
+            Body::Shot(it) => shot::shot(&typed, it).into(),
+            Body::Take(it) => shot::take(&typed, it).into(),
+            Body::CardCopied(it) => CardCopied { on: typed.on(it.on), ..it.clone() }.into(),
             Body::SeriesEnd(it) => {
                 let build = typed.chosen("build").unwrap_or(it.build);
                 SeriesEnd { on: typed.on(it.on), build }.into()
