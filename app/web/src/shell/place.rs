@@ -131,6 +131,8 @@ pub enum Place {
     Steps(Id),
     /// How long a step takes.
     HowLong(Id),
+    /// What was planned for a build beside what became of it.
+    Against(Id),
     /// Another rate, price, number of pieces: what then.
     WhatIf(Id),
     /// What to ask for a piece.
@@ -249,6 +251,7 @@ words! {
         Money "money",
         Steps "steps",
         HowLong "how-long",
+        Against "against",
         WhatIf "what-if",
         Price "price",
         Parts "parts",
@@ -372,6 +375,7 @@ mod tests {
             Place::Year,
             Place::SideBySide,
             Place::WhatIf(id),
+            Place::Against(id),
             Place::Price(id),
             Place::Entry(id),
             Place::Hours,

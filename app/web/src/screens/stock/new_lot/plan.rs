@@ -2,7 +2,7 @@
 
 use super::super::{form::Form, tax, thing};
 use crate::{
-    screens::{first_amount, journal::correct::trip},
+    screens::{abroad, first_amount, journal::correct::trip},
     shell::desk::View,
     words::{lots as words, refusal},
 };
@@ -327,7 +327,7 @@ impl Reader<'_> {
             shares: trip::with_lot(self.form, Bearer::Lot(lot_id), self.loud),
         });
         let lot = Lot {
-            abroad: None,
+            abroad: (self.loud && paid.is_some()).then(|| abroad::read(self.form)).flatten(),
             on: at,
             item: known.or_else(|| new_item.is_some().then_some(item_id)),
             name: if by_item { String::new() } else { name.to_owned() },
