@@ -181,9 +181,9 @@ fn planned(text: &mut String, shop: &Shop, books: &Books) {
         let hours = against.hours().map_or("-".into(), |it| {
             [it.actual, it.planned].map(|it| it.in_hours().shown_to(4)).join(" of ")
         });
-        let money = against.materials().map_or("-".into(), |it| {
-            format!("{} of {}", it.actual.shown(2), it.planned.shown(2))
-        });
+        let money = against
+            .materials()
+            .map_or("-".into(), |it| format!("{} of {}", it.actual.shown(2), it.planned.shown(2)));
         let _ = writeln!(text, "outlook {}", said(Some(&cost.outlook)));
         let _ = writeln!(text, "hours {hours}, materials {money}, above {}", said(cost.above.as_ref()));
         let (left, all) = shop.pieces_of(*build);

@@ -9,7 +9,7 @@ pub fn money_of(title: &str) -> String {
 
 /// What stands past the lower edge.
 pub fn below() -> &'static str {
-    "what arrived, the pieces"
+    "what arrived, the plan, the pieces"
 }
 
 /// The keys, read aloud.
