@@ -146,6 +146,23 @@ journey("saved by source and by species, adding up, a missing price said", async
   await thumb.sees(/No price/i);
   await thumb.tap("species", "by");
   await thumb.page.getByRole("img", { name: /oak 130\.00; elm 50\.00/ }).waitFor();
-  await thumb.tap(/oak boards/);
-  await thumb.sheet("oak boards");
+  // A group opens to its lots, a lot to what it was measured against, that to its lines; and back up again.
+  await thumb.tap("source", "by");
+  await thumb.tap(/^church/);
+  await thumb.sheet("church, in all salvage");
+  await thumb.tap(/^Oak boards\s*130\.00/);
+  await thumb.sheet("Oak boards, in all salvage");
+  await thumb.tap(/^Bought instead.*140\.00/);
+  await thumb.sheet("Bought instead, in all salvage");
+  await thumb.sees(/20 bd ft ×\s7\.00/);
+  await thumb.tap(/^Fold back/, "Cost keys");
+  await thumb.sheet("Oak boards, in all salvage");
+  await thumb.tap(/^Fold back/, "Cost keys");
+  await thumb.tap(/^Fold back/, "Cost keys");
+  await thumb.tap(/^Fold back/, "Cost keys");
+  await thumb.sheet("What salvage saved");
+  await go("salvage");
+  await thumb.tap(/paid an hour/);
+  await thumb.tap(/^church/);
+  await thumb.sheet("church, in all salvage");
 });

@@ -47,6 +47,7 @@ journey("10 good of 12 at 600 with 10 % usual spoilage cost 56.00 each; sold, gi
   await thumb.tap("Keep");
   await thumb.kept("made 10 good, 2 spoiled");
   await thumb.key(/^One good piece\s*56\.00/).waitFor();
+  await thumb.tap(/^Pieces 10 good/);
   await thumb.sees("Lost to spoilage");
   await thumb.sees("40.00");
   await thumb.tap(/^Money in/);
@@ -55,6 +56,7 @@ journey("10 good of 12 at 600 with 10 % usual spoilage cost 56.00 each; sold, gi
   await thumb.kept("income sale");
   await handOver(thumb, "7", "sold");
   await handOver(thumb, "1", "given");
+  await thumb.tap(/^Pieces 10 good, 2 still here/);
   await thumb.sees(/Profit on sold\s*560\.00 net − cost of 7\s*168\.00/);
   await thumb.sees(/Given, at cost\s*1 of them\s*56\.00/);
   await thumb.sees(/Left, at cost\s*2 of them\s*112\.00/);
@@ -104,6 +106,7 @@ journey("a jig's hours go over the run that is planned", async (walk) => {
   await thumb.type("Good", "10");
   await thumb.tap("Keep");
   await thumb.kept("made 10 good");
+  await thumb.tap(/^Jigs, templates, design\s*150\.00/);
   await thumb.sees(/In all\s*over 30, 5\.00 each\s*150\.00/);
   await thumb.sees(/Borne here\s*50\.00/);
   await thumb.sees(/Still to be borne\s*100\.00/);

@@ -1,6 +1,6 @@
 // A parts list: written down, planned on boards, cut and ticked while the clock runs; and what a tired person types.
 import assert from "node:assert/strict";
-import { openBuild, startBuild, startStage } from "./lib/acts.mjs";
+import { addLot, openBuild, startBuild, startStage } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
 
 async function partsOf(thumb, go, title) {
@@ -116,4 +116,41 @@ journey("a panel moves with its moisture by its wood, and only from 6 to 14 %", 
   await thumb.kept("Top, moving");
   await openBuild(thumb, "Table");
   await thumb.sees(/white oak, quarter sawn/);
+});
+
+journey("a lot of timber moves by its wood too, and what is left of it weighs; parts are on the way to its use", async ({ page, thumb, go }) => {
+  await startBuild(thumb, "Table");
+  await addLot(thumb, { origin: "salvaged" }, {
+    "what, or from where": "black walnut", "rough quantity": "10", paid: "20", "usable, as you expect": "100",
+  });
+  await thumb.place("Stock");
+  await thumb.tap(/^black walnut/);
+  const lot = new URL(page.url()).searchParams.get("at").split(".")[1];
+  await thumb.tap(/^How it moves/);
+  await thumb.sheet("black walnut, moving");
+  // Its wood is known by its name.
+  await thumb.type("Moisture now", "12");
+  await thumb.type("Where it will stand", "8");
+  for (const [typed, says] of [["", /Type the width/], ["0", /Type the width/], ["23 3/", /fraction/i], ["2 lb", /weight/], ["-3", /less than 0/]]) {
+    await thumb.type("How wide a board or panel", typed);
+    await thumb.tap("Keep it as a note");
+    await thumb.refused("How wide a board or panel", says, typed);
+  }
+  await thumb.type("How wide a board or panel", "20");
+  // 20 in × 0.00274 × 4.
+  await thumb.sees("0.219 in");
+  // 10 bd ft of 0.55 at 8 %: 23.6 l × 0.594.
+  await thumb.sees("30.9 lb");
+  await thumb.tap("Keep it as a note");
+  await thumb.kept("black walnut, moving");
+  await go(`journal.${lot}`);
+  await thumb.sees(/Narrower by 0\.219 in/);
+  const id = await partsOf(thumb, go, "Table");
+  await addPart(thumb, { Part: "Leg", "How many": "4", Length: "28", Width: "2", Thickness: "2" });
+  await go(`use.${lot}`);
+  await thumb.tap(/^Parts list\s*0 of 4 cut/);
+  await thumb.sheet("Parts, Table");
+  await go(`build.${id}.journal`);
+  await thumb.tap(/^Parts list\s*0 of 4 cut/);
+  await thumb.sheet("Parts, Table");
 });

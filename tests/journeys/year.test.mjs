@@ -1,6 +1,6 @@
 // The money of a year, and two builds side by side.
 import assert from "node:assert/strict";
-import { logHours, setRate, startBuild } from "./lib/acts.mjs";
+import { addLot, logHours, setRate, startBuild } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
 
 async function paid({ thumb, go }, what, amount) {
@@ -59,4 +59,28 @@ journey("two builds stand side by side, and either can be another one", async (w
   await row(/^True cost 120\.00 30\.00$/).waitFor();
   await row(/^Hours 4 h 00 1 h 00$/).waitFor();
   await row(/^Stool Shelf$/).waitFor();
+});
+
+journey("what was lost from stock is lost in its own year", async ({ thumb, go }) => {
+  await startBuild(thumb, "Stool");
+  await addLot(thumb, { use: "used up" }, { what: "discs", "how much": "10 discs", "price, before tax": "20", "came on": "2025-03-01" });
+  await thumb.place("Stock");
+  const gone = async (many, day) => {
+    await thumb.tap(/^discs/);
+    await thumb.tap(/^Gone/);
+    await thumb.type("How much", many);
+    if (day) await thumb.type("Day", day);
+    await thumb.tap("Keep");
+    await thumb.kept("thrown out");
+    await thumb.place("Stock");
+  };
+  await gone("3", "2025-06-01");
+  await gone("1");
+  await go("year");
+  await thumb.sees(/Lost from stock\s*in this year: counted, thrown out, given\s*2\.00/);
+  await thumb.tap("2025");
+  await thumb.sees(/Lost from stock\s*in this year: counted, thrown out, given\s*6\.00/);
+  await thumb.tap(/^Lost from stock/);
+  await thumb.sees(/Lost in 2026\s*2\.00/);
+  await thumb.sees(/Lost in 2025\s*6\.00/);
 });

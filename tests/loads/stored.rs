@@ -12,7 +12,7 @@ use benchslate_core::{
         jsonl,
     },
     journal::{Content, Id, Journal, Shop},
-    measure::{Day, Zone},
+    measure::{Day, Quantity, Zone},
 };
 use std::{fmt::Write, ops::Range};
 
@@ -88,6 +88,7 @@ fn figures_of(journal: &Journal) -> String {
         more(&mut text, &shop, &books, *build);
     }
     running(&mut text, &shop, &books);
+    planned(&mut text, &shop, &books);
     let odd: Vec<String> = shop.odd.iter().map(|(_, odd)| format!("{odd:?}")).collect();
     let _ = writeln!(text, "odd {}", odd.join(", "));
     text
@@ -169,6 +170,46 @@ fn running(text: &mut String, shop: &Shop, books: &Books) {
     }
     if !shop.dryings.is_empty() || !shop.photos.is_empty() {
         let _ = writeln!(text, "dryings {}, photos {}", shop.dryings.len(), shop.photos.len());
+    }
+}
+
+/// What is planned, looked at, put away and said to be one; files that were kept before there was any say nothing of it.
+fn planned(text: &mut String, shop: &Shop, books: &Books) {
+    for build in shop.builds.keys().filter(|build| shop.steps.values().any(|it| it.build() == **build)) {
+        let cost = books.build_cost(*build);
+        let against = books.against_plan(shop, *build);
+        let hours = against.hours().map_or("-".into(), |it| {
+            [it.actual, it.planned].map(|it| it.in_hours().shown_to(4)).join(" of ")
+        });
+        let money = against
+            .materials()
+            .map_or("-".into(), |it| format!("{} of {}", it.actual.shown(2), it.planned.shown(2)));
+        let _ = writeln!(text, "outlook {}", said(Some(&cost.outlook)));
+        let _ = writeln!(text, "hours {hours}, materials {money}, above {}", said(cost.above.as_ref()));
+        let (left, all) = shop.pieces_of(*build);
+        let _ = writeln!(text, "pieces to cut {left} of {all}");
+    }
+    for line in &shop.buy_lines {
+        let (much, bought) = (line.quantity.map(|it| it.shown_trimmed()), line.bought.is_some());
+        let _ = writeln!(text, "to buy {}, bought {bought}", much.unwrap_or_default());
+    }
+    for cull in &shop.culls {
+        let _ = writeln!(text, "culled {}, unexpected {}", cull.quantity.shown_trimmed(), cull.unexpected);
+    }
+    for find in shop.finds.values() {
+        let told = benchslate_core::costing::salvage::appraise(shop, find);
+        let cash = told.cash.map_or("-".into(), |it| it.shown(2));
+        let _ = writeln!(text, "found {}, {cash} in money, taken {}", find.name, find.lot.is_some());
+    }
+    for film in shop.films.values() {
+        let minutes = |it: Option<Quantity>| it.map_or("-".into(), Quantity::shown_trimmed);
+        let _ = writeln!(text, "film {} shot, {} finished", minutes(film.footage), minutes(film.finished));
+    }
+    for (order, build) in &shop.series_ends {
+        let _ = writeln!(text, "run of {} ended {}", shop.builds[build].title, order.day);
+    }
+    if !shop.retired.is_empty() || !shop.merged.is_empty() {
+        let _ = writeln!(text, "put away {}, merged {}", shop.retired.len(), shop.merged.len());
     }
 }
 

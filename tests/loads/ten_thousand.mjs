@@ -1,5 +1,6 @@
 // The bench with ten thousand entries behind it, the processor four times slower: from tap to paint, and from opening
-// to a usable bench and to a sheet that needs every entry, against a shop with a handful.
+// to a usable bench and to a sheet that needs every entry, against a shop with a handful; and how soon the answers of
+// what-if follow the thumb.
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -16,7 +17,7 @@ const few = await measured("a handful", async (page) => {
   await begin(page);
   await page.getByRole("status").getByText("kept").first().waitFor();
 });
-const many = await measured("10,000", bringIn);
+const many = await measured("10,000", bringIn, true);
 
 const ratio = (what) => (few[what] === undefined ? "" : (many[what] / few[what]).toFixed(2));
 const line = (what, value, wanted) => console.log(`${what.padEnd(52)} ${String(value).padStart(9)}   wanted ${wanted}`);
@@ -24,13 +25,15 @@ console.log(`Processor ${SLOWER} times slower, 360 x 640; medians of ${OPENS} op
 line("tap on a stage to its slate, 10,000, median ms", at(many.taps, 0.5), "(no target)");
 line("tap on a stage to its slate, 10,000, 95th ms", at(many.taps, 0.95), "100 or less");
 line("the same with a handful, 95th ms", at(few.taps, 0.95), "(no target)");
+line("what if, thumb to the answer, 10,000, median ms", at(many.slides, 0.5), "(no target)");
+line("what if, thumb to the answer, 10,000, 95th ms", at(many.slides, 0.95), "50 or less");
 line("open to a usable bench, ms", `${few.bench} ${many.bench}`, "(no target)");
 line("open to a usable bench, 10,000 against a handful", ratio("bench"), "1.2 or less");
 line("open to a folded sheet, ms", `${few.sheet} ${many.sheet}`, "(no target)");
 line("open to a folded sheet, 10,000 against a handful", ratio("sheet"), "1.75 or less");
 
 /** A profile that is filled, then opened over and over; its figures. */
-async function measured(what, fill) {
+async function measured(what, fill, slides = false) {
   const profile = mkdtempSync(join(tmpdir(), "many-"));
   const browser = await open(profile, url);
   const { page } = browser;
@@ -44,7 +47,7 @@ async function measured(what, fill) {
     const sheet = await median(() => opened(page, `build.${build}.cost`, "main:not([aria-busy]) .roll > *"));
     await page.goto(`${url}?at=bench`);
     const taps = await tapped(page);
-    return { bench, sheet, taps };
+    return { bench, sheet, taps, slides: slides ? await slid(page, build) : undefined };
   } catch (why) {
     throw new Error(`${what}: ${why.message}`);
   } finally {
@@ -93,6 +96,22 @@ async function tapped(page) {
   return took;
 }
 
+/** Moves the scale of what-if, step after step: from each move of the thumb until its answer is painted. */
+async function slid(page, build) {
+  await page.goto(`${url}?at=what-if.${build}`);
+  const knob = page.getByRole("radio", { name: "My hour" }).or(page.getByRole("button", { name: "My hour", exact: true })).first();
+  await knob.click();
+  const scale = page.getByRole("slider", { name: "My hour" });
+  await scale.focus();
+  const took = [];
+  for (let step = 0; step < TAPS; step += 1) {
+    const painted = page.evaluate(() => window.fromMoveToAnswer());
+    await scale.press(step % 2 ? "ArrowLeft" : "ArrowRight");
+    took.push(await painted);
+  }
+  return took;
+}
+
 /** Runs in the page before the program. */
 function watch() {
   // The frame after the one in which it is there: by then it was painted.
@@ -108,6 +127,19 @@ function watch() {
     await until(() => document.querySelector(wanted));
     return Math.round(performance.now());
   };
+  window.fromMoveToAnswer = () =>
+    new Promise((done) => {
+      const said = () => document.querySelector(".answers")?.textContent;
+      const before = said();
+      addEventListener(
+        "input",
+        async (event) => {
+          await until(() => said() !== before);
+          done(Math.round((await painted()) - event.timeStamp));
+        },
+        { capture: true, once: true },
+      );
+    });
   window.fromTapTo = (stage) =>
     new Promise((done) => {
       addEventListener(

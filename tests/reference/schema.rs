@@ -68,8 +68,16 @@ fn lines() -> Vec<String> {
         .collect();
     let (on, id) = (On::At(When::parse("2026-11-20T08:05:00-05:00").unwrap()), |digit| Id::of([digit; 16]));
     let what = "screws".to_owned();
-    let buy =
-        BuyLine { on, item: None, what, quantity: None, unit: None, for_build: Some(id(1)), bought: None };
+    let buy = BuyLine {
+        on,
+        item: None,
+        what,
+        quantity: None,
+        unit: None,
+        price: None,
+        for_build: Some(id(1)),
+        bought: None,
+    };
     let film = Film { on, build: id(1), footage: None, finished: None, published: None, address: None };
     let dec = |text: &str| Dec::parse(text).unwrap();
     let case = |usable: &str| Case { usable: dec(usable), minutes: 25 };

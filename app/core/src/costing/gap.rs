@@ -112,6 +112,11 @@ pub enum Gap {
         /// The step.
         step: Id,
     },
+    /// Something is to be bought, and nothing says what it costs: add a price to the line.
+    NoBuyPrice {
+        /// The line.
+        line: Id,
+    },
     /// What came in is not kept yet, so what an hour earned can't be said.
     IncomeNotKept,
     /// The numbers are too large to work this out.

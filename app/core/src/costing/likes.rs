@@ -89,6 +89,11 @@ impl Likes {
         }
     }
 
+    /// What a build drew of every item.
+    pub(crate) fn drawn_by(&self, build: Id) -> Option<&Map<Id, Quantity>> {
+        self.drawn.get(&build)
+    }
+
     pub(crate) fn of_item(&self, item: Id) -> Option<Like> {
         self.by_item.get(&item).copied()
     }

@@ -10,11 +10,13 @@
 //! Never: sentences, a clock, a rounding above the leaves but by allocation.
 //! Kept by: `tidy` (arrows), the lints of this crate, the property tests in `laws`.
 
+mod against_plan;
 mod amounts;
 mod batch;
 mod books;
 pub mod build;
 mod direct;
+mod fetch;
 mod formula_effect;
 mod gap;
 mod held;
@@ -22,11 +24,13 @@ mod income;
 mod labour;
 mod likes;
 mod losses;
+mod moved;
 mod one_off;
 mod outlook;
 mod overhead;
 mod parts;
 mod path;
+mod planned;
 pub mod present;
 pub mod price;
 mod rates;
@@ -47,6 +51,7 @@ mod examples;
 #[cfg(test)]
 mod laws;
 
+pub use against_plan::{Against, AgainstPlan, StageAgainst, StockAgainst};
 pub use amounts::{Amount, Amounts, DaySum};
 pub use batch::{Batch, Items, Profit};
 pub use books::Books;
@@ -55,9 +60,11 @@ pub use formula_effect::{Under, formula_effect};
 pub use gap::{Flag, Gap};
 pub use income::Earned;
 pub use likes::Like;
+pub use moved::{DrewFor, Moved, moved};
 pub use overhead::Month;
 pub use parts::{Hours, Parts};
 pub use path::{Path, Step};
+pub use planned::Material;
 pub use rates::UsualMonth;
 pub use rule::{CostKind, Rule, Working};
 pub use salvage::{BuildSaving, LotBook};

@@ -2,13 +2,14 @@
 //!
 //! Net received + in kind + still expected − (true cost so far + what the plan still costs). What the plan still costs:
 //! hours left of each step at today's rates, what the shop costs by these hours, the tools of the stage at their rate of
-//! today, and the share of one-off work of the items still to be made. No steps: it can't be worked out.
+//! today, planned materials (`planned`), and the share of one-off work of the items still to be made. No steps: it can't
+//! be worked out.
 //! Source: our own rule, DEVELOPERS.md § Figures. Not here: dates and chances (`planning`), what is left of a step
 //! (`timing::steps`).
 
 use super::{
     Books, BuildCost, Gap, Hours, Part, PartOf, Parts, Rule, Statement, Value, Working, labour,
-    overhead::Months, sides::Split,
+    overhead::Months, planned, sides::Split,
 };
 use crate::{
     journal::{
@@ -32,6 +33,9 @@ pub(crate) struct ToCome {
     labour: Vec<Part>,
     overhead: Vec<Part>,
     tools: Vec<Part>,
+    materials: Vec<Part>,
+    /// What the materials lack.
+    no_price: Vec<Gap>,
     gaps: Vec<Gap>,
 }
 
@@ -53,10 +57,21 @@ pub(crate) fn to_come(books: &Books, shop: &Shop) -> Map<Id, ToCome> {
             to_come.add(books, shop, (*id, step, planned), today, &mut months);
         }
     }
+    let builds: Vec<Id> = all.keys().copied().collect();
+    for build in builds {
+        let (materials, gaps) = planned::to_come(books, shop, build);
+        let to_come = all.entry(build).or_default();
+        (to_come.materials, to_come.no_price) = (materials, gaps);
+    }
     all
 }
 
 impl ToCome {
+    /// Hours of people and materials.
+    pub(crate) fn money(&self) -> (&[Part], &[Part]) {
+        (&self.labour, &self.materials)
+    }
+
     fn add(
         &mut self,
         books: &Books,
@@ -149,6 +164,8 @@ impl Books {
             let of_piece = parts.iter().filter(|part| !part.entry_id().is_some_and(film));
             sum = of_piece.fold(sum, |sum, part| sum.plus(of(money(part))));
         }
+        let materials = to_come.materials.iter();
+        sum = materials.fold(sum, |sum, part| sum.plus(Parts::of_money(money(part))));
         for part in to_come.labour.iter().filter(|part| !part.entry_id().is_some_and(film)) {
             if let PartOf::Entry { working: Working::Hours { seconds, paid, .. }, .. } = &part.of {
                 sum = sum.plus(Parts::of_labour(money(part), *seconds, *paid));
@@ -174,6 +191,10 @@ pub(crate) fn outlook(books: &Books, build: Id, cost: &BuildCost) -> Statement {
     if !to_come.tools.is_empty() {
         parts.push(sum(Rule::ToComeTools, &to_come.tools));
     }
+    if !to_come.materials.is_empty() {
+        let (materials, gaps) = (to_come.materials.clone(), to_come.no_price.clone());
+        parts.push(Part::plus(Statement::sum(Rule::ToComeMaterials, materials, gaps, Vec::new())));
+    }
     if let Some(one_off) = cost.one_off.filter(|it| it.ended.is_none() && still_to_make > 0) {
         let run = i128::from(one_off.run);
         let share =
@@ -192,4 +213,71 @@ pub(crate) fn outlook(books: &Books, build: Id, cost: &BuildCost) -> Statement {
         Part::minus(plan),
     ];
     Statement::sum(Rule::Outlook, parts, Vec::new(), Vec::new())
+}
+
+#[cfg(test)]
+#[allow(clippy::unwrap_used, reason = "a test that can't go on must stop")]
+mod tests {
+    use super::*;
+    use crate::fixture::fixture;
+
+    /// What the plan still costs in materials, and what it lacks.
+    #[track_caller]
+    fn check(lines: &str, want: &str, gaps: usize) {
+        let it = fixture(&format!(
+            "person Ana 20
+            item disc consumable each
+            lot a bought 40 of disc unit each paid 80
+            build trays
+            step sand-them trays sand who Ana hours 2,2,2
+            {lines}"
+        ));
+        let outlook = it.books().build_cost(it.id("trays")).outlook;
+        let plan = outlook.part(|rule| matches!(rule, Rule::ToCome { .. })).unwrap();
+        let materials = plan.part(|rule| *rule == Rule::ToComeMaterials);
+        let told = materials.and_then(Statement::money).map(|it| it.shown(2)).unwrap_or_default();
+        assert_eq!((&told[..], plan.gaps.len()), (want, gaps), "{lines}");
+    }
+
+    #[test]
+    fn what_is_on_the_list_is_still_to_come_at_its_price_or_the_last_unit_cost() {
+        check("", "", 0);
+        check("buy 10 disc for trays", "20.00", 0);
+        check("buy 10 disc for trays price 22", "22.00", 0);
+        check("buy 10 disc", "", 0);
+    }
+
+    #[test]
+    fn what_nobody_can_say_is_a_gap_and_no_nought() {
+        check("buy-words felt for trays", "", 1);
+        check("buy-words felt for trays\n buy 10 disc for trays", "20.00", 1);
+    }
+
+    #[test]
+    fn what_was_bought_is_to_come_until_it_is_drawn() {
+        let bought = "lot b bought 10 of disc unit each paid 20 for trays\n buy 10 disc for trays bought b";
+        check(bought, "20.00", 0);
+        check(&format!("{bought}\n draw 4 disc for trays"), "12.00", 0);
+        check(&format!("{bought}\n draw 14 disc for trays"), "", 0);
+        let hooks = "lot hooks bought 4 unit each paid 12 for trays use fitting
+            buy-words brass-hooks for trays bought hooks";
+        check(hooks, "12.00", 0);
+        check(&format!("{hooks}\n draw 3 hooks for trays"), "3.00", 0);
+        check(&format!("{hooks}\n draw 4 hooks for trays"), "", 0);
+    }
+
+    #[test]
+    fn materials_to_come_lower_the_outlook_and_one_piece_bears_them() {
+        let it = fixture(
+            "person Ana 20
+            build trays items 4
+            income sale piece for trays expected 200
+            step sand-them trays sand who Ana hours 2,2,2
+            buy-words felt for trays price 8",
+        );
+        let books = it.books();
+        // 200 − 2 h at 20 − 8.
+        assert_eq!(books.build_cost(it.id("trays")).outlook.money().unwrap().shown(2), "152.00");
+        assert_eq!(books.one_piece(&it.shop(), it.id("trays")).unwrap().cost.shown(2), "12.00");
+    }
 }

@@ -107,6 +107,11 @@ impl Rule {
             Rule::ToComeOverhead => Step("overhead".into()),
             Rule::ToComeTools => Step("tools".into()),
             Rule::ToComeOneOff => Step("one-off".into()),
+            Rule::ToComeMaterials => Step("materials".into()),
+            Rule::ToComeMoney => Step("to-come-money".into()),
+            Rule::AboveFetch => Step("above".into()),
+            Rule::AboveNew { lot } => of("above-new", lot),
+            Rule::LotSaved { lot, .. } => of("lot", lot),
             Rule::TaxIn => Step("tax-in".into()),
             Rule::Item { .. } => Step("item".into()),
             Rule::Batch => Step("batch".into()),
@@ -121,9 +126,13 @@ impl Rule {
             Rule::OnTheShelf => Step("shelf".into()),
             Rule::StockLosses => Step("stock-losses".into()),
             Rule::WrittenOff { why } => Step(why.code().into()),
-            Rule::AcrossSaved { at_rate } => of("across-at-rate", at_rate),
+            Rule::AcrossSaved { by, at_rate: false } => of("across-free", &by.code()),
+            Rule::AcrossSaved { by, at_rate: true } => of("across-at-rate", &by.code()),
             Rule::GroupSaved { of: lot, .. } => of("group", lot),
-            Rule::AcrossAnHour { .. } => Step("across-an-hour".into()),
+            Rule::AcrossAnHour { by, of: None, .. } => of("across-an-hour", &by.code()),
+            Rule::AcrossAnHour { by, of: Some(lot), .. } => {
+                Step(format!("across-an-hour_{}_{lot}", by.code()))
+            }
             Rule::LotCost { lot } => of("cost", lot),
             Rule::ChainCost { lot } => of("chain", lot),
             Rule::LinkCost { at, .. } => Step(at.code().into()),

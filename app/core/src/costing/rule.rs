@@ -1,6 +1,11 @@
 //! Which rule a figure follows, with what it is about; and how a leaf was worked out, in numbers.
 
-use super::{Hours, Why, overhead::Month, salvage::Reached, sides::OneSide};
+use super::{
+    Hours, Why,
+    overhead::Month,
+    salvage::{By, Reached},
+    sides::OneSide,
+};
 use crate::{
     journal::{
         Id,
@@ -194,6 +199,24 @@ pub enum Rule {
     ToComeTools,
     /// One-off work for the items still to be made.
     ToComeOneOff,
+    /// What is to be bought for it, and what was and is not drawn yet.
+    ToComeMaterials,
+    /// Paid people and materials of what is to come: money.
+    ToComeMoney,
+    /// Used up and money to come, less what comes in: so much it stands above what it will fetch.
+    AboveFetch,
+    /// What is left of a lot in money, less the same thing new.
+    AboveNew {
+        /// The lot.
+        lot: Id,
+    },
+    /// What one lot saved, among others.
+    LotSaved {
+        /// The lot.
+        lot: Id,
+        /// Own time at its rate; else free.
+        at_rate: bool,
+    },
     /// Tax that came in with it: owed, no income.
     TaxIn,
     /// Cost of one good item, one-off work in it.
@@ -261,11 +284,15 @@ pub enum Rule {
     },
     /// What all salvage saved.
     AcrossSaved {
+        /// Put together by what.
+        by: By,
         /// Own time at its rate; else free.
         at_rate: bool,
     },
     /// What the salvage from one place, or of one species, saved.
     GroupSaved {
+        /// Put together by what.
+        by: By,
         /// The first lot of it.
         of: Id,
         /// Own time at its rate; else free.
@@ -273,6 +300,8 @@ pub enum Rule {
     },
     /// What an hour of reclaiming paid over many lots.
     AcrossAnHour {
+        /// Put together by what.
+        by: By,
         /// The first lot of a group; none: all.
         of: Option<Id>,
         /// Own hours in what was drawn.

@@ -1,6 +1,7 @@
 //! The shop-wide choices, read by key and day.
 
 use super::{
+    Id,
     kinds::{Setting, SettingKey},
     order::Order,
 };
@@ -35,6 +36,16 @@ impl Settings {
         let next = of_key().skip(1).map(Some).chain([None]);
         let last = of_key().zip(next).filter(|(row, next)| next.is_none_or(|next| next.1 != row.1));
         last.map(|(row, _)| (row.1, row.3.as_str()))
+    }
+
+    /// The value that was chosen first, and the line that chose it.
+    pub fn first(&self, key: SettingKey) -> Option<(Id, &str)> {
+        self.lines(key).next()
+    }
+
+    /// Every line of a key, in the order in which they take force.
+    pub fn lines(&self, key: SettingKey) -> impl Iterator<Item = (Id, &str)> {
+        self.rows.iter().filter(move |row| row.0 == key).map(|row| (row.2.entry, row.3.as_str()))
     }
 
     /// The value that is in force at the end, whatever the day.

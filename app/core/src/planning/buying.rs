@@ -93,6 +93,7 @@ pub fn line(shop: &Shop, on: On, wanted: &Wanted) -> BuyLine {
         what: String::new(),
         quantity: Some(Dec::from(wanted.quantity)),
         unit: Some(unit),
+        price: None,
         for_build: wanted.for_build,
         bought: None,
     }

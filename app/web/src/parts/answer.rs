@@ -5,7 +5,7 @@ use super::stick_fraction::stick;
 use super::sum_row::Leads;
 
 /// A figure with its words, or what it lacks.
-#[derive(Clone, Default, PartialEq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct AnswerText {
     pub label: String,
     /// What is in it, or under which condition it holds.

@@ -1,5 +1,6 @@
 //! The sheets, a folder a place.
 
+mod abroad;
 pub mod away;
 pub mod bench;
 pub mod builds;
@@ -111,6 +112,7 @@ pub fn sheet(place: Place) -> AnyView {
         Place::BringIn => view! { <shop::BringInSheet/> },
         Place::Add(kind, of) => view! { <journal::AddSheet kind of/> },
         Place::Money(id) => view! { <money::MoneySheet of=id/> },
+        Place::Against(id) => view! { <money::AgainstSheet of=id/> },
         Place::Steps(id) => view! { <steps::StepsSheet of=id/> },
         Place::HowLong(id) => view! { <steps::HowLongSheet step=id/> },
         Place::WhatIf(id) => view! { <what_if::WhatIfSheet of=id/> },
@@ -118,7 +120,7 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Year => view! { <year::YearSheet/> },
         Place::SideBySide => view! { <year::SideBySideSheet/> },
         Place::Parts(id) => view! { <parts_list::PartsSheet of=id/> },
-        Place::Movement(id) => view! { <parts_list::MovementSheet part=id/> },
+        Place::Movement(id) => view! { <parts_list::MovementSheet of=id/> },
         Place::Mix(id) => view! { <stock::MixSheet resin=id/> },
         Place::Cuts(id) => view! { <parts_list::CutsSheet of=id/> },
         Place::Tools => view! { <tools::ToolsSheet/> },

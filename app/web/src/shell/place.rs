@@ -135,6 +135,8 @@ pub enum Place {
     PlanOf(Id),
     /// How long a step takes.
     HowLong(Id),
+    /// What was planned for a build beside what became of it.
+    Against(Id),
     /// Another rate, price, number of pieces: what then.
     WhatIf(Id),
     /// What to ask for a piece.
@@ -261,6 +263,7 @@ words! {
         HowLong "how-long",
         PlanOf "plan-of",
         Free "free-hours",
+        Against "against",
         WhatIf "what-if",
         Price "price",
         Parts "parts",
@@ -388,6 +391,7 @@ mod tests {
             Place::Year,
             Place::SideBySide,
             Place::WhatIf(id),
+            Place::Against(id),
             Place::Price(id),
             Place::Entry(id),
             Place::Hours,

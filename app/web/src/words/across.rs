@@ -5,6 +5,16 @@ pub fn title() -> &'static str {
     "What salvage saved"
 }
 
+/// What an opened figure is of.
+pub fn all_salvage() -> &'static str {
+    "all salvage"
+}
+
+/// The way back from there.
+pub fn to_all() -> &'static str {
+    "to all salvage"
+}
+
 /// Beside it.
 pub fn so_far() -> &'static str {
     "all lots drawn so far"

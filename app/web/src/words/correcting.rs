@@ -121,3 +121,24 @@ pub fn the_money() -> &'static str {
 pub fn in_and_closing() -> &'static str {
     "pieces, closing"
 }
+
+/// In the mark of a corrected lot: `corrected; Hall bench 16.00 to 24.00`.
+pub fn and_it_moves(corrected: &str, moves: &str) -> String {
+    format!("{corrected}; {moves}")
+}
+
+/// A build that bears another sum now.
+pub fn moves_to(build: &str, before: &str, after: &str) -> String {
+    format!("{build} {before} to {after}")
+}
+
+/// A build that is closed.
+pub fn closed_keeps(build: &str, cost: &str) -> String {
+    format!("{build} is closed and keeps {cost}")
+}
+
+/// Those that are named, and how many more there are.
+pub fn some_moved(named: &[String], more: usize) -> String {
+    let named = named.join(", ");
+    if more == 0 { named } else { format!("{named} and {more} more") }
+}

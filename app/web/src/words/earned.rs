@@ -9,7 +9,7 @@ pub fn money_of(title: &str) -> String {
 
 /// What stands past the lower edge.
 pub fn below() -> &'static str {
-    "what arrived, the pieces"
+    "what arrived, the plan, the pieces"
 }
 
 /// The keys, read aloud.
@@ -122,6 +122,36 @@ pub fn marked_received() -> &'static str {
     "received"
 }
 
+/// A group: outlook, steps, what became of the plan.
+pub fn the_plan() -> &'static str {
+    "The plan"
+}
+
+/// A group: what was made, and what to ask for it.
+pub fn pieces_and_price() -> &'static str {
+    "Pieces and price"
+}
+
+/// On the row of what came in: `3 lines`.
+pub fn so_many_lines(count: usize) -> String {
+    format!("{count} lines, net")
+}
+
+/// On the row of the pieces: `10 good, 2 still here`.
+pub fn good_and_left(good: u32, left: u32) -> String {
+    if good == 0 { "none finished yet".to_owned() } else { format!("{good} good, {left} still here") }
+}
+
+/// A hint.
+pub fn above_fetch() -> &'static str {
+    "Above what it will fetch"
+}
+
+/// Under it.
+pub fn above_fetch_note() -> &'static str {
+    "money used up and to come, less what comes in"
+}
+
 /// Over what was made and what left.
 pub fn pieces() -> &'static str {
     "Pieces"
@@ -140,11 +170,6 @@ pub fn left_on(day: &str) -> String {
 /// How many are left.
 pub fn still_here() -> &'static str {
     "Still here"
-}
-
-/// Over profit and cost.
-pub fn what_became() -> &'static str {
-    "What became of them"
 }
 
 /// A row.

@@ -49,6 +49,7 @@ pub fn short(gap: &Gap) -> &'static str {
         Gap::NoSteps { .. } => "no steps yet",
         Gap::NoEstimate { .. } => "no estimate",
         Gap::NobodyNamed { .. } => "nobody named",
+        Gap::NoBuyPrice { .. } => "no price",
         Gap::NoOwnHours { .. } => "no own hours",
         Gap::OutOfRange { .. } => "too large",
     }
@@ -88,6 +89,7 @@ fn lacking(gap: &Gap, shop: &Shop) -> String {
         Gap::NoSteps { .. } => "No steps yet".into(),
         Gap::NoEstimate { step } => format!("No estimate for {}", step_name(shop, *step)),
         Gap::NobodyNamed { step } => format!("Nobody is named for {}", step_name(shop, *step)),
+        Gap::NoBuyPrice { line } => format!("No price for {}", bought_name(shop, *line)),
         Gap::NoOwnHours { .. } => "No own hours".into(),
         Gap::OutOfRange { entry } => format!("Too large to work out: {}", entry_name(shop, *entry)),
     }
@@ -117,6 +119,7 @@ fn how_to_add(gap: &Gap) -> &'static str {
         Gap::NoSteps { .. } => "Say what is still to be done, or take it over from an earlier build.",
         Gap::NoEstimate { .. } => "Say what it usually takes.",
         Gap::NobodyNamed { .. } => "Say who does it.",
+        Gap::NoBuyPrice { .. } => "Say what it is thought to cost.",
         Gap::NothingMade { .. } => "Say how many are finished, and how many spoiled.",
         Gap::NoOwnHours { .. } => "Hours of people who are not paid.",
     }
@@ -140,6 +143,7 @@ fn where_to_add(gap: &Gap) -> Option<Place> {
         Gap::NotKept { .. } => Place::Shop,
         Gap::NoSteps { build } => Place::Steps(*build),
         Gap::NoEstimate { step } | Gap::NobodyNamed { step } => Place::Entry(*step),
+        Gap::NoBuyPrice { line } => Place::Entry(*line),
         Gap::IncomeNotKept | Gap::NothingMade { .. } => return None,
     })
 }
@@ -209,6 +213,14 @@ fn step_name(shop: &Shop, step: Id) -> &str {
     shop.steps.get(&step).map_or("a step", |it| it.body.title.as_str())
 }
 
+fn bought_name(shop: &Shop, line: Id) -> String {
+    let line = shop.buy_lines.iter().find(|it| it.entry() == line);
+    line.map_or_else(
+        || "something to buy".to_owned(),
+        |it| it.item.map_or_else(|| it.what.clone(), |item| name(shop, Source::Item(item))),
+    )
+}
+
 fn not_kept(kind: CostKind) -> &'static str {
     match kind {
         CostKind::Tools => "Tool wear and power",
@@ -239,6 +251,7 @@ fn odd(odd: &Odd) -> &'static str {
         Odd::EndsBeforeStart => "ends before it begins",
         Odd::LinesBeyondTotal => "its lines come to more than was paid",
         Odd::SameAlready => "the two are one item already",
+        Odd::OtherCurrency => "another currency than the one chosen first",
         Odd::UnitDoesNotFit => "the unit doesn\u{2019}t fit the stock",
         Odd::Lost { .. } => "names something that is struck out",
     }
@@ -252,6 +265,7 @@ fn how_odd(odd: &Odd) -> &'static str {
         Odd::Unreadable | Odd::UnitDoesNotFit => "Not counted.",
         Odd::LinesBeyondTotal => "The lines are counted.",
         Odd::SameAlready => "Says nothing new.",
+        Odd::OtherCurrency => "Renames nothing: all amounts stay in the first.",
         Odd::Lost { .. } => "Counted without it.",
     }
 }

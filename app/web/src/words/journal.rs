@@ -1,10 +1,10 @@
 //! The journal: its lines, its days, an entry with its history.
 
 pub use super::correcting::{
-    borne_there, end_before_start, in_and_closing, more_than_none, name_missing, names_gone, no_amount_yet,
-    no_parts, nobody_bears_it, not_chosen, one_at_least, one_part_at_least, over_the_whole, parts_for,
-    parts_of_this_lot, shared_in_parts, shared_with_more, the_money, the_months, the_tool, too_long,
-    too_many_spoiled, words_missing, worth_there,
+    and_it_moves, borne_there, closed_keeps, end_before_start, in_and_closing, more_than_none, moves_to,
+    name_missing, names_gone, no_amount_yet, no_parts, nobody_bears_it, not_chosen, one_at_least,
+    one_part_at_least, over_the_whole, parts_for, parts_of_this_lot, shared_in_parts, shared_with_more,
+    some_moved, the_money, the_months, the_tool, too_long, too_many_spoiled, words_missing, worth_there,
 };
 
 pub use super::labels::{Label, label};
@@ -252,6 +252,11 @@ pub fn same_as(item: &str, other: &str) -> String {
 /// A build that would be a repeat of itself.
 pub fn repeats_itself() -> &'static str {
     "It can’t be a repeat of itself, or of one that is a repeat of it."
+}
+
+/// A choice of another currency than the first.
+pub fn other_currency() -> &'static str {
+    "not counted in: another currency came first"
 }
 
 /// Two items that are one already.

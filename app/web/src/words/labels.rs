@@ -141,6 +141,7 @@ labels! {
     Text "Words"
     Thick "Thickness"
     TheMoney "The money for them"
+    Thought "What it may cost, all of it"
     Tool "Tool"
     Total "Paid in all"
     Unexpected "Not to be expected"

@@ -418,3 +418,8 @@ pub fn tax_of_nothing() -> &'static str {
 pub fn more_fields() -> &'static str {
     "more about it"
 }
+
+/// By the price new: waste or tax of it was typed, and no price.
+pub fn price_new_first() -> &'static str {
+    "Waste and tax are of a price: type what it costs new, or leave them empty."
+}

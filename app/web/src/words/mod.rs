@@ -4,6 +4,7 @@
 
 pub mod across;
 pub mod add;
+pub mod against;
 pub mod away;
 pub mod bearing;
 pub mod bench;

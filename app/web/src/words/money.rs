@@ -32,3 +32,38 @@ pub fn amount_abroad() -> &'static str {
 pub fn currency_abroad() -> &'static str {
     "Type its currency by three letters, like EUR. What was charged in your own stays above, and is what counts."
 }
+
+/// A row: opens two more fields.
+pub fn paid_abroad() -> &'static str {
+    "Paid in another currency?"
+}
+
+/// Beside it.
+pub fn two_more_fields() -> &'static str {
+    "type both"
+}
+
+/// A field.
+pub fn as_the_statement_shows() -> &'static str {
+    "As the statement shows it"
+}
+
+/// A field.
+pub fn its_currency() -> &'static str {
+    "Its currency"
+}
+
+/// In it.
+pub fn like_eur() -> &'static str {
+    "EUR"
+}
+
+/// Under both.
+pub fn both_are_kept() -> &'static str {
+    "Both are kept. What was charged in your own currency stays above, and is what counts."
+}
+
+/// By the total: only the amount abroad was typed.
+pub fn charged_too() -> &'static str {
+    "Type what was charged in your own currency too: it is what counts."
+}

@@ -57,6 +57,31 @@ pub fn no_width() -> &'static str {
     "The part has no width yet: correct it first."
 }
 
+/// A field: of a board of a lot.
+pub fn board_width() -> &'static str {
+    "How wide a board or panel"
+}
+
+/// By the field.
+pub fn no_board_width() -> &'static str {
+    "Type the width of a board, or of the panel glued up of them."
+}
+
+/// The second answer, of a lot.
+pub fn left_weighs() -> &'static str {
+    "What is left weighs"
+}
+
+/// A row of a lot.
+pub fn moves_and_weighs() -> &'static str {
+    "How it moves"
+}
+
+/// Beside it.
+pub fn width_and_weight() -> &'static str {
+    "width by moisture, weight"
+}
+
 /// By the field: below 6 or above 14 %.
 pub fn beyond() -> &'static str {
     "Only from 6 to 14 %: beyond it wood moves by another rule."

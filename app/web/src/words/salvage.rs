@@ -289,3 +289,13 @@ pub fn use_some() -> &'static str {
 pub fn more_below() -> &'static str {
     "what it cost, and who drew of it"
 }
+
+/// A hint: what is left stands above the same thing new.
+pub fn above_new() -> &'static str {
+    "Above the same thing new"
+}
+
+/// Under it.
+pub fn above_new_note() -> &'static str {
+    "what is left, in money"
+}

@@ -185,6 +185,11 @@ pub fn thrown_or_given() -> &'static str {
     "spoiled, given"
 }
 
+/// What one year came to.
+pub fn lost_in(year: i32) -> String {
+    format!("Lost in {year}")
+}
+
 /// Nothing was lost.
 pub fn nothing_lost() -> &'static str {
     "Nothing was lost from stock: no count differs, nothing was thrown out or given away."

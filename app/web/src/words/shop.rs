@@ -371,6 +371,31 @@ pub fn no_such_currency() -> &'static str {
     "No currency of that code or name is in use."
 }
 
+/// Amounts are written: the currency stays.
+pub fn currency_stays() -> &'static str {
+    "Amounts are written in it, so it stays: another one would rename them all, and nothing here converts. What was paid in another currency is typed beside its amount, as the statement shows it."
+}
+
+/// A row.
+pub fn wrong_from_the_first() -> &'static str {
+    "Was it wrong from the first day?"
+}
+
+/// Beside it.
+pub fn strike_its_line() -> &'static str {
+    "strike out its line, then choose"
+}
+
+/// A row.
+pub fn shop_changes_over() -> &'static str {
+    "Does the shop change over?"
+}
+
+/// Beside it.
+pub fn backup_then_anew() -> &'static str {
+    "keep a backup, start anew"
+}
+
 /// Amounts stay as they are.
 pub fn not_converted() -> &'static str {
     "Amounts that are written stay as they are: nothing is converted."

@@ -2,7 +2,7 @@
 
 use crate::platform::intl::{self, Look};
 use benchslate_core::{
-    journal::{Shop, kinds::SettingKey},
+    journal::Shop,
     measure::{Day, Instant, Money, Quantity, Seconds, Shown, currency},
 };
 
@@ -23,7 +23,7 @@ impl Tongue {
     /// As the shop has chosen.
     pub fn follow(&mut self, shop: &Shop) {
         self.zone.clone_from(&shop.zone.name);
-        self.currency = shop.settings.latest(SettingKey::Currency).map(str::to_owned);
+        self.currency = shop.currency().map(str::to_owned);
     }
 
     /// The reader's language tag.

@@ -142,7 +142,7 @@ pub fn lost() -> &'static str {
 
 /// Under it.
 pub fn lost_why() -> &'static str {
-    "of all years: counted, thrown out, given"
+    "in this year: counted, thrown out, given"
 }
 
 /// Under a build.

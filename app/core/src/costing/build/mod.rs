@@ -65,6 +65,8 @@ pub struct BuildCost {
     pub one_off: Option<OneOff>,
     /// What will be left once all that is planned is done.
     pub outlook: Statement,
+    /// How far it stands above what it will fetch; none: it doesn't, or nobody knows.
+    pub above: Option<Statement>,
     /// What the salvage that it drew saved; none: it drew none.
     pub saving: Option<BuildSaving>,
 }
@@ -104,6 +106,7 @@ impl BuildCost {
         let Earned { net, expected, tax, .. } = earned;
         let mut roots = vec![true_cost, bridge, used_up_by_kind, tax_back, own_hours, hour_earned, sides];
         roots.extend([net, expected, tax, in_kind, &batch.item, &self.outlook]);
+        roots.extend(&self.above);
         if let Some(saving) = &self.saving {
             roots.extend([&saving.time_free, &saving.at_rate, &saving.paid_an_hour]);
         }
@@ -207,12 +210,14 @@ impl Books {
             batch_all,
             one_off,
             outlook,
+            above: None,
             saving: match bearer {
                 Bearer::Build(build) => self.build_saving(build),
                 Bearer::Lot(_) | Bearer::Shop => None,
             },
         };
         cost.outlook = super::outlook::outlook(self, build, &cost);
+        cost.above = super::fetch::of_build(self, build, &cost);
         cost
     }
 

@@ -3,7 +3,7 @@
 use super::fixture;
 use crate::{
     costing::{
-        Gap,
+        Gap, Path,
         salvage::{By, Missing, OfferFrom, Pile, appraise},
     },
     journal::kinds::{Case, Cases},
@@ -173,6 +173,17 @@ fn saving_by_place_and_by_species_adds_up_and_a_missing_price_is_said() {
     let no_price = |gap: &&Gap| matches!(gap, Gap::NoNewPrice { .. });
     let gaps: Vec<_> = across.at_rate.gaps.iter().filter(no_price).collect();
     assert_eq!(gaps, [&Gap::NoNewPrice { lot: it.id("fir") }]);
+    // Down to the lines of each lot, by one address.
+    let barn = across.groups[0].at_rate.rule.step();
+    for lot in ["oak", "elm"] {
+        let at_rate = across.at_rate.rule.step();
+        let lot = format!("lot_{}", it.id(lot));
+        let path = Path { steps: vec![at_rate, barn.clone()] };
+        let path = Path::parse(&format!("{path}.{lot}.bought-instead"));
+        let levels = across.open(&path).expect("opens");
+        assert_eq!(levels.len(), 4, "{path}");
+        assert!(levels[3].parts[0].entry_id().is_some());
+    }
     let species = it.books().across(By::Species).expect("some");
     assert_eq!(species.groups.len(), 4);
     assert_eq!(species.at_rate.money(), across.at_rate.money());

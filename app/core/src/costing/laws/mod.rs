@@ -215,8 +215,9 @@ fn follows(it: &Fixture, before: &Shop, written: usize) -> Result<Shop, TestCase
 fn across_adds_up(books: &Books) -> Result<(), TestCaseError> {
     let by = [By::Source, By::Species].map(|by| books.across(by));
     for across in by.iter().flatten() {
-        for root in [&across.time_free, &across.at_rate, &across.paid_an_hour] {
+        for root in across.roots() {
             adds_up(root)?;
+            shown_adds_up(root, root, &mut super::Path { steps: vec![root.rule.step()] }, 2)?;
         }
     }
     let [Some(by_source), Some(by_species)] = by else { return Ok(()) };

@@ -7,7 +7,7 @@
 
 use super::saving::{Saving, saving};
 use crate::{
-    costing::{Books, Gap, Hours, Part, Rule, Statement, Value, stock::LotAccount},
+    costing::{Books, Gap, Hours, Part, Path, Rule, Statement, Value, stock::LotAccount},
     journal::{Id, kinds::Origin},
     measure::{InOrder, Map, Money, fixed},
 };
@@ -20,6 +20,19 @@ pub enum By {
     Source,
     /// What it is.
     Species,
+}
+
+impl By {
+    /// Both.
+    pub const ALL: [By; 2] = [By::Source, By::Species];
+
+    /// Its name in an address.
+    pub fn code(self) -> &'static str {
+        match self {
+            By::Source => "source",
+            By::Species => "species",
+        }
+    }
 }
 
 /// Lots that came from one place, or are of one species.
@@ -50,6 +63,19 @@ pub struct Across {
     pub paid_an_hour: Statement,
 }
 
+impl Across {
+    /// Every figure that an address can begin with.
+    pub fn roots(&self) -> Vec<&Statement> {
+        let all = [&self.time_free, &self.at_rate, &self.paid_an_hour].into_iter();
+        all.chain(self.groups.iter().map(|group| &group.paid_an_hour)).collect()
+    }
+
+    /// The figures from a root down to the end of an address, the root first.
+    pub fn open(&self, path: &Path) -> Option<Vec<&Statement>> {
+        self.roots().into_iter().find_map(|root| path.walk(root))
+    }
+}
+
 impl Books {
     /// Every salvaged lot of which something was drawn or lost, put together. None: there is none.
     pub fn across(&self, by: By) -> Option<Across> {
@@ -60,7 +86,7 @@ impl Books {
                 together.entry(name(lot, by)).or_default().push((*id, saving));
             }
         }
-        let groups = together.into_iter().filter_map(|(name, lots)| group(name, lots));
+        let groups = together.into_iter().filter_map(|(name, lots)| group(by, name, lots));
         let mut all: Vec<(Group, Hours)> = groups.collect();
         all.order_by_key(|(group, _)| Reverse(group.at_rate.money()));
         let first = all.iter().filter_map(|(group, _)| group.lots.first().copied()).min()?;
@@ -69,9 +95,9 @@ impl Books {
             let parts = all.iter().map(|(group, _)| Part::plus(of(group).clone()));
             Statement::sum(rule, parts.collect(), Vec::new(), Vec::new())
         };
-        let time_free = sum(Rule::AcrossSaved { at_rate: false }, |group| &group.time_free);
-        let at_rate = sum(Rule::AcrossSaved { at_rate: true }, |group| &group.at_rate);
-        let paid_an_hour = an_hour(Rule::AcrossAnHour { of: None, hours }, &time_free, hours, first);
+        let time_free = sum(Rule::AcrossSaved { by, at_rate: false }, |group| &group.time_free);
+        let at_rate = sum(Rule::AcrossSaved { by, at_rate: true }, |group| &group.at_rate);
+        let paid_an_hour = an_hour(Rule::AcrossAnHour { by, of: None, hours }, &time_free, hours, first);
         let groups = all.into_iter().map(|(group, _)| group).collect();
         Some(Across { groups, time_free, at_rate, paid_an_hour })
     }
@@ -86,18 +112,22 @@ fn name(lot: &LotAccount, by: By) -> Option<&str> {
 }
 
 /// One group, and the own hours of its lots that have a figure.
-fn group(name: Option<&str>, lots: Vec<(Id, Saving)>) -> Option<(Group, Hours)> {
+fn group(by: By, name: Option<&str>, lots: Vec<(Id, Saving)>) -> Option<(Group, Hours)> {
     let first = lots.first()?.0;
     let told = lots.iter().filter(|(_, saving)| saving.time_free.value.is_some());
     let hours = told.fold(Hours::ZERO, |sum, (_, saving)| sum.plus(saving.hours));
     let sum = |at_rate: bool, of: fn(&Saving) -> &Statement| {
-        let parts = lots.iter().map(|(_, saving)| Part::plus(of(saving).clone()));
-        let rule = Rule::GroupSaved { of: first, at_rate };
+        // Each under its own name, so that an address finds it among the others.
+        let parts = lots.iter().map(|(lot, saving)| {
+            let rule = Rule::LotSaved { lot: *lot, at_rate };
+            Part::plus(Statement { rule, ..of(saving).clone() })
+        });
+        let rule = Rule::GroupSaved { by, of: first, at_rate };
         Statement::sum(rule, parts.collect(), Vec::new(), Vec::new())
     };
     let time_free = sum(false, |saving| &saving.time_free);
     let at_rate = sum(true, |saving| &saving.at_rate);
-    let paid_an_hour = an_hour(Rule::AcrossAnHour { of: Some(first), hours }, &time_free, hours, first);
+    let paid_an_hour = an_hour(Rule::AcrossAnHour { by, of: Some(first), hours }, &time_free, hours, first);
     let lots = lots.iter().map(|(id, _)| *id).collect();
     Some((Group { name: name.map(str::to_owned), lots, time_free, at_rate, paid_an_hour }, hours))
 }

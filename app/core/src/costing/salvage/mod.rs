@@ -20,6 +20,7 @@ pub use expected::Expected;
 pub use history::{Offer, OfferFrom, Pile, TypedCase};
 pub use of_build::BuildSaving;
 pub use saving::Saving;
+pub(crate) use saving::bought_instead_of;
 
 use super::{Books, Parts, Path, Statement, UnitCost};
 use crate::journal::{Id, kinds::Source};
@@ -45,6 +46,8 @@ pub struct LotBook {
     pub unit_of_all: Option<UnitCost>,
     /// Against the same thing new.
     pub saving: Saving,
+    /// How far what is left stands above the same thing new; none: it doesn't, or nobody knows.
+    pub above: Option<Statement>,
 }
 
 impl LotBook {
@@ -54,9 +57,11 @@ impl LotBook {
     }
 
     /// Every figure that an address can begin with.
-    pub fn roots(&self) -> [&Statement; 5] {
+    pub fn roots(&self) -> Vec<&Statement> {
         let Saving { time_free, at_rate, paid_an_hour, .. } = &self.saving;
-        [&self.cost, time_free, at_rate, paid_an_hour, &self.chain.cost]
+        let mut roots = vec![&self.cost, time_free, at_rate, paid_an_hour, &self.chain.cost];
+        roots.extend(&self.above);
+        roots
     }
 }
 
@@ -74,6 +79,7 @@ impl Books {
             unit_cost: self.unit_cost(Source::Lot(lot)),
             unit_of_all: account.unit_of_all(),
             saving: saving::saving(self, account),
+            above: super::fetch::of_lot(account),
         })
     }
 

@@ -131,6 +131,12 @@ fn bought_instead(lot: &LotAccount) -> Statement {
     }
 }
 
+/// So much of a lot, new; none where that can't be said.
+pub(crate) fn bought_instead_of(lot: &LotAccount, quantity: Quantity) -> Option<Statement> {
+    let part = priced(lot, quantity).ok()?;
+    Some(Statement::sum(Rule::BoughtInstead { lot: lot.facts.entry() }, vec![part], Vec::new(), Vec::new()))
+}
+
 /// The one line of it: the lot, with the numbers of its price new.
 pub(super) fn priced(lot: &LotAccount, drawn: Quantity) -> Result<Part, Gap> {
     let id = lot.facts.entry();

@@ -252,6 +252,7 @@ fn thing<'a>(names: Names<'a>, body: &Body) -> Line<'a> {
             of: it.for_build.map(|build| names.build(build).to_owned()).unwrap_or_default(),
             quantity: it.quantity.and_then(Dec::quantity),
             unit: it.unit,
+            money: it.price.and_then(Dec::money),
             ..plain(it.item.map_or(&it.what, |item| names.item(item)))
         },
         Body::Cull(it) => Line {

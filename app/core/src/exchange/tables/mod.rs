@@ -14,7 +14,7 @@ mod tools;
 use super::csv::{Cell, Table};
 use crate::{
     costing::{Books, Hours},
-    journal::{Id, Journal, Shop, kinds::SettingKey},
+    journal::{Id, Journal, Shop},
     measure::{Money, Quantity, Seconds, letters::small},
 };
 use names::Names;
@@ -86,7 +86,7 @@ pub fn table(from: Sources, of: Of, build: Option<Id>) -> Table {
         Of::Tools => (tools::HEAD, tools::rows(from, to)),
         Of::Income => (income::HEAD, income::rows(from, to, build)),
     };
-    let currency = from.shop.settings.latest(SettingKey::Currency).unwrap_or("XXX");
+    let currency = from.shop.currency().unwrap_or("XXX");
     let head = head.iter().map(|name| name.replace(MONEY, currency)).collect();
     Table { head, rows }
 }

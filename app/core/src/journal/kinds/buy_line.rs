@@ -23,6 +23,9 @@ pub struct BuyLine {
     /// In which unit; none: that of the item, else pieces.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub unit: Option<Unit>,
+    /// What all of it is thought to cost, as it was seen; none: nobody has said.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub price: Option<Dec>,
     /// The build that it is for; none: the shop.
     #[serde(default, rename = "for", skip_serializing_if = "Option::is_none")]
     pub for_build: Option<Id>,

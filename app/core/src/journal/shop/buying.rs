@@ -1,9 +1,9 @@
 //! What is to be bought, as facts.
 
-use super::{Odd, Shop, same::Items, stock::quantity_or_told};
+use super::{Field, Odd, Shop, same::Items, stock::quantity_or_told};
 use crate::{
     journal::{Id, kinds, order::Order},
-    measure::{Quantity, Unit},
+    measure::{Dec, Money, Quantity, Unit},
 };
 
 /// A line of the list.
@@ -19,6 +19,8 @@ pub struct BuyLine {
     pub quantity: Option<Quantity>,
     /// The item's unit, else as it was typed.
     pub unit: Unit,
+    /// What all of it is thought to cost; none: nobody has said.
+    pub price: Option<Money>,
     /// The build that it is for; none: the shop.
     pub for_build: Option<Id>,
     /// The lot that it became.
@@ -42,12 +44,17 @@ impl BuyLine {
         if typed.is_some() && fits.is_none() {
             tell(Odd::UnitDoesNotFit);
         }
+        let price = body.price.and_then(Dec::money);
+        if body.price.is_some() && price.is_none() {
+            tell(Odd::OutOfRange(Field::Money));
+        }
         BuyLine {
             order,
             item: meant.map(|(id, _)| id),
             what: body.what.clone(),
             quantity: fits,
             unit,
+            price,
             for_build: body.for_build,
             bought: body.bought,
         }

@@ -5,6 +5,7 @@
 
 mod after;
 mod buying;
+mod currency;
 mod facts;
 mod finds;
 mod free;
@@ -46,12 +47,12 @@ pub use work::{Drying, Interval, Stretch, Time};
 
 use super::{
     Body, Content, Id, Journal,
-    kinds::{SettingKey, Source, State},
+    kinds::{Source, State},
     order::Order,
     settings::Settings,
     stages,
 };
-use crate::measure::{Day, InOrder, Map, Zone, currency};
+use crate::measure::{Day, InOrder, Map, Zone};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Present state. Lists stand in the order in which things count (`order`).
@@ -166,6 +167,7 @@ impl Shop {
             told.extend(lost(&shop, body).map(|odd| (order.entry, odd)));
         }
         shop.settings.settle();
+        shop.tell_other_currencies();
         shop.share_receipts();
         shop.odd.append(&mut told);
         shop.odd.order_by_key(|(entry, _)| *entry);
@@ -329,11 +331,6 @@ impl Shop {
             | Body::Same(_) => {}
         }
         self.odd.append(&mut odd);
-    }
-
-    /// Digits after the point in the shop's currency; two where it is not known.
-    pub fn minor(&self) -> u8 {
-        self.settings.latest(SettingKey::Currency).map_or(2, currency::minor_digits)
     }
 
     /// Where a build stands at the end of a day: the last word that was said. None said: under way.

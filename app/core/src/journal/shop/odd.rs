@@ -41,6 +41,8 @@ pub enum Odd {
     LinesBeyondTotal,
     /// Two items are said to be one that are one already, or one is said to be itself: says nothing new.
     SameAlready,
+    /// Another currency than the one that was chosen first: not counted in.
+    OtherCurrency,
     /// It names an entry that isn't there or is struck out.
     Lost {
         /// The missing entry.

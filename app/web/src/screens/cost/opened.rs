@@ -25,6 +25,7 @@ use benchslate_core::{
     costing::{
         Books, Part, PartOf, Path, Rule, Statement,
         present::{self, Level},
+        salvage::{Across, By},
     },
     journal::{Id, kinds::Source},
     measure::Money,
@@ -111,7 +112,9 @@ fn look(books: &Books, view: &View, of: Id, path: &Path) -> Option<Opened> {
     let (say, minor) = (Say { books, view }, view.tongue.minor());
     let (cost, lot) = (books.build_cost(of), books.lot(of));
     let build = view.shop.builds.get(&of);
+    let across = if is_across(path) { By::ALL.map(|by| books.across(by)) } else { [None, None] };
     let roots: Vec<&Statement> = match (build, &lot) {
+        _ if is_across(path) => across.iter().flatten().flat_map(Across::roots).collect(),
         (Some(_), _) => cost.roots(),
         (None, Some(lot)) => lot.roots().to_vec(),
         (None, None) => return None,
@@ -128,8 +131,16 @@ fn look(books: &Books, view: &View, of: Id, path: &Path) -> Option<Opened> {
             levels
         }
     };
+    if is_across(path) {
+        return Some(sheet(say, of, path, &levels, crate::words::across::all_salvage()));
+    }
     let of_title = build.map_or_else(|| gaps::name(view.shop, Source::Lot(of)), |build| build.title.clone());
     Some(sheet(say, of, path, &levels, &of_title))
+}
+
+/// A figure over many lots: its address begins with that.
+fn is_across(path: &Path) -> bool {
+    path.to_string().starts_with("across-")
 }
 
 /// The draw that the last step of an address names.
@@ -213,6 +224,7 @@ fn fold(say: Say, of: Id, path: &Path, levels: &[Level]) -> Way {
         (Some(up), Some(above)) => {
             (words::to(&say.within(&above.statement.rule)), Place::Opened(of, up.to_string()).href())
         }
+        _ if is_across(path) => (crate::words::across::to_all().to_owned(), Place::Across.href()),
         _ if say.view.shop.lots.contains_key(&of) => way_back(of, false),
         _ => match levels.first().map(|level| &level.statement.rule) {
             Some(Rule::FromUsedUp | Rule::TaxBack | Rule::UsedUpByKind) => {

@@ -7,7 +7,7 @@ use crate::{
     words::{Tongue, cost as words, gaps, shelf, units},
 };
 use benchslate_core::{
-    costing::{Books, CostKind, Hours, Part, PartOf, Rule, Statement, Value, Working},
+    costing::{Books, CostKind, Hours, Part, PartOf, Rule, Statement, Value, Working, salvage::By},
     journal::{
         Body, Id, Shop,
         kinds::{Origin, Source, Span},
@@ -90,6 +90,14 @@ impl<'a> Say<'a> {
             Rule::ToComeOverhead => words::to_come_overhead(),
             Rule::ToComeTools => words::to_come_tools(),
             Rule::ToComeOneOff => words::to_come_one_off(),
+            Rule::ToComeMaterials => words::to_come_materials(),
+            Rule::ToComeMoney => words::to_come_money(),
+            Rule::AboveFetch => crate::words::earned::above_fetch(),
+            Rule::AboveNew { .. } => crate::words::salvage::above_new(),
+            Rule::LotSaved { lot: it, .. } => return words::capital(&lot(it)),
+            Rule::GroupSaved { of, by, .. } | Rule::AcrossAnHour { of: Some(of), by, .. } => {
+                return self.group(*of, *by);
+            }
             Rule::TaxIn => words::tax_in(),
             Rule::Item { .. } => words::item(),
             Rule::Batch => words::batch(),
@@ -98,12 +106,8 @@ impl<'a> Say<'a> {
             Rule::OneOffEach => words::one_off_each(),
             Rule::ProfitOnSold { .. } => words::profit(),
             Rule::ItemsAtCost { .. } => words::items_at_cost(),
-            Rule::AcrossSaved { at_rate: false } | Rule::GroupSaved { at_rate: false, .. } => {
-                words::saved_free()
-            }
-            Rule::AcrossSaved { at_rate: true } | Rule::GroupSaved { at_rate: true, .. } => {
-                words::saved_at_rate()
-            }
+            Rule::AcrossSaved { at_rate: false, .. } => words::saved_free(),
+            Rule::AcrossSaved { at_rate: true, .. } => words::saved_at_rate(),
             Rule::ChainCost { .. } => crate::words::salvage::the_chain(),
             Rule::LinkCost { at, .. } => crate::words::salvage::link(*at),
             Rule::Fetched { .. } => words::fetched(),
@@ -120,12 +124,24 @@ impl<'a> Say<'a> {
         plain.to_owned()
     }
 
+    /// Lots that were put together, by what the first of them says.
+    pub fn group(self, of: Id, by: By) -> String {
+        let lot = self.shop().lots.get(&of);
+        let said =
+            lot.and_then(|lot| if by == By::Source { lot.whence.clone() } else { lot.species.clone() });
+        let name = said.filter(|it| !it.trim().is_empty());
+        name.unwrap_or_else(|| crate::words::across::not_said(by == By::Source).to_owned())
+    }
+
     /// The same within a sentence: our own words small, the maker's and days as they are.
     pub fn within(self, rule: &Rule) -> String {
         match rule {
             Rule::Draw { entry } => self.draw_name(*entry),
             Rule::Drawn { source, .. } => gaps::name(self.shop(), *source),
-            Rule::LotMoney { lot } | Rule::LotNotDrawn { lot } => gaps::name(self.shop(), Source::Lot(*lot)),
+            Rule::GroupSaved { .. } => self.name(rule),
+            Rule::LotMoney { lot } | Rule::LotNotDrawn { lot } | Rule::LotSaved { lot, .. } => {
+                gaps::name(self.shop(), Source::Lot(*lot))
+            }
             _ => words::lower(&self.name(rule)),
         }
     }
@@ -215,6 +231,9 @@ impl<'a> Say<'a> {
             Rule::HourEarned { .. } => Some(words::how_hour_earned()),
             Rule::Item { .. } => Some(words::how_item_cost()),
             Rule::Outlook => Some(words::how_outlook()),
+            Rule::ToComeMaterials => Some(words::how_to_come_materials()),
+            Rule::AboveFetch => Some(words::how_above_fetch()),
+            Rule::AboveNew { .. } => Some(words::how_above_new()),
             Rule::ToCome { .. } | Rule::ToComeLabour { .. } => Some(words::how_to_come()),
             Rule::InTheTimber => Some(words::how_timber()),
             Rule::TaxBack => Some(words::apart()),
@@ -251,6 +270,7 @@ impl<'a> Say<'a> {
             (_, Working::Trip { km: Some(km), .. }) => words::drive(&self.tongue().quantity(*km)),
             (Some(Body::Trip(_)), _) => words::some_drive().to_owned(),
             (Some(Body::Expense(expense)), _) => expense.what.clone(),
+            (Some(Body::BuyLine(it)), _) => crate::screens::buying::name(self.view, it),
             (Some(Body::Lot(_)), _) => gaps::name(self.shop(), Source::Lot(entry)),
             (Some(Body::Receipt(it)), _) => it.whence.clone().unwrap_or_else(|| words::receipt().to_owned()),
             (Some(Body::ByProduct(it)), _) => it.what.clone(),
@@ -416,7 +436,7 @@ impl<'a> Say<'a> {
         unit.unwrap_or(Unit::Each)
     }
 
-    fn quantity(self, quantity: Quantity, unit: Unit, source: Option<Source>) -> String {
+    pub fn quantity(self, quantity: Quantity, unit: Unit, source: Option<Source>) -> String {
         units::amount_short(self.tongue(), quantity, unit, self.word(source))
     }
 

@@ -13,7 +13,7 @@ use crate::{
     screens::{away, first_amount, photos, stock::form::Form, trouble::Troubles},
     shell::{
         Desk, Go, Place, Tab,
-        desk::{Mark, Marked, View},
+        desk::{After, Mark, Marked, View},
         frame::Places,
         mark::LastMarkHere,
     },
@@ -22,15 +22,19 @@ use crate::{
     },
 };
 use benchslate_core::{
+    costing::{self, DrewFor, Moved},
     journal::{
         Body, Change, Id, Kind,
         kinds::Bearer,
         listing::{self, Standing, State},
     },
+    measure::Money,
     timing::drying,
 };
 use leptos::task::spawn_local;
 
+/// So many are named that a correction moved.
+const MOST_SAID: usize = 3;
 /// Whose form a draft is: the field that keeps the entry's id.
 const OF: &str = "of";
 
@@ -402,19 +406,44 @@ fn keep(desk: Desk, form: Form, entry: Id) {
     let Some(before) = before else { return };
     let Some(after) = correct::read(desk, form, entry, &before) else { return };
     let has_money = correct::has_money(form, &before);
+    // Of a lot: what it moves is said, and what stays because it is closed.
+    let drew = matches!(before, Body::Lot(_))
+        .then(|| untrack(|| desk.books(|books, view| books.drew_from(view.shop, entry))));
     desk.act_then(
         move |hand| {
             let mut changes = if has_money { first_amount::settings(hand) } else { Vec::new() };
             changes.push(Change::write(entry, after.clone()));
             changes
         },
-        move |after| marked(&after.view(), entry, words::mark_corrected()),
+        move |after| {
+            let moves = drew.as_deref().and_then(|drew| moved(after, entry, drew));
+            let done = moves.map(|moves| words::and_it_moves(words::mark_corrected(), &moves));
+            marked(&after.view(), entry, done.as_deref().unwrap_or(words::mark_corrected()))
+        },
         move |done| {
             if done.is_ok() {
                 form.done(desk);
             }
         },
     );
+}
+
+/// Whom a corrected lot costs another sum now; none: nobody drew from it, or all as before.
+fn moved(after: &After, lot: Id, before: &[DrewFor]) -> Option<String> {
+    let now = after.books().drew_from(after.shop, lot);
+    let moves = costing::moved(before, &now);
+    let say = |it: &Moved| {
+        let name = facts::bearer(&after.view(), it.bearer);
+        let money =
+            |it: Option<Money>| it.map_or_else(|| words::no_figure().to_owned(), |it| after.tongue.money(it));
+        if it.closed {
+            words::closed_keeps(&name, &money(it.after))
+        } else {
+            words::moves_to(&name, &money(it.before), &money(it.after))
+        }
+    };
+    let all: Vec<String> = moves.iter().take(MOST_SAID).map(say).collect();
+    (!all.is_empty()).then(|| words::some_moved(&all, moves.len().saturating_sub(all.len())))
 }
 
 fn strike_out(desk: Desk, entry: Id) {

@@ -109,6 +109,7 @@ fn to_buy(view: &View, it: &kinds::BuyLine) -> Vec<Fact> {
     vec![
         (Label::What, buying::name(view, it)),
         (Label::Quantity, buying::many(view, it)),
+        (Label::Thought, it.price.and_then(Dec::money).map(|it| view.tongue.money(it)).unwrap_or_default()),
         (Label::ForBuild, it.for_build.map(|of| bearer(view, Bearer::Build(of))).unwrap_or_default()),
         (Label::Bought, it.bought.map(|lot| gaps::name(view.shop, Source::Lot(lot))).unwrap_or_default()),
     ]

@@ -342,6 +342,7 @@ fn odd_words(odd: &Odd) -> Option<String> {
         Odd::LinesBeyondTotal => Some(words::lines_beyond_total().to_owned()),
         Odd::OutOfRange(_) | Odd::UnitDoesNotFit => Some(words::no_figure().to_owned()),
         Odd::SameAlready => Some(words::one_already().to_owned()),
+        Odd::OtherCurrency => Some(words::other_currency().to_owned()),
         Odd::Lost { .. } => Some(words::names_gone().to_owned()),
     }
 }

@@ -14,7 +14,7 @@ use crate::{
         sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
         sum_row::Leads,
     },
-    screens::{About, photos, trouble::Troubles},
+    screens::{About, parts_list, photos, trouble::Troubles},
     shell::{
         Desk, Go, Place, Tab,
         desk::{Mark, Marked, Phase, View},
@@ -88,6 +88,7 @@ pub fn JournalSheet(of: Bearer) -> impl IntoView {
                 <Troubles/>
                 <Read name=head below=below>
                     {move || lost.get().then(|| view! { <p class="lead">{cost::no_build_why()}</p> })}
+                    {parts_list::way_here(desk, Signal::derive(move || of_build.get().map(|(build, _)| build)))}
                     {days(desk, drawn)}
                     {move || rest(drawn, typed, most)}
                 </Read>

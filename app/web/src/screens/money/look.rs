@@ -1,11 +1,11 @@
 //! The money of a build in plain words.
 
 use super::{
-    Figure,
+    Figure, against,
     pieces::{self, Pieces},
 };
 use crate::{
-    screens::{journal::line, months::Row},
+    screens::{cost::Say, journal::line, months::Row},
     shell::{Place, desk::View},
     words::{earned as words, gaps, journal as journal_words, parts as list},
 };
@@ -39,10 +39,10 @@ pub struct Look {
     /// Where more than one is still expected.
     pub open_sum: Option<String>,
     pub pieces: Pieces,
-    /// What it will bring, once all that is planned is done; none once it is closed.
-    pub outlook: Option<(Row, Row)>,
-    /// The parts list: how much of it is cut.
-    pub parts: Row,
+    /// It stands above what it will fetch.
+    pub above: Option<Row>,
+    /// The outlook while it is open, steps, parts, and what became of the plan.
+    pub plan: Vec<Row>,
     /// What closing would freeze.
     pub freezes: String,
 }
@@ -79,12 +79,29 @@ pub fn look(books: &Books, view: &View, build: Id) -> Option<Look> {
         hour: known.then(|| (hour(view, &cost, build), item(view, &cost, build))),
         open_sum: (open.len() > 1).then(|| money(view, cost.earned.expected.money())),
         pieces: pieces::look(view, build, &cost, books.as_of),
-        outlook: (state != State::Closed).then(|| outlook(view, &cost, build)),
-        parts: parts(view, build),
+        above: cost.above.as_ref().filter(|_| state != State::Closed).map(|it| above(view, it, build)),
+        plan: plan(books, view, &cost, (build, state)),
         freezes: freezes(books, view, build),
         lines,
         open,
     })
+}
+
+fn plan(books: &Books, view: &View, cost: &BuildCost, (build, state): (Id, State)) -> Vec<Row> {
+    let (look_ahead, steps) = outlook(view, cost, build);
+    let ahead = (state != State::Closed).then_some([look_ahead, steps]).into_iter().flatten();
+    ahead.chain(against::row(Say { books, view }, build)).chain([parts(view, build)]).collect()
+}
+
+/// Money used up and to come beyond what comes in; opens to both.
+fn above(view: &View, it: &Statement, build: Id) -> Row {
+    Row {
+        label: words::above_fetch().to_owned(),
+        working: words::above_fetch_note().to_owned(),
+        figure: money(view, it.money()),
+        lacks: true,
+        href: Some(Place::Opened(build, path(it)).href()),
+    }
 }
 
 /// The outlook where it can be said, and what it goes by: the steps.

@@ -1,13 +1,17 @@
 //! The money of a build: what came in, what is still to come, what was made and what left, and where it stands.
 
 mod acts;
+mod against;
 mod look;
 mod pieces;
+
+pub use against::AgainstSheet;
 
 use crate::dom::prelude::*;
 use crate::{
     parts::{
         answer::{Answer, AnswerText, Leading, SideAnswer},
+        fold::{FoldText, fold},
         key::{Key, KeyKind, KeyLink},
         message::Message,
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
@@ -38,6 +42,7 @@ pub fn MoneySheet(of: Id) -> impl IntoView {
     let desk = Desk::here();
     let look = Memo::new(move |_| desk.books(|books, view| look::look(books, view, of)));
     let doing = RwSignal::new(Doing::default());
+    let folds = Folds::default();
     let ready = move || desk.phase.get() == Phase::Ready;
     let title = Signal::derive(move || match look.read().as_ref() {
         Some(look) => words::money_of(&look.title),
@@ -53,7 +58,8 @@ pub fn MoneySheet(of: Id) -> impl IntoView {
     // What closing does stands alone: nothing of it may be scrolled out of sight.
     let closes = Memo::new(move |_| doing.get() == Doing::Closing);
     let all = move || {
-        look.get().map(|look| if closes.get() { closing(&look) } else { drawn(desk, of, look, doing) })
+        look.get()
+            .map(|look| if closes.get() { closing(&look) } else { drawn(desk, of, look, (doing, folds)) })
     };
     let keys = move || look.get().map(|look| hand(desk, of, doing, &look));
     view! {
@@ -73,23 +79,31 @@ pub fn MoneySheet(of: Id) -> impl IntoView {
     }
 }
 
-fn drawn(desk: Desk, build: Id, look: Look, doing: RwSignal<Doing>) -> AnyView {
-    let Look { closed, net, lines, tax, hour, open, open_sum, pieces, outlook, parts, .. } = look;
-    let outlook = outlook.map(|(row, steps)| vec![row, steps]).unwrap_or_default();
-    let outlook = months::drawn(outlook.into_iter().chain([parts]).collect());
+/// Groups that are open: they stay so while the sheet is drawn anew.
+#[derive(Clone, Copy)]
+struct Folds {
+    came: RwSignal<bool>,
+    pieces: RwSignal<bool>,
+    one_off: RwSignal<bool>,
+    learned: RwSignal<bool>,
+}
+
+impl Default for Folds {
+    fn default() -> Folds {
+        let [came, pieces, one_off, learned] = [(); 4].map(|()| RwSignal::new(false));
+        Folds { came, pieces, one_off, learned }
+    }
+}
+
+/// What comes in first; what was made and what is planned opens.
+fn drawn(desk: Desk, build: Id, look: Look, (doing, folds): (RwSignal<Doing>, Folds)) -> AnyView {
+    let Look { closed, net, lines, tax, hour, open, open_sum, pieces, above, plan, .. } = look;
     let closed = closed.map(|(label, figure, note)| {
         view! { <Answer text=AnswerText { label, figure, note, lacks: false }/> }
     });
     let none = lines.is_empty() && open.is_empty();
     let lead = none.then(|| view! { <p class="lead">{words::nothing_yet()}</p> });
-    let came = (!lines.is_empty()).then(|| {
-        view! {
-            <Group title=words::came_in().to_owned()/>
-            {months::summed(lines)}
-            <SumTotal label=words::net().to_owned() figure=net/>
-            {months::drawn(tax)}
-        }
-    });
+    let came = (!lines.is_empty()).then(|| came_in(lines, net, tax, folds.came));
     let expected = (!open.is_empty()).then(|| {
         view! {
             <Group title=words::still_expected().to_owned()/>
@@ -105,7 +119,41 @@ fn drawn(desk: Desk, build: Id, look: Look, doing: RwSignal<Doing>) -> AnyView {
             </Leading>
         }
     });
-    view! { {closed}{leading}{lead}{outlook}{expected}{came}{ways(build)}{pieces::drawn(pieces, Callback::new(move |()| acts::end_run(desk, build)))} }
+    let ends = Callback::new(move |()| acts::end_run(desk, build));
+    view! {
+        {closed}
+        {leading}
+        {lead}
+        {above.map(|it| months::drawn(vec![it]))}
+        {expected}
+        {came}
+        <Group title=words::the_plan().to_owned()/>
+        {months::drawn(plan)}
+        <Group title=words::pieces_and_price().to_owned()/>
+        {pieces::drawn(pieces, [folds.pieces, folds.one_off, folds.learned], ends)}
+        {ways(build)}
+    }
+}
+
+/// One line stands as it is; several stand behind what they come to.
+fn came_in(lines: Vec<months::Row>, net: String, tax: Vec<months::Row>, open: RwSignal<bool>) -> AnyView {
+    let few = lines.len() == 1;
+    let text = FoldText {
+        label: words::came_in().to_owned(),
+        note: words::so_many_lines(lines.len()),
+        figure: net.clone(),
+    };
+    let rows = move || {
+        view! {
+            {months::summed(lines.clone())}
+            <SumTotal label=words::net().to_owned() figure=net.clone()/>
+            {months::drawn(tax.clone())}
+        }
+    };
+    if few {
+        return view! { <Group title=words::came_in().to_owned()/>{rows()} };
+    }
+    fold(text, open, rows)
 }
 
 /// To what can be tried and asked.

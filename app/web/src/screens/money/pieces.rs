@@ -5,7 +5,8 @@ use crate::dom::prelude::*;
 use crate::{
     parts::{
         answer::RowLink,
-        sum_row::{Group, Leads},
+        fold::{FoldText, fold},
+        sum_row::Leads,
     },
     screens::{
         journal::facts,
@@ -31,6 +32,8 @@ pub struct Pieces {
     pub learned: Vec<Row>,
     /// Something of it is still to be borne.
     pub goes_on: bool,
+    /// What stands on the rows while they are folded: pieces, one-off work, what was learned.
+    pub says: [String; 3],
 }
 
 /// What is known of the pieces of a build.
@@ -41,12 +44,16 @@ pub fn look(view: &View, build: Id, cost: &BuildCost, now: Instant) -> Pieces {
         made.push(plain(words::still_here(), String::new(), items.left().to_string()));
     }
     let run = view.shop.is_run(build);
+    let learned = learning(view, build, now);
+    let one_off_rows = cost.one_off.filter(|_| run).map(|it| one_off(view, it)).unwrap_or_default();
+    let figure = |rows: &[Row]| rows.first().map(|it| it.figure.clone()).unwrap_or_default();
     Pieces {
+        says: [words::good_and_left(items.good, items.left()), figure(&one_off_rows), figure(&learned)],
         made,
         money: if items.worked() > 0 { in_money(view, cost, run) } else { Vec::new() },
-        learned: learning(view, build, now),
+        learned,
         goes_on: run && cost.one_off.is_some_and(|it| it.ended.is_none() && !it.rest.total().is_zero()),
-        one_off: cost.one_off.filter(|_| run).map(|it| one_off(view, it)).unwrap_or_default(),
+        one_off: one_off_rows,
     }
 }
 
@@ -141,15 +148,30 @@ fn one_off(view: &View, it: OneOff) -> Vec<Row> {
     ]
 }
 
-/// The groups, drawn.
-pub fn drawn(pieces: Pieces, ends: Callback<()>) -> AnyView {
-    let Pieces { made, money, one_off, learned, goes_on } = pieces;
-    let end = goes_on.then(|| {
-        view! { <RowLink label=words::no_more_made().to_owned() end=words::writes_it_off().to_owned() leads=Leads::Tap(ends)/> }
+/// The groups, each behind a row that says what it comes to.
+pub fn drawn(
+    pieces: Pieces,
+    [made_open, one_off_open, learned_open]: [RwSignal<bool>; 3],
+    ends: Callback<()>,
+) -> AnyView {
+    let Pieces { made, money, one_off, learned, goes_on, says } = pieces;
+    let [all, borne, doubling] = says;
+    let of_pieces = (!made.is_empty() || !money.is_empty()).then(|| {
+        let text = FoldText { label: words::pieces().to_owned(), note: all, ..FoldText::default() };
+        fold(text, made_open, move || view! { {months::drawn(made.clone())}{months::drawn(money.clone())} })
     });
-    view! { {group(words::pieces(), made)}{group(words::what_became(), money)}{group(words::one_off(), one_off)}{end}{group(words::learned(), learned)} }
-}
-
-fn group(title: &'static str, rows: Vec<Row>) -> Option<AnyView> {
-    (!rows.is_empty()).then(|| view! { <Group title=title.to_owned()/>{months::drawn(rows)} })
+    let jigs = (!one_off.is_empty()).then(|| {
+        let text = FoldText { label: words::one_off().to_owned(), figure: borne, ..FoldText::default() };
+        fold(text, one_off_open, move || {
+            let end = goes_on.then(|| {
+                view! { <RowLink label=words::no_more_made().to_owned() end=words::writes_it_off().to_owned() leads=Leads::Tap(ends)/> }
+            });
+            view! { {months::drawn(one_off.clone())}{end} }
+        })
+    });
+    let taught = (!learned.is_empty()).then(|| {
+        let text = FoldText { label: words::learned().to_owned(), figure: doubling, ..FoldText::default() };
+        fold(text, learned_open, move || view! { {months::drawn(learned.clone())} })
+    });
+    view! { {of_pieces}{jigs}{taught} }
 }

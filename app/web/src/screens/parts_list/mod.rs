@@ -9,6 +9,7 @@ pub use movement::MovementSheet;
 use crate::dom::prelude::*;
 use crate::{
     parts::{
+        answer::RowLink,
         kept_row::{KeptRow, KeptText},
         key::{KeyKind, KeyLink},
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
@@ -127,4 +128,20 @@ fn tick(desk: Desk, part: Id, more: bool) {
             Mark { kind: words::kind().to_owned(), what, second }.into()
         },
     );
+}
+
+/// To the parts list of a build, where it has one: how much of it is cut.
+pub fn way_here(desk: Desk, build: Signal<Option<Id>>) -> AnyView {
+    let said = Memo::new(move |_| {
+        let build = build.get()?;
+        let (left, all) = desk.read(|view| view.shop.pieces_of(build));
+        (all > 0).then(|| (build, words::so_far(all.saturating_sub(left), all)))
+    });
+    let row = move || {
+        said.get().map(|(build, end)| {
+            let leads = Leads::To(Place::Parts(build).href());
+            view! { <RowLink label=words::parts_list().to_owned() end leads/> }
+        })
+    };
+    view! { {row} }
 }

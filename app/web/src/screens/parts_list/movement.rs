@@ -1,4 +1,4 @@
-//! How a part moves with its moisture, and what all of it weighs.
+//! How a part or a board of a lot moves with its moisture, and what all of it weighs.
 
 use crate::dom::prelude::*;
 use crate::{
@@ -20,15 +20,19 @@ use crate::{
         desk::{Mark, View},
         frame::Places,
     },
-    words::{movement as words, refusal, units},
+    words::{gaps, movement as words, refusal, units},
 };
 use benchslate_core::{
+    costing::Books,
     journal::{
         Change, Id, On,
-        kinds::{Bearer, Note},
+        kinds::{Bearer, Note, Source},
     },
     measure::{
-        Fraction, Quantity, Unit, number,
+        Fraction, Quantity, Unit,
+        letters::small,
+        marks::{self, Hint},
+        number,
         sums::{
             movement::{Beyond, Sawn, change, mass},
             species::Species,
@@ -38,22 +42,25 @@ use benchslate_core::{
 
 const SPECIES: &str = "moves-species";
 const SAWN: &str = "moves-sawn";
+const WIDE: &str = "moves-wide";
 const FROM: &str = "moves-from";
 const TO: &str = "moves-to";
 /// How a form keeps that it is quarter sawn.
 const QUARTER: &str = "quarter";
 
-/// The sheet. `part`: a line of a parts list with a width.
+/// The sheet. `of`: a line of a parts list with a width, or a lot, of which the width of a board is typed.
 #[component]
-pub fn MovementSheet(part: Id) -> impl IntoView {
+pub fn MovementSheet(of: Id) -> impl IntoView {
     let (desk, go) = (Desk::here(), expect_context::<Go>());
+    let part = of;
     let form = Form::open(desk, "movement");
     let build = Signal::derive(move || desk.read(|view| view.shop.parts.get(&part).map(|it| it.body.build)));
-    let title = Signal::derive(move || {
-        let name = desk.read(|view| view.shop.parts.get(&part).map(|it| it.body.name.clone()));
-        words::title(&name.unwrap_or_default())
-    });
-    let said = Memo::new(move |_| desk.read(|view| said(view, form, part)));
+    let is_lot = Memo::new(move |_| desk.read(|view| view.shop.lots.contains_key(&of)));
+    let title = Signal::derive(move || words::title(&desk.read(|view| name(view, of))));
+    let said = Memo::new(move |_| desk.books(|books, view| said(books, view, form, of)));
+    let unit = Signal::derive(move || Some(units::short(desk.read(lengths::fine)).to_owned()));
+    let wide =
+        move || is_lot.get().then(|| Cell::words(WIDE, words::board_width()).unit(unit).whole().draw(form));
     let answer = move || said.get().ok().map(|it| it.rows.into_iter().map(outcome).collect::<Vec<AnyView>>());
     let species = Choosing { field: SPECIES, label: words::species(), class: "whole", of: species };
     let sawn = Signal::derive(move || usize::from(form.get(SAWN) == QUARTER));
@@ -83,7 +90,8 @@ pub fn MovementSheet(part: Id) -> impl IntoView {
                     />
                     <div class="form">
                         <Cells>
-                            {fields::choice(desk, form, species, Signal::stored(String::new()))}
+                            {fields::choice(desk, form, species, of_lot(desk, of))}
+                            {wide}
                             {Cell::number(FROM, words::from()).of("%").draw(form)}
                             {Cell::number(TO, words::to()).of("%").draw(form)}
                         </Cells>
@@ -94,7 +102,10 @@ pub fn MovementSheet(part: Id) -> impl IntoView {
             </Above>
             <Below>
                 <Hand name=words::keys().to_owned()>{form_keys(go, words::keep(), keep)}</Hand>
-                <Places cell=1 of_build=Signal::derive(move || build.get().map(|it| (it, None)))/>
+                {move || {
+                    let cell = if is_lot.get() { 2 } else { 1 };
+                    view! { <Places cell of_build=Signal::derive(move || build.get().map(|it| (it, None)))/> }
+                }}
             </Below>
         </Sheet>
     }
@@ -119,19 +130,76 @@ struct Said {
 
 type Wrong = (&'static str, String);
 
-fn said(view: &View, form: Form, part: Id) -> Result<Said, Wrong> {
+fn name(view: &View, of: Id) -> String {
+    let part = view.shop.parts.get(&of).map(|it| it.body.name.clone());
+    part.unwrap_or_else(|| gaps::name(view.shop, Source::Lot(of)))
+}
+
+/// The species that a lot says it is of, where it is one of ours.
+fn of_lot(desk: Desk, of: Id) -> Signal<String> {
+    Signal::derive(move || {
+        desk.read(|view| spoken(view, of).map(Species::code).unwrap_or_default().to_owned())
+    })
+}
+
+fn spoken(view: &View, of: Id) -> Option<Species> {
+    let lot = view.shop.lots.get(&of)?;
+    let said = small(lot.species.as_deref().unwrap_or(&lot.name));
+    Species::ALL.iter().copied().find(|it| {
+        let name = small(words::name(*it));
+        said == name || said.contains(&name)
+    })
+}
+
+/// What is looked at: its width, and how much of it there is.
+struct Asked {
+    name: String,
+    width: Fraction,
+    volume: Option<(Quantity, Unit)>,
+    weighs: String,
+}
+
+fn asked(books: &Books, view: &View, form: Form, of: Id) -> Result<Asked, Wrong> {
     let missing = |field, sentence: &str| (field, sentence.to_owned());
-    let it = view.shop.parts.get(&part).ok_or_else(|| missing(SPECIES, words::no_width()))?;
-    let species =
-        Species::from_code(&form.get(SPECIES)).ok_or_else(|| missing(SPECIES, words::no_species()))?;
+    if let Some(it) = view.shop.parts.get(&of) {
+        let [length, width, thickness] = it.inches;
+        let width = width.ok_or_else(|| missing(SPECIES, words::no_width()))?;
+        let volume = length.zip(thickness).and_then(|(length, thickness)| {
+            let size = benchslate_core::measure::board::Size { thickness, width, length };
+            Some((size.true_volume(it.body.count)?, Unit::BoardFoot))
+        });
+        return Ok(Asked { name: it.body.name.clone(), width, volume, weighs: words::weighs(it.body.count) });
+    }
+    let lot = view.shop.lots.get(&of).ok_or_else(|| missing(SPECIES, words::no_width()))?;
+    let typed = form.get(WIDE);
+    if typed.trim().is_empty() {
+        return Err(missing(WIDE, words::no_board_width()));
+    }
+    let hint = Hint { unit: Some(lengths::fine(view)), ..Hint::default() };
+    let width = marks::quantity(&typed, hint).and_then(|it| it.in_unit(Unit::Inch));
+    let width = width.map_err(|it| (WIDE, refusal::sentence(&it)))?;
+    if width.is_zero() {
+        return Err(missing(WIDE, words::no_board_width()));
+    }
+    let left = books.shelf_line(Source::Lot(of)).and_then(|line| line.quantity);
+    let volume = left.filter(|it| !it.is_zero() && !it.is_negative()).zip(Some(lot.unit));
+    let width = Fraction::from_quantity(width);
+    Ok(Asked { name: name(view, of), width, volume, weighs: words::left_weighs().to_owned() })
+}
+
+fn said(books: &Books, view: &View, form: Form, of: Id) -> Result<Said, Wrong> {
+    let missing = |field, sentence: &str| (field, sentence.to_owned());
+    let chosen = form.get(SPECIES);
+    let species = Species::from_code(&chosen).or_else(|| spoken(view, of).filter(|_| chosen.is_empty()));
+    let species = species.ok_or_else(|| missing(SPECIES, words::no_species()))?;
+    let asked = asked(books, view, form, of)?;
     let sawn = if form.get(SAWN) == QUARTER { Sawn::Quarter } else { Sawn::Flat };
     let moisture = |field| {
         let read = number::amount(&form.get(field)).map_err(|it| (field, refusal::sentence(&it)))?;
         Quantity::from_decimal(read).ok_or_else(|| missing(field, words::beyond()))
     };
     let (from, to) = (moisture(FROM)?, moisture(TO)?);
-    let [length, width, thickness] = it.inches;
-    let width = width.ok_or_else(|| missing(SPECIES, words::no_width()))?;
+    let width = asked.width;
     let inches = width.quantity().ok_or_else(|| missing(SPECIES, words::no_width()))?;
     let moved = change(species, sawn, inches, from, to).map_err(|beyond| match beyond {
         Beyond::Moisture if outside(from) => missing(FROM, words::beyond()),
@@ -166,41 +234,42 @@ fn said(view: &View, form: Form, part: Id) -> Result<Said, Wrong> {
         figure: amount(size),
         lacks: false,
     }];
-    let volume = length.zip(thickness).and_then(|(length, thickness)| {
-        let size = benchslate_core::measure::board::Size { thickness, width, length };
-        size.true_volume(it.body.count)
-    });
-    let weighs = volume.and_then(|it| mass(species, it, Unit::BoardFoot, to)).and_then(|it| {
+    let weighs = asked.volume.and_then(|(it, of)| mass(species, it, of, to)).and_then(|it| {
         let unit = if fine == Unit::Inch { Unit::Pound } else { Unit::Kilogram };
         Some((it.converted(Unit::Kilogram, unit)?.quantity()?, unit))
     });
     if let Some((weight, unit)) = weighs {
         rows.push(AnswerText {
-            label: words::weighs(it.body.count),
+            label: asked.weighs,
             note: Some(words::at_moisture(&percent(to))),
             figure: [&view.tongue.number(&weight.shown_to(1)), " ", units::short(unit)].concat(),
             lacks: false,
         });
     }
     let lines: Vec<String> = rows.iter().map(|it| [&it.label, " ", &it.figure].concat()).collect();
-    Ok(Said { note: words::note(&it.body.name, &lines.join(", "), &working), rows })
+    Ok(Said { note: words::note(&asked.name, &lines.join(", "), &working), rows })
 }
 
 fn outside(moisture: Quantity) -> bool {
     change(Species::OakWhite, Sawn::Flat, Quantity::ONE, moisture, moisture) == Err(Beyond::Moisture)
 }
 
-/// As a line of the build's journal.
+/// As a line of the journal of its build, or of the lot.
 fn keep(desk: Desk, go: Go, part: Id, text: String) {
     let entry = desk.fresh();
     desk.act_then(
         move |hand| {
-            let Some(build) = hand.shop.parts.get(&part).map(|it| it.body.build) else { return Vec::new() };
+            let build = hand.shop.parts.get(&part).map(|it| Bearer::Build(it.body.build));
+            let lot = || hand.shop.lots.contains_key(&part).then_some(Bearer::Lot(part));
+            let bearer = build.or_else(lot);
             let on = On::At(hand.shop.zone.when(hand.now));
-            vec![Change::write(entry, Note { on, text: text.clone(), bearer: Some(Bearer::Build(build)) })]
+            bearer
+                .map(|it| Change::write(entry, Note { on, text: text.clone(), bearer: Some(it) }))
+                .into_iter()
+                .collect()
         },
         move |after| {
-            let what = after.shop.parts.get(&part).map(|it| words::title(&it.body.name)).unwrap_or_default();
+            let what = words::title(&name(&after.view(), part));
             Mark { kind: words::kind().to_owned(), what, second: None }.into()
         },
         move |done| {

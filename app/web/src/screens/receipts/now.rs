@@ -10,7 +10,7 @@ use crate::{
         sum_row::{Group, Leads, SumRow, SumText},
     },
     screens::{
-        first_amount,
+        abroad, first_amount,
         hours::choices,
         photos::{self, About, PhotoKey},
         stock::{
@@ -152,6 +152,7 @@ fn fields(
             on_input=Callback::new(move |text: String| form.set(TOTAL, text))
         />
         {first_amount::offer(desk)}
+        {abroad::fields(form)}
         <p class="note">{move || desk.read(|view| says(view, &form.get(TOTAL)))}</p>
         <div class="receipt-now">
             <div>
@@ -228,6 +229,10 @@ fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
     if whence.chars().count() > MOST_FROM {
         form.wrong(TOTAL, words::long_from().to_owned());
     }
+    let in_another = abroad::read(form);
+    if in_another.is_some() && total.is_none() {
+        form.wrong(TOTAL, money::charged_too().to_owned());
+    }
     if total.is_some() && !first_amount::can_be_kept(desk) {
         form.wrong(TOTAL, money::no_currency().to_owned());
     }
@@ -244,7 +249,17 @@ fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
             let (freight, discount, tax) = plain;
             changes.push(Change::write(
                 entry,
-                Receipt { on, whence, freight, discount, tax, tax_back: false, total, bearer, abroad: None },
+                Receipt {
+                    on,
+                    whence,
+                    freight,
+                    discount,
+                    tax,
+                    tax_back: false,
+                    total,
+                    bearer,
+                    abroad: in_another.clone(),
+                },
             ));
             // Its photo has its home now: with it.
             if let Some(photo) = photo

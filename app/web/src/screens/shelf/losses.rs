@@ -16,7 +16,7 @@ use crate::{
     words::{gaps, journal, shelf as words},
 };
 use benchslate_core::{
-    costing::{Books, PartOf, Rule, present},
+    costing::{Books, PartOf, Rule, Statement, present},
     journal::Id,
     measure::Shown,
 };
@@ -28,6 +28,14 @@ struct Why {
     lines: Vec<Line>,
 }
 
+/// One year of it.
+#[derive(Clone, PartialEq)]
+struct Year {
+    whys: Vec<Why>,
+    /// What it comes to, and what that is called.
+    total: (String, String),
+}
+
 /// One look at the shelf.
 #[derive(Clone, PartialEq)]
 struct Line {
@@ -37,25 +45,18 @@ struct Line {
     figure: Option<String>,
 }
 
-#[derive(Clone, PartialEq)]
-struct Look {
-    whys: Vec<Why>,
-    total: String,
-}
-
 /// The sheet.
 #[component]
 pub fn LossesSheet() -> impl IntoView {
     let (desk, go) = (Desk::here(), expect_context::<Go>());
     let look = Memo::new(move |_| (desk.phase.get() == Phase::Ready).then(|| desk.books(look)));
     let told = move || {
-        let look = look.get()?;
-        if look.whys.is_empty() {
+        let years = look.get()?;
+        if years.is_empty() {
             return Some(view! { <p class="lead">{words::nothing_lost()}</p> });
         }
         Some(view! {
-            {look.whys.into_iter().map(drawn).collect::<Vec<_>>()}
-            <SumTotal label=words::losses().to_owned() figure=look.total/>
+            {years.into_iter().map(year).collect::<Vec<_>>()}
             <p class="note">{words::who_bears_losses()}</p>
         })
     };
@@ -70,6 +71,11 @@ pub fn LossesSheet() -> impl IntoView {
             </Below>
         </Sheet>
     }
+}
+
+fn year(it: Year) -> AnyView {
+    let (label, figure) = it.total;
+    view! { {it.whys.into_iter().map(drawn).collect::<Vec<_>>()}<SumTotal label figure/> }
 }
 
 fn drawn(why: Why) -> AnyView {
@@ -89,9 +95,14 @@ fn drawn(why: Why) -> AnyView {
     }
 }
 
-fn look(books: &Books, view: &View) -> Look {
-    let losses = books.stock_losses();
-    let root = present::alone(&losses, view.tongue.minor());
+/// The latest year first.
+fn look(books: &Books, view: &View) -> Vec<Year> {
+    let years = books.loss_years(view.shop).into_iter();
+    years.map(|it| of_year(view, it, &books.stock_losses_in(view.shop, it))).collect()
+}
+
+fn of_year(view: &View, year: i32, losses: &Statement) -> Year {
+    let root = present::alone(losses, view.tongue.minor());
     let mut whys = Vec::new();
     for (part, shown) in losses.parts.iter().zip(&root.parts) {
         let (Some(statement), Some(shown)) = (part.statement(), shown) else { continue };
@@ -103,7 +114,8 @@ fn look(books: &Books, view: &View) -> Look {
         });
         whys.push(Why { title: words::why(why), lines: lines.collect() });
     }
-    Look { whys, total: root.shown.map(|shown| view.tongue.shown(shown)).unwrap_or_default() }
+    let total = root.shown.map(|shown| view.tongue.shown(shown)).unwrap_or_default();
+    Year { whys, total: (words::lost_in(year), total) }
 }
 
 fn line_of(view: &View, entry: Id, shown: Option<Shown>) -> Line {

@@ -7,6 +7,7 @@ use super::{
 use crate::dom::prelude::*;
 use crate::{
     parts::{
+        answer::RowLink,
         field::{Cells, Field, Typing},
         seg::{Choice, Seg, SegKind},
         sheet::{Above, Below, Hand, Head, Read, Sheet},
@@ -16,7 +17,7 @@ use crate::{
     screens::form_keys::form_keys,
     screens::{first_amount, stock::form::Form, trouble::Troubles},
     shell::{
-        Desk, Go,
+        Desk, Go, Place,
         desk::{Mark, Marked, View},
         frame::Places,
         mark::LastMarkHere,
@@ -79,6 +80,36 @@ pub fn ChoicesSheet() -> impl IntoView {
 }
 
 fn currencies(desk: Desk, form: Form) -> AnyView {
+    let fixed = Memo::new(move |_| desk.read(|view| view.shop.currency_is_fixed()));
+    view! {
+        <Group title=words::currency().to_owned()/>
+        {move || in_use(desk)}
+        {move || match fixed.get() {
+            Some(line) => stays(line),
+            None => found(desk, form),
+        }}
+    }
+}
+
+/// Amounts stand in it: another one would rename them.
+fn stays(line: Id) -> AnyView {
+    view! {
+        <p class="note">{words::currency_stays()}</p>
+        <RowLink
+            label=words::wrong_from_the_first().to_owned()
+            end=words::strike_its_line().to_owned()
+            leads=Leads::To(Place::Entry(line).href())
+        />
+        <RowLink
+            label=words::shop_changes_over().to_owned()
+            end=words::backup_then_anew().to_owned()
+            leads=Leads::To(Place::Shop.href())
+        />
+    }
+}
+
+/// By what is typed of its name or code.
+fn found(desk: Desk, form: Form) -> AnyView {
     let rows = move || {
         let find = small(form.get("find").trim());
         let found = if find.is_empty() { Vec::new() } else { desk.read(|view| find_currency(view, &find)) };
@@ -95,8 +126,6 @@ fn currencies(desk: Desk, form: Form) -> AnyView {
         view! { {found.into_iter().map(row).collect::<Vec<_>>()}{none} }
     };
     view! {
-        <Group title=words::currency().to_owned()/>
-        {move || in_use(desk)}
         <Field
             id="find"
             class="found"
@@ -304,7 +333,11 @@ fn read(desk: Desk, form: Form) -> Option<Vec<Chosen>> {
 /// Keeps one choice at once.
 pub fn choose(desk: Desk, key: SettingKey, what: &'static str, value: String, said: String) {
     desk.act(
-        move |hand| vec![write(hand, key, None, value.clone())],
+        move |hand| {
+            // Another window may have written an amount meanwhile: it is not renamed.
+            let stays = key == SettingKey::Currency && hand.shop.currency_is_fixed().is_some();
+            if stays { Vec::new() } else { vec![write(hand, key, None, value.clone())] }
+        },
         move |_| marked(words::set_to(what, &said)),
     );
 }

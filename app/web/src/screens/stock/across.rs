@@ -21,7 +21,7 @@ use crate::{
 };
 use benchslate_core::{
     costing::{
-        Books, Statement,
+        Books, Path, Rule, Statement, Step,
         salvage::{By, Group},
     },
     journal::{Id, kinds::Source},
@@ -83,6 +83,7 @@ struct Look {
 #[derive(Clone, PartialEq)]
 struct Rows {
     head: [String; 3],
+    opens: String,
     lots: Vec<(String, String, String)>,
 }
 
@@ -118,14 +119,27 @@ fn look(books: &Books, view: &View, by: By, way: usize) -> Option<Look> {
         };
         Some(WorthRow { label: name(group), usual: false, amounts, outcome: tongue.money(money) })
     });
-    let lot = |id: &Id| {
+    // Under the figure of the whole, so that going back up leads through it.
+    let opens = |group: &Group, below: Option<Step>| {
+        let of_group = of_group(group);
+        let top = Path { steps: if way == AN_HOUR { Vec::new() } else { vec![statement.rule.step()] } };
+        let path = below.into_iter().fold(top.to(of_group.rule.step()), |path, step| path.to(step));
+        group.lots.first().map(|first| Place::Opened(*first, path.to_string()).href()).unwrap_or_default()
+    };
+    let lot = |group: &Group, id: &Id| {
         let saving = books.lot(*id)?.saving;
         let own = chosen([&saving.time_free, &saving.at_rate, &saving.paid_an_hour], way);
-        Some((gaps::name(view.shop, Source::Lot(*id)), figure(own), Place::Lot(*id).href()))
+        let href = if way == AN_HOUR {
+            Place::Opened(*id, Path { steps: vec![own.rule.step()] }.to_string()).href()
+        } else {
+            opens(group, Some(Rule::LotSaved { lot: *id, at_rate: way == AT_RATE }.step()))
+        };
+        Some((gaps::name(view.shop, Source::Lot(*id)), figure(own), href))
     };
     let groups = across.groups.iter().map(|group| Rows {
         head: [name(group), words::an_hour(&figure(&group.paid_an_hour)), figure(&of_group(group))],
-        lots: group.lots.iter().filter_map(lot).collect(),
+        opens: opens(group, None),
+        lots: group.lots.iter().filter_map(|id| lot(group, id)).collect(),
     });
     let words_of = [salvage::free(), salvage::at_rate(), salvage::an_hour()];
     Some(Look {
@@ -152,14 +166,14 @@ fn sheet(look: Look) -> AnyView {
     let bars = (!look.bars.is_empty()).then(|| {
         view! { <Worth name=told.join("; ") caption=words::one_scale() rows=look.bars/> }
     });
-    let group = |Rows { head: [label, working, figure], lots }: Rows| {
+    let group = |Rows { head: [label, working, figure], opens, lots }: Rows| {
         let text = SumText { label, working: Some(working), figure, ..SumText::default() };
         let lot = |(label, figure, href): (String, String, String)| {
             let text = SumText { label, figure, ..SumText::default() };
             view! { <SumRow text leads=Leads::To(href)/> }
         };
         view! {
-            <SumRow text signed=false/>
+            <SumRow text leads=Leads::To(opens) signed=false/>
             {lots.into_iter().map(lot).collect::<Vec<_>>()}
         }
     };

@@ -15,7 +15,7 @@ use crate::{
         sum_row::{Group, Leads, SumRow, SumText},
         tick_row::TickRow,
     },
-    screens::{About, first_amount, hours::one_off},
+    screens::{About, abroad, first_amount, hours::one_off},
     shell::{Desk, Go, Place, desk::Mark, frame::Places},
     words::{common, expense as words, lots, money, receipts},
 };
@@ -109,6 +109,7 @@ fn fields(
         </Cells>
         {form.of.is_none().then(|| tax::note(desk, tax, form.signal(PAID)))}
         {first_amount::offer(desk)}
+        {abroad::fields(form)}
         {move || taxed().then(back)}
         {move || {
             let leads = Leads::Tap(Callback::new(move |()| chooses.set(true)));
@@ -189,6 +190,7 @@ fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
         form.wrong(TAX, sentence);
         None
     });
+    let in_another = abroad::read(form);
     if !first_amount::can_be_kept(desk) {
         form.wrong(PAID, money::no_currency().to_owned());
     }
@@ -204,7 +206,7 @@ fn keep(desk: Desk, go: Go, form: Form, bearer: Bearer) {
             let till = form.of.and_then(|of| hand.journal.body(of)).map(Body::on);
             let on = till.unwrap_or_else(|| On::At(hand.shop.zone.when(hand.now)));
             let expense = Expense {
-                abroad: None,
+                abroad: in_another.clone(),
                 on,
                 what: what.clone(),
                 amount,

@@ -126,7 +126,7 @@ fn apart(books: &Books, view: &View, it: &YearMoney, year: i32) -> Vec<Row> {
         href: place.map(|place| place.href()),
         ..Row::default()
     };
-    let losses = books.stock_losses().money().unwrap_or_default();
+    let losses = books.stock_losses_in(view.shop, year).money().unwrap_or_default();
     let not_borne = books.not_borne_in(view.shop, year);
     let rows = [
         row(words::tax_in(), words::owed(), it.tax_in, None),

@@ -168,8 +168,17 @@ fn items() -> impl Strategy<Value = Body> {
     let buy =
         (on(), prop::option::of(entry()), maybe(), prop::option::of(entry()), prop::option::of(entry()))
             .prop_map(|(on, item, quantity, for_build, bought)| -> Body {
-                kinds::BuyLine { on, item, what: String::new(), quantity, unit: None, for_build, bought }
-                    .into()
+                kinds::BuyLine {
+                    on,
+                    item,
+                    what: String::new(),
+                    quantity,
+                    unit: None,
+                    price: quantity,
+                    for_build,
+                    bought,
+                }
+                .into()
             });
     prop_oneof![1 => buy, 2 => made, 2 => handed, 3 => state, 1 => drying, 1 => photo, 1 => film, 1 => end]
         .boxed()

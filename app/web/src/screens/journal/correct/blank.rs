@@ -64,6 +64,7 @@ pub fn blank(view: &View, kind: Kind, of: Option<Id>, bearer: Option<Bearer>, no
             what: String::new(),
             quantity: None,
             unit: None,
+            price: None,
             for_build: of,
             bought: None,
         }

@@ -11,15 +11,22 @@ use benchslate_core::{
     measure::{Dec, Unit, letters::small, marks},
 };
 
-pub const LINE: [Spec; 3] = [
+pub const LINE: [Spec; 4] = [
     ("what", Label::What, How::Words),
     ("quantity", Label::Quantity, How::Quantity),
+    ("price", Label::Thought, How::Money),
     ("for-build", Label::ForBuild, How::Build),
 ];
 
 pub fn fill(view: &View, it: &BuyLine) -> Vec<(&'static str, String)> {
     let build = it.for_build.map(|id| id.to_string()).unwrap_or_default();
-    vec![("what", buying::name(view, it)), ("quantity", buying::many_typed(it)), ("for-build", build)]
+    let price = it.price.map(Dec::plain).unwrap_or_default();
+    vec![
+        ("what", buying::name(view, it)),
+        ("quantity", buying::many_typed(it)),
+        ("price", price),
+        ("for-build", build),
+    ]
 }
 
 /// The name of an item that is kept means that one.
@@ -43,6 +50,7 @@ pub fn line(typed: &Typed, before: &BuyLine) -> BuyLine {
         what: if item.is_some() { String::new() } else { what },
         quantity: amount.map(|(quantity, _)| Dec::from(quantity)),
         unit: amount.map(|(_, unit)| unit),
+        price: typed.money("price"),
         for_build: typed.id("for-build"),
         bought: before.bought,
     }

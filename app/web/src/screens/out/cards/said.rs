@@ -6,7 +6,7 @@ use crate::{
 };
 use benchslate_core::{
     exchange::cards::{About, Name, Words},
-    journal::{Id, kinds::SettingKey},
+    journal::Id,
     measure::{Seconds, Shown},
 };
 
@@ -26,7 +26,7 @@ impl Words for Said<'_> {
     }
 
     fn currency(&self) -> String {
-        self.view.shop.settings.latest(SettingKey::Currency).unwrap_or_default().to_owned()
+        self.view.shop.currency().unwrap_or_default().to_owned()
     }
 
     fn name(&self, name: Name) -> String {

@@ -23,10 +23,16 @@ use crate::{
     shell::{Desk, Go, Place, desk::Mark, frame::Places},
     words::{common, finds as words, lots, money, units},
 };
-use benchslate_core::journal::{Change, Id, cautions as core_cautions, kinds::Find};
+use benchslate_core::{
+    journal::{Change, Id, cautions as core_cautions, kinds::Find},
+    measure::number,
+};
 
 /// Sides of a board: the rule stands under them.
 const SIDES: &[&str] = &[plan::THICK, plan::WIDE, plan::LONG];
+
+/// Which of the three ways is on view.
+const SHOWN: &str = "case-shown";
 
 /// The form.
 #[component]
@@ -104,7 +110,7 @@ fn one(desk: Desk, form: Form) -> String {
 
 /// How it may go: one way at a time, what is offered standing in until something else is typed.
 fn cases(desk: Desk, form: Form, current: RwSignal<&'static str>) -> AnyView {
-    let shown = RwSignal::new(1_usize);
+    let shown = Memo::new(move |_| form.get(SHOWN).parse::<usize>().unwrap_or(1));
     let choices = words::cases().into_iter().map(Choice::plain).collect();
     let offers = Memo::new(move |_| {
         desk.books(|books, view| {
@@ -146,7 +152,7 @@ fn cases(desk: Desk, form: Form, current: RwSignal<&'static str>) -> AnyView {
             kind=SegKind::Modes
             choices=Signal::stored(choices)
             chosen=shown
-            on_choose=Callback::new(move |at| shown.set(at))
+            on_choose=Callback::new(move |at: usize| form.set(SHOWN, at.to_string()))
         />
         {two}
         {from}
@@ -173,6 +179,16 @@ fn read(desk: Desk, form: Form) -> Option<(Find, Plan)> {
     let ids: [Id; 3] = [desk.fresh(), desk.fresh(), desk.fresh()];
     let now = desk.at_tap();
     let plan = desk.now_read(|view| untrack(|| plan::Reader { view, form, loud: true, now, ids }.plan()));
+    // What can't be read is said by its field, also where another way is on view.
+    form.read(plan::BOARDS, number::whole);
+    for (at, [usable, minutes]) in worth::CASES.into_iter().enumerate() {
+        let (share, time) = (form.read(usable, number::part), form.read(minutes, number::whole));
+        let typed = [(usable, share.is_some()), (minutes, time.is_some())];
+        if typed.iter().any(|(field, reads)| !reads && !form.now(field).trim().is_empty()) {
+            form.set(SHOWN, at.to_string());
+            break;
+        }
+    }
     let plan = plan.filter(|_| !form.is_wrong())?;
     if plan.has_money() && !first_amount::can_be_kept(desk) {
         form.wrong(plan::PAID, money::no_currency().to_owned());

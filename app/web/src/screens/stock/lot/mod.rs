@@ -14,19 +14,19 @@ use crate::{
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
         sum_row::{Group, Leads, SumRow, SumText},
     },
-    screens::About,
+    screens::{About, months::Row},
     shell::{
         Desk, Go, Place,
         desk::{Mark, Phase, View},
         frame::Places,
     },
-    words::{cost, journal, receipts, salvage as words, same, shelf, stock, units},
+    words::{cost, journal, movement, receipts, salvage as words, same, shelf, stock, units},
 };
 use benchslate_core::{
-    costing::Books,
+    costing::{Books, LotBook, Path},
     journal::{
         Change, Id, Kind, On,
-        kinds::{Bearer, Origin, Shelf, Source},
+        kinds::{Bearer, Origin, Shelf, Source, Use},
     },
     measure::Quantity,
     timing::bench,
@@ -218,4 +218,30 @@ fn cost_link(lot: Id, figure: String, path: String, end: &'static str) -> AnyVie
             leads=Leads::To(Place::Opened(lot, path).href())
         />
     }
+}
+
+/// What is left stands above the same thing new; opens to both.
+fn above(view: &View, book: &LotBook) -> Option<Row> {
+    let it = book.above.as_ref()?;
+    Some(Row {
+        label: words::above_new().to_owned(),
+        working: words::above_new_note().to_owned(),
+        figure: view.tongue.money(it.money()?),
+        lacks: true,
+        href: Some(Place::Opened(book.lot, Path { steps: vec![it.rule.step()] }.to_string()).href()),
+    })
+}
+
+/// To how a board of it moves and what is left of it weighs; timber only.
+fn moves(thing: &Thing) -> Option<AnyView> {
+    let timber = thing.purpose == Use::Timber && matches!(thing.source, Source::Lot(_));
+    timber.then(|| {
+        view! {
+            <RowLink
+                label=movement::moves_and_weighs().to_owned()
+                end=movement::width_and_weight().to_owned()
+                leads=Leads::To(Place::Movement(thing.id()).href())
+            />
+        }
+    })
 }

@@ -11,6 +11,7 @@ use crate::{
     screens::{
         cautions,
         cost::{Remarks, remarks},
+        months::{self, Row},
         stock::thing::Thing,
     },
     shell::{Desk, Place, desk::View, frame::Places, mark::LastMarkHere},
@@ -26,7 +27,7 @@ use benchslate_core::{
 pub fn Plain(thing: Thing) -> impl IntoView {
     let desk = Desk::here();
     let (title, keys) = (thing.name.clone(), keys(desk, &thing));
-    let (name, id) = (title.clone(), thing.id());
+    let (name, id, moves) = (title.clone(), thing.id(), super::moves(&thing));
     let looks = Memo::new(move |_| desk.books(|books, view| look(books, view, &thing)));
     view! {
         <Sheet>
@@ -34,6 +35,7 @@ pub fn Plain(thing: Thing) -> impl IntoView {
             <Above>
                 <Read name=name below=words::more_below().to_owned()>
                     {move || sheet(looks.get())}
+                    {moves}
                     {cautions::way(desk, id)}
                 </Read>
             </Above>
@@ -53,6 +55,7 @@ struct Look {
     left: Left,
     one: Option<String>,
     cost: Option<(Id, String, String)>,
+    above: Option<Row>,
     came: Vec<(Id, String, String, String)>,
     drawn: Vec<Drawn>,
     also: Vec<(Id, String, String)>,
@@ -73,13 +76,14 @@ fn look(books: &Books, view: &View, thing: &Thing) -> Look {
     let left = line.as_ref().and_then(|line| line.quantity);
     let figure = line.as_ref().map(|line| tongue.money(line.value));
     let one = books.unit_cost(thing.source).map(|cost| tongue.money(cost.rounded()));
-    let cost = match thing.source {
-        Source::Lot(lot) => books.lot(lot).map(|book| {
-            let figure = book.cost.money().map(|cost| tongue.money(cost)).unwrap_or_default();
-            (lot, figure, Path { steps: vec![book.cost.rule.step()] }.to_string())
-        }),
+    let book = match thing.source {
+        Source::Lot(lot) => books.lot(lot),
         Source::Item(_) => None,
     };
+    let cost = book.as_ref().map(|book| {
+        let figure = book.cost.money().map(|cost| tongue.money(cost)).unwrap_or_default();
+        (book.lot, figure, Path { steps: vec![book.cost.rule.step()] }.to_string())
+    });
     let told = line.as_ref().map(|line| Remarks {
         lacks: line.gaps.iter().map(|gap| gaps::gap(gap, view.shop)).collect(),
         odd: line.flags.iter().map(|flag| gaps::flag(flag, view.shop, tongue)).collect(),
@@ -96,6 +100,7 @@ fn look(books: &Books, view: &View, thing: &Thing) -> Look {
             words::one_comes_to(&unit, &one)
         }),
         cost,
+        above: book.as_ref().and_then(|book| super::above(view, book)),
         came: came(view, thing),
         also: also(view, thing),
         drawn: drawn(books, view, thing),
@@ -155,6 +160,7 @@ fn sheet(look: Look) -> AnyView {
     view! {
         <Answer text/>
         {one}
+        {look.above.map(|it| months::drawn(vec![it]))}
         {cost}
         {came}
         {also}

@@ -13,6 +13,7 @@ use crate::{
     screens::{
         cautions,
         cost::{self, Remarks, Say},
+        months::{self, Row},
         stock::{
             thing::{self, Thing},
             ways::{self, AT_RATE, Answered},
@@ -30,7 +31,7 @@ use benchslate_core::{
 pub fn Salvaged(thing: Thing) -> impl IntoView {
     let desk = Desk::here();
     let (title, keys) = (thing.name.clone(), keys(desk, &thing));
-    let name = title.clone();
+    let (name, moves) = (title.clone(), super::moves(&thing));
     let way = RwSignal::new(AT_RATE);
     let looks = Memo::new(move |_| desk.books(|books, view| look(books, view, &thing, way.get())));
     let paid = Signal::derive(move || looks.read().as_ref().and_then(|look| look.paid.clone()));
@@ -40,7 +41,7 @@ pub fn Salvaged(thing: Thing) -> impl IntoView {
         <Sheet>
             <Head title=title note=paid tight=true/>
             <Above>
-                <Read name=name below=words::more_below().to_owned()>{move || looks.get().map(sheet)}</Read>
+                <Read name=name below=words::more_below().to_owned()>{move || looks.get().map(sheet)}{moves}</Read>
             </Above>
             <Below>
                 <LastMarkHere/>
@@ -64,6 +65,7 @@ struct Look {
     one: Option<String>,
     against: Option<String>,
     cost: (Id, String, String),
+    above: Option<Row>,
     reaches: String,
     expected: Option<(Id, Vec<[String; 3]>)>,
     drawn: Vec<Drawn>,
@@ -103,6 +105,7 @@ fn look(books: &Books, view: &View, thing: &Thing, way: usize) -> Option<Look> {
             .map(|one| words::one_comes_to(&units::each_one(thing.unit, None), &tongue.money(one.rounded()))),
         against: saving.new.as_ref().map(|new| words::against(&tongue.day_year(new.on))),
         cost: (id, book.cost.money().map(|it| tongue.money(it)).unwrap_or_default(), cost_path),
+        above: super::above(view, &book),
         reaches: reaches(view, thing, &book),
         expected: expected::rows(books, view, id, thing),
         drawn: drawn(books, view, thing),
@@ -181,6 +184,7 @@ fn sheet(look: Look) -> AnyView {
         {one}
         {look.answered.sum()}
         {against}
+        {look.above.map(|it| months::drawn(vec![it]))}
         {super::cost_link(lot, figure, path, words::in_two_pools())}
         <RowLink
             label=words::the_chain().to_owned()

@@ -17,7 +17,7 @@ use crate::{
         sum_row::{Group, Leads, SumRow, SumText},
         tick_row::TickRow,
     },
-    screens::{cautions, first_amount, journal::correct::trip},
+    screens::{abroad, cautions, first_amount, journal::correct::trip},
     shell::{Desk, Place, desk::View},
     words::{cautions as caution_words, finds as find_words, gaps, lots as words, receipts, units},
 };
@@ -46,6 +46,7 @@ pub fn fields(desk: Desk, form: Form, origin: Origin, purpose: Use) -> AnyView {
         </Cells>
         {(origin == Origin::Salvaged).then(|| tax_comes_to(desk, form))}
         {first_amount::offer(desk)}
+        {matches!(origin, Origin::Salvaged | Origin::Bought).then(|| abroad::fields(form))}
         {(origin == Origin::Salvaged).then(|| km_rate(desk, form))}
         {(origin == Origin::Salvaged).then(|| drive(desk, form))}
         {move || comes_to(desk, form)}

@@ -2,7 +2,7 @@
 
 use super::super::{form::Form, tax, thing};
 use crate::{
-    screens::{first_amount, journal::correct::trip},
+    screens::{abroad, first_amount, journal::correct::trip},
     shell::desk::View,
     words::{lots as words, refusal},
 };
@@ -327,7 +327,7 @@ impl Reader<'_> {
             shares: trip::with_lot(self.form, Bearer::Lot(lot_id), self.loud),
         });
         let lot = Lot {
-            abroad: None,
+            abroad: (self.loud && paid.is_some()).then(|| abroad::read(self.form)).flatten(),
             on: at,
             item: known.or_else(|| new_item.is_some().then_some(item_id)),
             name: if by_item { String::new() } else { name.to_owned() },
@@ -390,12 +390,17 @@ impl Reader<'_> {
     }
 
     fn new_stock(&self, came: &Came) -> Option<NewStock> {
-        let price = self.money(NEW)?;
+        let (price, waste, tax) = (self.money(NEW), self.share(WASTE), self.share(NEW_TAX));
+        if price.is_none() && (waste.is_some() || tax.is_some()) {
+            // Of what? Left out, what was typed would be lost without a word.
+            self.wrong(NEW, words::price_new_first());
+        }
+        let price = price?;
         let nominal = on(self.form, NEW_NOMINAL) && came.other.is_some();
         Some(NewStock {
             price,
-            waste: self.share(WASTE),
-            tax: self.share(NEW_TAX),
+            waste,
+            tax,
             delivery: None,
             basis: nominal.then_some(Basis::Nominal).or(came.basis),
             seen: None,

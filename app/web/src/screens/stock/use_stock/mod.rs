@@ -23,7 +23,7 @@ use crate::{
         sheet::{Above, Below, Hand, HandKind, Head, Keys, Read, Sheet},
         sum_row::Leads,
     },
-    screens::cautions,
+    screens::{cautions, parts_list},
     shell::{
         Desk, Go, Place,
         desk::{After, Mark, Marked, View},
@@ -145,6 +145,7 @@ fn One(
                     {move || well(desk, thing, said, slot.get())}
                     {move || says(desk, thing, said, slot.get(), amount)}
                     {mixed(desk, thing)}
+                    {parts_list::way_here(desk, Signal::derive(move || build_of(into.get()?)))}
                     {minds(desk, thing)}
                 </Read>
             </Above>
@@ -262,6 +263,13 @@ fn mixed(desk: Desk, thing: StoredValue<Thing>) -> AnyView {
         })
     };
     view! { {row} }
+}
+
+fn build_of(bearer: Bearer) -> Option<Id> {
+    match bearer {
+        Bearer::Build(build) => Some(build),
+        Bearer::Lot(_) | Bearer::Shop => None,
+    }
 }
 
 fn minds(desk: Desk, thing: StoredValue<Thing>) -> AnyView {
