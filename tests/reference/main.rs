@@ -3,7 +3,9 @@
 mod apportion;
 mod backup;
 mod board_feet;
+mod calendar;
 mod cautions;
+mod chapters;
 mod coatings;
 mod cost_sheet;
 mod cutting;
@@ -18,6 +20,7 @@ mod money;
 mod moving_average;
 mod overhead;
 mod price;
+mod publishing;
 mod salvage_examples;
 mod sample_shop;
 mod schema;

@@ -8,7 +8,10 @@ use benchslate_core::{
     fixture::fixture,
     journal::{
         Body, Change, Content, Id, Journal, Kind, On, Pen,
-        kinds::{BuyLine, Case, Cases, Cull, Extent, Film, Find, Link, Part, Retired, Same, SeriesEnd, Step},
+        kinds::{
+            BuyLine, Case, Cases, Chapter, Cull, DaysOf, Due, DueLead, DueWhat, Extent, Film, Find, Link,
+            Outsider, OutsiderKind, Part, Retired, Same, SeriesEnd, Step,
+        },
         line,
     },
     measure::{Dec, Unit, When},
@@ -92,7 +95,14 @@ fn lines() -> Vec<String> {
     let length = Some(Extent { amount: dec("23.75"), unit: Unit::Inch });
     let leg = "leg".to_owned();
     let part = Part { on, build: id(1), name: leg, count: 4, length, width: None, thickness: None, cut: 1 };
-    let bodies: [Body; 9] = [
+    let lead = Some(DueLead { days: 3, of: DaysOf::Theirs, later: true });
+    let (what, words, after, outsider, done) = (DueWhat::Review, None, Some(id(8)), Some(id(7)), None);
+    let due = Due { on, build: id(1), what, words, day: None, lead, after, outsider, done };
+    let (name, kind, off) = ("Reed and Rush".to_owned(), OutsiderKind::Sponsor, Vec::new());
+    let bodies: [Body; 12] = [
+        due.into(),
+        Outsider { on, name, kind, week: vec![1, 2], off }.into(),
+        Chapter { on, build: id(1), title: "Oil".to_owned(), at: 95 }.into(),
         cull.into(),
         find.into(),
         part.into(),

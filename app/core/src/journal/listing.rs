@@ -178,6 +178,8 @@ fn bears(journal: &Journal, shop: &Shop, entry: Id, body: &Body, about: Bearer) 
         Body::Film(it) => is(Bearer::Build(it.build)),
         Body::Step(it) => is(Bearer::Build(it.build)),
         Body::Part(it) => is(Bearer::Build(it.build)),
+        Body::Chapter(it) => is(Bearer::Build(it.build)),
+        Body::Due(it) => is(Bearer::Build(it.build)),
         Body::SeriesEnd(it) => is(Bearer::Build(it.build)),
         Body::BuildState(it) => is(Bearer::Build(it.build)),
         Body::Income(it) if it.shares.is_empty() => is(Bearer::Shop),
@@ -191,6 +193,7 @@ fn bears(journal: &Journal, shop: &Shop, entry: Id, body: &Body, about: Bearer) 
         | Body::Tool(_)
         | Body::Blade(_)
         | Body::MonthlyCost(_)
+        | Body::Outsider(_)
         | Body::Same(_) => is(Bearer::Shop),
         Body::Retired(it) => is(of(shop, it.what)),
     }

@@ -58,7 +58,10 @@ fn rank(body: &Body) -> u8 {
         | Body::SeriesEnd(_)
         | Body::Step(_)
         | Body::BuyLine(_)
-        | Body::Part(_) => 9,
+        | Body::Part(_)
+        | Body::Chapter(_)
+        | Body::Outsider(_)
+        | Body::Due(_) => 9,
         Body::BuildState(_) => 10,
     }
 }

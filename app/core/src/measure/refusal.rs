@@ -121,6 +121,8 @@ pub enum Accepts {
     Hours,
     /// A time of day: `08:05`, `8.05`, `8 05 pm`.
     TimeOfDay,
+    /// Where in a film: `12:30`, `1:02:03`.
+    FilmTime,
     /// A day: `2026-11-20`, `20 nov`, `20.11.`, `yesterday`.
     Day,
     /// A stored decimal: plain digits with one full stop at most.

@@ -9,3 +9,4 @@ pub mod fetch;
 pub mod idle;
 pub mod intl;
 pub mod picture;
+pub mod sharing;

@@ -19,6 +19,7 @@ pub mod notes;
 pub mod out;
 pub mod parts_list;
 pub mod photos;
+pub mod publishing;
 pub mod receipts;
 pub mod sample;
 pub mod shelf;
@@ -122,6 +123,8 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Tool(id) => view! { <tools::ToolSheet tool=id/> },
         Place::ToolLife(id) => view! { <tools::LifeSheet tool=id/> },
         Place::Months => view! { <months::MonthsSheet/> },
+        Place::Publishing(id) => view! { <publishing::PublishingSheet of=id/> },
+        Place::Leads => view! { <publishing::LeadsSheet/> },
         Place::Files(of) => view! { <out::FilesSheet of/> },
         Place::Out(id, way) => out::sheet(id, way),
     }

@@ -17,6 +17,9 @@ pub fn title(kind: Kind) -> &'static str {
         Kind::Shelf => "Gone from the shelf",
         Kind::BuyLine => "To buy",
         Kind::Part => "New part",
+        Kind::Chapter => "New chapter",
+        Kind::Outsider => "Somebody outside",
+        Kind::Due => "Owed",
         _ => "Nothing to add here",
     }
 }
@@ -51,6 +54,13 @@ pub fn note(kind: Kind) -> Option<&'static str> {
             "Hours of each who is at it. Quick: one time in ten it is quicker; slow: one time in ten slower. What it usually takes is enough."
         }
         Kind::Film => "Twelve minutes and a half are 12.5. What is not known yet stays empty.",
+        Kind::Chapter => {
+            "Where it begins, as the player shows it: 1:35 or 1:02:03. It ends where the next one begins."
+        }
+        Kind::Outsider => "A review is counted off in their working days, days off left out.",
+        Kind::Due => {
+            "By a day, or by so many days before the film goes out; with both, the earlier counts. A cut to be looked at moves the day by which it must go out."
+        }
         Kind::BuyLine => super::buying::what_a_line_does(),
         Kind::Shelf => {
             "Borne by the shop on a line of its own, never by the next build. A count says what lies there now."

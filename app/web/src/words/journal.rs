@@ -157,6 +157,9 @@ pub fn kind(kind: Kind) -> &'static str {
         Kind::BuyLine => "to buy",
         Kind::Cull => "culled",
         Kind::Find => "looked at",
+        Kind::Chapter => "chapter",
+        Kind::Outsider => "outside",
+        Kind::Due => "owed",
     }
 }
 
@@ -345,6 +348,7 @@ pub fn setting(key: SettingKey) -> &'static str {
         SettingKey::SlowDown => "filming slows work by",
         SettingKey::StockFormula => "stock is drawn by",
         SettingKey::SmallestFraction => super::shop::smallest_fraction(),
+        SettingKey::PublishLeads => super::publishing::the_leads(),
     }
 }
 

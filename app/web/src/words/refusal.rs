@@ -19,6 +19,7 @@ pub fn accepted(accepts: Accepts) -> &'static str {
         Accepts::Percent => "Type hundredths as 13 or 12.5 %.",
         Accepts::Whole => "Type a whole number, as 24.",
         Accepts::Hours => "Type hours as 2 h 15, 2:15, 2.25 or 135 min.",
+        Accepts::FilmTime => "Type a place in the film as 1:35 or 1:02:03.",
         Accepts::TimeOfDay => "Type a time as 08:05, 8.05 or 8 05 pm.",
         Accepts::Day => "Type a day as 20 nov, 20.11., 2026-11-20 or yesterday.",
         Accepts::StoredDecimal => "A number in plain digits, as 12.50, belongs here.",

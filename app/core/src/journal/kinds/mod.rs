@@ -10,9 +10,11 @@ mod build;
 mod build_state;
 mod buy_line;
 mod by_product;
+mod chapter;
 mod cull;
 mod draw;
 mod drying;
+mod due;
 mod expense;
 mod film;
 mod find;
@@ -23,6 +25,7 @@ mod lot;
 mod made;
 mod monthly_cost;
 mod note;
+mod outsider;
 mod part;
 mod person;
 mod photo;
@@ -47,9 +50,11 @@ pub use build::Build;
 pub use build_state::{BuildState, Frozen, State, StoredParts};
 pub use buy_line::BuyLine;
 pub use by_product::ByProduct;
+pub use chapter::Chapter;
 pub use cull::Cull;
 pub use draw::Draw;
 pub use drying::Drying;
+pub use due::{DaysOf, Due, DueLead, DueWhat};
 pub use expense::Expense;
 pub use film::Film;
 pub use find::{Case, Cases, Find};
@@ -60,6 +65,7 @@ pub use lot::{Basis, Lot, Mark, NewStock, Origin, SuppliedBy};
 pub use made::Made;
 pub use monthly_cost::MonthlyCost;
 pub use note::Note;
+pub use outsider::{Outsider, OutsiderKind, monday_to_friday};
 pub use part::{Extent, Part};
 pub use person::{Person, Rate};
 pub use photo::Photo;
@@ -167,4 +173,7 @@ kinds! {
     Cull "cull" "Timber of a salvaged lot, thrown out by itself."
     Find "find" "Timber that was looked at and is not home."
     Part "part" "So many like pieces of a build."
+    Chapter "chapter" "A chapter of the film of a build."
+    Outsider "outsider" "Somebody outside the shop who is waited for."
+    Due "due" "Something that a build owes somebody."
 }

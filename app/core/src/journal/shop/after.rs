@@ -89,7 +89,10 @@ impl Shop {
             | Body::Film(_)
             | Body::SeriesEnd(_)
             | Body::Step(_)
-            | Body::Part(_) => {}
+            | Body::Part(_)
+            | Body::Chapter(_)
+            | Body::Outsider(_)
+            | Body::Due(_) => {}
         }
     }
 }
@@ -142,7 +145,10 @@ fn stands_alone(journal: &Journal, entry: Id) -> bool {
             | Body::Film(_)
             | Body::SeriesEnd(_)
             | Body::Step(_)
-            | Body::Part(_) => false,
+            | Body::Part(_)
+            | Body::Chapter(_)
+            | Body::Outsider(_)
+            | Body::Due(_) => false,
         },
     })
 }

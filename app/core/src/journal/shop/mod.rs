@@ -11,6 +11,7 @@ mod looks;
 mod money;
 mod odd;
 mod parts;
+mod publishing;
 mod receipts;
 mod runs;
 mod same;
@@ -31,6 +32,7 @@ pub use money::{BuildState, ByProduct, Film, HandOver, Income, Made, Received};
 use odd::lost;
 pub use odd::{Field, Odd};
 pub use parts::{FRACTIONS, Part, Section};
+pub use publishing::{Chapter, Due, Outsider};
 pub use receipts::{Receipt, Shared};
 pub use same::Merged;
 pub use sorted::{Cull, Sort};
@@ -113,6 +115,12 @@ pub struct Shop {
     pub steps: Map<Id, Step>,
     /// Lines of parts lists.
     pub parts: Map<Id, Part>,
+    /// Chapters of films, in the order in which they were written.
+    pub chapters: Vec<Chapter>,
+    /// Those outside who are waited for.
+    pub outsiders: Map<Id, Outsider>,
+    /// What builds owe.
+    pub dues: Map<Id, Due>,
     /// Runs of which no more will be made: when that was said, and one of their builds.
     pub series_ends: Vec<(Order, Id)>,
     /// Where builds stand.
@@ -204,6 +212,9 @@ impl Shop {
                 self.receipts.insert(entry, receipt);
             }
             Body::Setting(setting) => self.settings.add(order, setting),
+            Body::Outsider(outsider) => {
+                self.outsiders.insert(entry, Outsider::read(order, outsider));
+            }
             Body::Lot(_)
             | Body::Trip(_)
             | Body::Sort(_)
@@ -230,7 +241,9 @@ impl Shop {
             | Body::SeriesEnd(_)
             | Body::Step(_)
             | Body::BuyLine(_)
-            | Body::Part(_) => later.push((order, body)),
+            | Body::Part(_)
+            | Body::Chapter(_)
+            | Body::Due(_) => later.push((order, body)),
         }
     }
 
@@ -281,9 +294,9 @@ impl Shop {
             Body::Step(it) => {
                 self.steps.insert(entry, Step::read(order, it, &mut tell));
             }
-            Body::Part(it) => {
-                self.parts.insert(entry, Part::read(order, it, &mut tell));
-            }
+            Body::Part(it) => drop(self.parts.insert(entry, Part::read(order, it, &mut tell))),
+            Body::Chapter(it) => self.chapters.push(Chapter { order, body: it.clone() }),
+            Body::Due(it) => drop(self.dues.insert(entry, Due { order, body: it.clone() })),
             Body::SeriesEnd(it) => self.series_ends.push((order, it.build)),
             Body::Retired(it) if it.back => {
                 self.retired.remove(&it.what);
@@ -298,6 +311,7 @@ impl Shop {
             | Body::Tool(_)
             | Body::Receipt(_)
             | Body::Setting(_)
+            | Body::Outsider(_)
             | Body::Same(_) => {}
         }
         self.odd.append(&mut odd);

@@ -16,7 +16,7 @@ use crate::{
         frame::Places,
         mark::LastMarkHere,
     },
-    words::{common, drying as dries, finds, journal as words, movement as moves, receipts},
+    words::{common, drying as dries, finds, journal as words, movement as moves, publishing, receipts},
 };
 use benchslate_core::{
     journal::{
@@ -130,6 +130,8 @@ fn build_of(view: &View, entry: Id) -> Option<Id> {
         Body::Film(it) => Bearer::Build(it.build),
         Body::Step(it) => Bearer::Build(it.build),
         Body::Part(it) => Bearer::Build(it.build),
+        Body::Chapter(it) => Bearer::Build(it.build),
+        Body::Due(it) => Bearer::Build(it.build),
         Body::SeriesEnd(it) => Bearer::Build(it.build),
         Body::BuildState(it) => Bearer::Build(it.build),
         Body::Income(it) => it.shares.first()?.bearer,
@@ -145,6 +147,7 @@ fn build_of(view: &View, entry: Id) -> Option<Id> {
         | Body::Blade(_)
         | Body::MonthlyCost(_)
         | Body::Shelf(_)
+        | Body::Outsider(_)
         | Body::Same(_) => return None,
         Body::Retired(it) => Bearer::Build(it.what),
     };
@@ -314,6 +317,11 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
             Body::Part(it) => Some((words::the_parts(), words::cuts_there(), Place::Parts(it.build))),
             _ => None,
         },
+        Kind::Chapter | Kind::Due => Some((
+            publishing::publishing(),
+            publishing::all_of_it(),
+            Place::Publishing(build_of(view, entry)?),
+        )),
         Kind::Tool => Some((words::the_tool(), words::worth_there(), Place::Tool(entry))),
         Kind::MonthlyCost => Some((words::the_months(), words::borne_there(), Place::Months)),
         Kind::Find => Some((finds::find(), finds::worth_it(), Place::Find(entry))),
@@ -337,6 +345,7 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
         | Kind::Retired
         | Kind::Same
         | Kind::Film
+        | Kind::Outsider
         | Kind::SeriesEnd => None,
         Kind::BuyLine => Some((crate::words::buying::to_buy(), words::the_whole_list(), Place::Buying)),
     }

@@ -36,6 +36,7 @@ fn said(view: &View, it: &Setting) -> Option<String> {
         | SettingKey::PowerIn
         | SettingKey::NormalHours
         | SettingKey::NormalFilmHours
-        | SettingKey::BothKey => None,
+        | SettingKey::BothKey
+        | SettingKey::PublishLeads => None,
     }
 }

@@ -9,6 +9,7 @@ pub use files::FilesSheet;
 use crate::dom::prelude::*;
 use crate::{
     parts::{answer::RowLink, sum_row::Leads},
+    screens::publishing::{DaySheet, PackSheet},
     shell::{Place, Way},
     words,
 };
@@ -19,6 +20,8 @@ pub fn sheet(of: Id, way: Way) -> AnyView {
     match way {
         Way::Cards => view! { <cards::CardsSheet of/> },
         Way::Print => view! { <print::PrintSheet of/> },
+        Way::Pack => view! { <PackSheet of/> },
+        Way::GoesOut => view! { <DaySheet of/> },
     }
 }
 
@@ -28,6 +31,7 @@ pub fn ways(build: Id) -> AnyView {
         view! { <RowLink label=label.to_owned() end=end.to_owned() leads=Leads::To(place.href())/> }
     };
     view! {
+        {row(words::publishing::publishing(), words::publishing::all_of_it(), Place::Publishing(build))}
         {row(words::cards::title(), words::cards::what_kind(), Place::Out(build, Way::Cards))}
         {row(words::print::title(), words::print::what_kind(), Place::Out(build, Way::Print))}
         {row(words::files::title(), words::files::what_kind_of_build(), Place::Files(Some(build)))}

@@ -341,7 +341,8 @@ fn label(key: SettingKey) -> &'static str {
         | SettingKey::NormalFilmHours
         | SettingKey::BothKey
         | SettingKey::SlowDown
-        | SettingKey::StockFormula => crate::words::journal::setting(key),
+        | SettingKey::StockFormula
+        | SettingKey::PublishLeads => crate::words::journal::setting(key),
     }
 }
 

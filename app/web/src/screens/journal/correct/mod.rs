@@ -12,6 +12,7 @@ mod items;
 mod looks;
 mod paid;
 mod part;
+mod publishing;
 mod rows;
 mod sorted;
 mod step;
@@ -112,6 +113,9 @@ pub fn fill(view: &View, body: &Body) -> Option<Vec<(String, String)>> {
         Body::Film(it) => items::fill_film(it),
         Body::Step(it) => step::fill(view, it),
         Body::Part(it) => part::fill(it),
+        Body::Chapter(it) => publishing::fill_chapter(it),
+        Body::Outsider(it) => return Some(publishing::fill_outsider(it)),
+        Body::Due(it) => publishing::fill_due(it),
         Body::SeriesEnd(it) => vec![("build", it.build.to_string())],
         Body::Receipt(it) => paid::fill_receipt(it),
         Body::ByProduct(it) => paid::fill_by_product(it),
@@ -174,6 +178,9 @@ fn under(desk: Desk, form: Form, body: &Body) -> AnyView {
             one_off::tick(desk, form, borne)
         }
         Body::Made(it) => items::spoiled(desk, form, it.build),
+        Body::Outsider(_) => {
+            view! { {publishing::working_week(form)}{rows::draw(desk, form, publishing::OFF)} }
+        }
         _ => ().draw(),
     }
 }
@@ -217,6 +224,9 @@ fn specs(body: &Body) -> (Vec<Spec>, bool) {
         Body::Film(_) => (items::FILM.to_vec(), false),
         Body::Step(_) => (step::SPECS.to_vec(), false),
         Body::Part(_) => (part::PART.to_vec(), false),
+        Body::Chapter(_) => (publishing::CHAPTER.to_vec(), false),
+        Body::Outsider(_) => (publishing::OUTSIDER.to_vec(), false),
+        Body::Due(_) => (publishing::DUE.to_vec(), false),
         Body::SeriesEnd(_) => (items::SERIES_END.to_vec(), false),
         Body::Stretch(_) | Body::Setting(_) | Body::Retired(_) | Body::Same(_) => (Vec::new(), false),
     }
@@ -241,6 +251,9 @@ pub fn read(desk: Desk, form: Form, entry: Id, before: &Body) -> Option<Body> {
             Body::Film(it) => items::film(&typed, it).into(),
             Body::Step(it) => step::read(&typed, it).into(),
             Body::Part(it) => part::part(&typed, it).into(),
+            Body::Chapter(it) => publishing::chapter(&typed, it, entry).into(),
+            Body::Outsider(it) => publishing::outsider(&typed, it).into(),
+            Body::Due(it) => publishing::due(&typed, it, entry).into(),
             Body::SeriesEnd(it) => {
                 let build = typed.chosen("build").unwrap_or(it.build);
                 SeriesEnd { on: typed.on(it.on), build }.into()
