@@ -25,13 +25,19 @@ pub fn sheet(of: Id, way: Way) -> AnyView {
     }
 }
 
+fn row(label: &str, end: &str, place: Place) -> AnyView {
+    view! { <RowLink label=label.to_owned() end=end.to_owned() leads=Leads::To(place.href())/> }
+}
+
+/// The way to what a film is published with: a date can be set before anything is spent.
+pub fn to_publishing(build: Id) -> AnyView {
+    row(words::publishing::publishing(), words::publishing::all_of_it(), Place::Publishing(build))
+}
+
 /// The ways out of a build's cost sheet.
 pub fn ways(build: Id) -> AnyView {
-    let row = |label: &str, end: &str, place: Place| {
-        view! { <RowLink label=label.to_owned() end=end.to_owned() leads=Leads::To(place.href())/> }
-    };
     view! {
-        {row(words::publishing::publishing(), words::publishing::all_of_it(), Place::Publishing(build))}
+        {to_publishing(build)}
         {row(words::cards::title(), words::cards::what_kind(), Place::Out(build, Way::Cards))}
         {row(words::print::title(), words::print::what_kind(), Place::Out(build, Way::Print))}
         {row(words::files::title(), words::files::what_kind_of_build(), Place::Files(Some(build)))}

@@ -40,10 +40,10 @@ pub const DUE: [Spec; 9] = [
     ("words", Label::Text, How::Words),
     ("by-day", Label::ByDay, How::Day),
     ("lead", Label::LeadDays, How::Number),
+    ("done", Label::DoneOn, How::Day),
     ("lead-of", Label::LeadOf, How::OneOf(Choices::DaysOf)),
     ("after", Label::CountsFrom, How::OneOf(Choices::Due)),
     ("outsider", Label::ToWhom, How::OneOf(Choices::Outsider)),
-    ("done", Label::DoneOn, How::Day),
     ("later", Label::AfterIt, How::Tick),
 ];
 
