@@ -3,7 +3,9 @@
 mod apportion;
 mod backup;
 mod board_feet;
+mod calendar;
 mod cautions;
+mod chapters;
 mod coatings;
 mod cost_sheet;
 mod cutting;
@@ -22,6 +24,7 @@ mod plan_draws;
 mod plan_example;
 mod plan_networks;
 mod price;
+mod publishing;
 mod salvage_examples;
 mod sample_shop;
 mod schedule_exhaustive;

@@ -9,8 +9,9 @@ use benchslate_core::{
     journal::{
         Body, Change, Content, Id, Journal, Kind, On, Pen,
         kinds::{
-            BuyLine, CardCopied, Case, Cases, Cull, Extent, Film, Find, FreeDay, Link, Part, Resource,
-            Retired, Same, SeriesEnd, Step, Window,
+            BuyLine, CardCopied, Case, Cases, Chapter, Cull, DaysOf, Due, DueLead, DueWhat, Extent, Film,
+            Find, FreeDay, Link, Outsider, OutsiderKind, Part, Resource, Retired, Same, SeriesEnd, Step,
+            Window,
         },
         line,
     },
@@ -108,9 +109,16 @@ fn lines() -> Vec<String> {
     let day = Day::parse("2026-12-05").unwrap();
     let free = FreeDay { on, person: id(1), day, last: Some(day.succ()), extra: vec![window] };
     let clamps = Resource { on, name: "long clamps".to_owned(), count: 6 };
-    let bodies: [Body; 12] = [
+    let lead = Some(DueLead { days: 3, of: DaysOf::Theirs, later: true });
+    let (what, words, after, outsider, done) = (DueWhat::Review, None, Some(id(8)), Some(id(7)), None);
+    let due = Due { on, build: id(1), what, words, day: None, lead, after, outsider, done };
+    let (name, kind, off) = ("Reed and Rush".to_owned(), OutsiderKind::Sponsor, Vec::new());
+    let bodies: [Body; 15] = [
         free.into(),
         clamps.into(),
+        due.into(),
+        Outsider { on, name, kind, week: vec![1, 2], off }.into(),
+        Chapter { on, build: id(1), title: "Oil".to_owned(), at: 95 }.into(),
         cull.into(),
         find.into(),
         part.into(),

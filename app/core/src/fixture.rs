@@ -215,7 +215,8 @@ impl Fixture {
                 let run_planned = words.named("run").map(|run| run.parse().unwrap());
                 let items = words.named("items").map_or(1, |items| items.parse().unwrap());
                 let normal_spoil = words.dec("spoil");
-                kinds::Build { on, title, items, due: None, repeat_of, run_planned, normal_spoil }.into()
+                let build = kinds::Build::named(on, title);
+                kinds::Build { items, repeat_of, run_planned, normal_spoil, ..build }.into()
             }
             "item" => self.item(words, name),
             "lot" => self.lot(words, name),

@@ -104,6 +104,25 @@ async function shots({ thumb, go, build }) {
   await go(`build.${build}.film`);
   await thumb.tap(/^Shot it/);
   await thumb.kept("take 1");
+  await go("add.outsider");
+  await thumb.type("Name", "Reed and Rush");
+  await thumb.tap("Keep");
+  await thumb.kept("Reed and Rush");
+  await go(`add.due.${build}`);
+  await thumb.choose("What", "cut for review");
+  await thumb.type("By", "2026-11-10");
+  await thumb.tap("Keep");
+  await thumb.kept("cut for review");
+  await go(`add.chapter.${build}`);
+  await thumb.type("Name", "The floor comes up");
+  await thumb.type("Begins at", "0:00");
+  await thumb.tap("Keep");
+  await thumb.kept("The floor comes up");
+  await go(`goes-out.${build}`);
+  await thumb.type("Film goes out", "2026-12-17");
+  await thumb.type("Film planned, minutes", "10");
+  await thumb.tap("Keep");
+  await thumb.kept("goes out");
 }
 
 function sheets(text) {
@@ -126,6 +145,7 @@ function sheets(text) {
     "year", "side-by-side", "tools", `tool.${of("tool")}`, `tool-life.${of("tool")}`, "months", `money.${build}`, `against.${build}`, `steps.${build}`, `what-if.${build}`, `price.${build}`, `add.step.${build}`, `add.shot.${build}`, `filming.${build}`, `take.${of("take")}`, `entry.${of("shot")}`, `entry.${of("take")}`, `parts.${build}`, `cuts.${build}`, `add.part.${build}`, `mix.${of("item")}`, `movement.${of("part")}`, `movement.${of("lot")}`, `entry.${of("part")}`,
     "add.tool", `add.blade.${of("tool")}`, `add.tool_hours.${of("tool")}`, "add.monthly_cost", `add.income.${build}`, `add.made.${build}`,
     `add.hand_over.${build}`, `add.film.${build}`, `entry.${of("tool")}`, `entry.${of("income")}`,
+    `publishing.${build}`, `goes-out.${build}`, `pack.${build}`, "publish-leads", `add.due.${build}`, `add.chapter.${build}`, "add.outsider", `entry.${of("due")}`, `entry.${of("chapter")}`, `entry.${of("outsider")}`,
     "files", `files.${build}`, `cards.${build}`, `print.${build}`,
   ];
 }

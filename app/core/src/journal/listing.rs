@@ -181,6 +181,8 @@ fn bears(journal: &Journal, shop: &Shop, entry: Id, body: &Body, about: Bearer) 
         Body::Shot(it) => is(Bearer::Build(it.build)),
         Body::CardCopied(it) => is(Bearer::Build(it.build)),
         Body::Take(it) => shop.shots.get(&it.shot).is_some_and(|shot| is(Bearer::Build(shot.body.build))),
+        Body::Chapter(it) => is(Bearer::Build(it.build)),
+        Body::Due(it) => is(Bearer::Build(it.build)),
         Body::SeriesEnd(it) => is(Bearer::Build(it.build)),
         Body::BuildState(it) => is(Bearer::Build(it.build)),
         Body::Income(it) if it.shares.is_empty() => is(Bearer::Shop),
@@ -196,6 +198,7 @@ fn bears(journal: &Journal, shop: &Shop, entry: Id, body: &Body, about: Bearer) 
         | Body::MonthlyCost(_)
         | Body::Resource(_)
         | Body::FreeDay(_)
+        | Body::Outsider(_)
         | Body::Same(_) => is(Bearer::Shop),
         Body::Retired(it) => is(of(shop, it.what)),
     }

@@ -63,7 +63,10 @@ fn rank(body: &Body) -> u8 {
         | Body::FreeDay(_)
         | Body::Shot(_)
         | Body::Take(_)
-        | Body::CardCopied(_) => 9,
+        | Body::CardCopied(_)
+        | Body::Chapter(_)
+        | Body::Outsider(_)
+        | Body::Due(_) => 9,
         Body::BuildState(_) => 10,
     }
 }

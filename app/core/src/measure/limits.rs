@@ -13,6 +13,8 @@ pub const MOST_DIGITS: usize = 28;
 pub const MOST_TYPED: usize = 60;
 /// Greatest number under the line of a fraction.
 pub const MOST_UNDER_LINE: i64 = 10_000;
+/// Longest film, in seconds: a hundred hours.
+pub const MOST_FILM_SECONDS: u32 = 360_000;
 /// Most hours in one amount of work, a drying time or the life of a tool.
 pub const MOST_HOURS: i64 = 1_000_000;
 /// Greatest share that is typed in hundredths.

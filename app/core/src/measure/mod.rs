@@ -33,6 +33,7 @@ pub mod currency;
 pub mod day;
 pub mod dec;
 pub mod duration;
+pub mod film_time;
 pub(crate) mod fixed;
 pub mod footage;
 pub mod fraction;

@@ -129,6 +129,8 @@ pub enum Accepts {
     TimeOfDay,
     /// Free hours of a day: `18:00-21:00`, `9-13, 14-16`.
     FreeHours,
+    /// Where in a film: `12:30`, `1:02:03`.
+    FilmTime,
     /// A day: `2026-11-20`, `20 nov`, `20.11.`, `yesterday`.
     Day,
     /// A stored decimal: plain digits with one full stop at most.

@@ -1,5 +1,5 @@
 //! Planning: have I got the time? Steps over real calendars, the chance of a date, what would make it surer, what holds
-//! it up; and what is to be bought.
+//! it up; what is to be bought; the way back from a publish date, and what is owed to a sponsor.
 //!
 //! [`asking`] says what is planned; [`Plan::of`] places every step of every open build over free windows
 //! ([`calendar`]); [`Plan::chance`] gives a [`Chance`] that simulates finishes, so many at a call; [`Plan::surer`] gives a
@@ -24,6 +24,7 @@ mod hours;
 mod laws;
 mod network;
 mod place;
+pub mod publishing;
 pub mod schedule;
 mod search;
 pub mod slack;

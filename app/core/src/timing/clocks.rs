@@ -127,6 +127,8 @@ pub(crate) mod tests {
                     repeat_of: None,
                     run_planned: None,
                     normal_spoil: None,
+                    publish: None,
+                    film_planned: None,
                 },
             )]);
             bench

@@ -16,9 +16,16 @@ pub struct KeptText {
 }
 
 #[component]
-pub fn KeptRow(text: KeptText, #[prop(optional)] leads: Leads, on_tap: Callback<()>) -> impl IntoView {
+pub fn KeptRow(
+    text: KeptText,
+    /// Its note is in red: it should be over.
+    #[prop(optional)]
+    late: bool,
+    #[prop(optional)] leads: Leads,
+    on_tap: Callback<()>,
+) -> impl IntoView {
     let opens = !matches!(leads, Leads::Nowhere);
-    let note = text.note.map(|note| view! { " "<small>{stick(&note)}</small> });
+    let note = text.note.map(|note| view! { " "<small class:late=late>{stick(&note)}</small> });
     let words = view! { <span><span class:open=opens>{stick(&text.label)}</span>{note}</span> };
     view! {
         <div class="kept-row">

@@ -12,6 +12,7 @@ pub mod drying_bar; // a dimension line
 pub mod facts; // a ruled list of what stands where
 pub mod field; // label, well, error; cells of a form
 pub mod first_run; // the first sheet's drawing
+pub mod fixed_date;
 pub mod fold; // a row that opens in place
 pub mod goes_on; // the long-break line
 pub mod growth; // an opened figure, level by level

@@ -10,3 +10,4 @@ pub mod fetch;
 pub mod idle;
 pub mod intl;
 pub mod picture;
+pub mod sharing;

@@ -22,6 +22,7 @@ pub mod out;
 pub mod parts_list;
 pub mod photos;
 pub mod plan;
+pub mod publishing;
 pub mod receipts;
 pub mod sample;
 pub mod shelf;
@@ -85,8 +86,7 @@ pub fn sheet(place: Place) -> AnyView {
         Place::NewLot => view! { <stock::NewLotSheet/> },
         Place::Lot(id) => view! { <stock::LotSheet lot=id/> },
         Place::Return(id) => view! { <stock::ReturnSheet draw=id/> },
-        Place::Receipt(None) => view! { <receipts::ReceiptNowSheet/> },
-        Place::Receipt(Some(id)) => view! { <receipts::ReceiptSheet receipt=id/> },
+        Place::Receipt(of) => receipts::sheet(of),
         Place::LineLot(id) => view! { <stock::NewLotSheet of=id/> },
         Place::LineExpense(id) => view! { <stock::ExpenseSheet of=id/> },
         Place::ByProduct => view! { <receipts::ByProductSheet/> },
@@ -128,6 +128,8 @@ pub fn sheet(place: Place) -> AnyView {
         Place::ToolLife(id) => view! { <tools::LifeSheet tool=id/> },
         Place::Months => view! { <months::MonthsSheet/> },
         Place::Slate(_) | Place::Take(_) | Place::Filming(_) => film::sheet(place),
+        Place::Publishing(id) => view! { <publishing::PublishingSheet of=id/> },
+        Place::Leads => view! { <publishing::LeadsSheet/> },
         Place::Files(of) => view! { <out::FilesSheet of/> },
         Place::Out(id, way) => out::sheet(id, way),
     }

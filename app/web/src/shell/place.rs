@@ -26,6 +26,10 @@ pub enum Way {
     Cards,
     /// On one page of paper.
     Print,
+    /// As what goes under its film.
+    Pack,
+    /// Before it does: when its film goes out, and how long it becomes.
+    GoesOut,
 }
 
 /// Everything that has an address.
@@ -169,6 +173,10 @@ pub enum Place {
     Filming(Id),
     /// Tables for a spreadsheet, of one build where it is named.
     Files(Option<Id>),
+    /// Back from the publish date of a build, and what is owed.
+    Publishing(Id),
+    /// What stands before a publish date, and for how many days.
+    Leads,
     /// A build's figures on their way to others.
     Out(Id, Way),
 }
@@ -242,6 +250,7 @@ words! {
         Year "year",
         SideBySide "side-by-side",
         Tools "tools",
+        Leads "publish-leads",
         Months "months",
     }
     of_one {
@@ -275,6 +284,7 @@ words! {
         Slate "slate",
         Take "take",
         Filming "filming",
+        Publishing "publishing",
     }
     either {
         Cautions "cautions",
@@ -328,6 +338,8 @@ impl Place {
             ("opened", Some(id), Some(path)) => Some(Place::Opened(id, path.to_owned())),
             ("cards", Some(id), None) => Some(Place::Out(id, Way::Cards)),
             ("print", Some(id), None) => Some(Place::Out(id, Way::Print)),
+            ("pack", Some(id), None) => Some(Place::Out(id, Way::Pack)),
+            ("goes-out", Some(id), None) => Some(Place::Out(id, Way::GoesOut)),
             (word, id, None) => Place::of_word(word, id),
             _ => None,
         }
@@ -343,6 +355,8 @@ impl Way {
         match self {
             Way::Cards => "cards",
             Way::Print => "print",
+            Way::Pack => "pack",
+            Way::GoesOut => "goes-out",
         }
     }
 }
@@ -458,9 +472,17 @@ mod tests {
     }
 
     #[test]
+    fn places_of_publishing_are_found_again_too() {
+        let id = Id::of([7; 16]);
+        for place in [Place::Publishing(id), Place::Leads] {
+            assert_eq!(Place::of(&place.at()), place);
+        }
+    }
+
+    #[test]
     fn every_way_out_is_found_again_by_its_address() {
         let id = Id::of([7; 16]);
-        let ways = [Place::Out(id, Way::Cards), Place::Out(id, Way::Print)];
+        let ways = [Way::Cards, Way::Print, Way::Pack, Way::GoesOut].map(|way| Place::Out(id, way));
         for place in [Place::Files(None), Place::Files(Some(id))].into_iter().chain(ways) {
             assert_eq!(Place::of(&place.at()), place);
         }

@@ -20,6 +20,9 @@ pub fn title(kind: Kind) -> &'static str {
         Kind::Resource => "There is a count of",
         Kind::FreeDay => "Day off, or more time",
         Kind::Shot => "New shot",
+        Kind::Chapter => "New chapter",
+        Kind::Outsider => "Somebody outside",
+        Kind::Due => "Owed",
         _ => "Nothing to add here",
     }
 }
@@ -59,6 +62,13 @@ pub fn note(kind: Kind) -> Option<&'static str> {
             "Without hours the day is off, whatever the week says. With hours, as 18:00-21:00, these come beside the week\u{2019}s."
         }
         Kind::Film => "Twelve minutes and a half are 12.5. What is not known yet stays empty.",
+        Kind::Chapter => {
+            "Where it begins, as the player shows it: 1:35 or 1:02:03. It ends where the next one begins."
+        }
+        Kind::Outsider => "A review is counted off in their working days, days off left out.",
+        Kind::Due => {
+            "By a day, or by so many days before the film goes out; with both, the earlier counts. A cut to be looked at moves the day by which it must go out."
+        }
         Kind::BuyLine => super::buying::what_a_line_does(),
         Kind::Shelf => {
             "Borne by the shop on a line of its own, never by the next build. A count says what lies there now."

@@ -162,6 +162,9 @@ pub fn kind(kind: Kind) -> &'static str {
         Kind::BuyLine => "to buy",
         Kind::Cull => "culled",
         Kind::Find => "looked at",
+        Kind::Chapter => "chapter",
+        Kind::Outsider => "outside",
+        Kind::Due => "owed",
     }
 }
 
@@ -356,6 +359,7 @@ pub fn setting(key: SettingKey) -> &'static str {
         SettingKey::StockFormula => "stock is drawn by",
         SettingKey::ShootingSeconds => super::film::real_seconds(),
         SettingKey::SmallestFraction => super::shop::smallest_fraction(),
+        SettingKey::PublishLeads => super::publishing::the_leads(),
     }
 }
 

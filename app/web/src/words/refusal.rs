@@ -21,6 +21,7 @@ pub fn accepted(accepts: Accepts) -> &'static str {
         Accepts::Footage => "Type it as 40, 40 s or 1:30.",
         Accepts::SetUp => "Type minutes as 15, or 1 h 15.",
         Accepts::Hours => "Type hours as 2 h 15, 2:15, 2.25 or 135 min.",
+        Accepts::FilmTime => "Type a place in the film as 1:35 or 1:02:03.",
         Accepts::TimeOfDay => "Type a time as 08:05, 8.05 or 8 05 pm.",
         Accepts::FreeHours => "Type free hours as 18:00-21:00, or 9-13, 14-16.",
         Accepts::Day => "Type a day as 20 nov, 20.11., 2026-11-20 or yesterday.",

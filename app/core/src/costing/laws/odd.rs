@@ -246,8 +246,18 @@ fn work() -> impl Strategy<Value = Body> {
     );
     let series = (prop::option::of(entry()), prop::option::of(any::<u32>()), maybe());
     let build = (on(), series).prop_map(|(on, (repeat_of, run_planned, normal_spoil))| {
-        kinds::Build { on, title: String::new(), items: 0, due: None, repeat_of, run_planned, normal_spoil }
-            .into()
+        kinds::Build {
+            on,
+            title: String::new(),
+            items: 0,
+            due: None,
+            publish: None,
+            film_planned: None,
+            repeat_of,
+            run_planned,
+            normal_spoil,
+        }
+        .into()
     });
     prop_oneof![4 => stretch, 2 => person, 2 => expense, 1 => trip, 1 => setting(), 2 => build].boxed()
 }

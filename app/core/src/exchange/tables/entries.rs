@@ -12,7 +12,7 @@ use crate::{
     exchange::csv::Cell,
     journal::{
         Body, Id,
-        kinds::{Bearer, Draw, Income, Side, Stretch},
+        kinds::{Bearer, Draw, Income, Lot, Side, Stretch},
         listing::{self, State},
     },
     measure::{Dec, InOrder, Money, Quantity, Seconds, Unit},
@@ -106,24 +106,12 @@ fn line<'a>(from: Sources<'a>, entry: Id, build: Option<Id>) -> Option<Line<'a>>
 fn said<'a>(from: Sources<'a>, entry: Id, body: &'a Body) -> Line<'a> {
     let names = Names(from.shop);
     let of = |bearer: Bearer| names.bearer(bearer).to_owned();
-    let built = |build: Id| names.build(build).to_owned();
     let plain = |what: &str| Line { what: what.to_owned(), ..Line::default() };
     match body {
         Body::Stretch(it) => stretch(names, it),
         Body::Draw(it) => draw(names, it),
         Body::Expense(it) => Line { of: of(it.bearer), side: Some(it.side), ..plain(&it.what) },
-        Body::Lot(it) => {
-            let lot = from.shop.lots.get(&entry);
-            let name = lot.map_or(&it.name, |lot| &lot.name);
-            Line {
-                of: it.for_build.map(built).unwrap_or_default(),
-                quantity: it.rough.quantity(),
-                unit: Some(it.unit),
-                money: lot.and_then(|lot| lot.till()),
-                note: it.whence.clone().unwrap_or_default(),
-                ..plain(name)
-            }
-        }
+        Body::Lot(it) => lot(from, entry, it),
         Body::Sort(it) => Line {
             of: names.lot(it.lot).to_owned(),
             quantity: it.good.quantity(),
@@ -173,7 +161,24 @@ fn said<'a>(from: Sources<'a>, entry: Id, body: &'a Body) -> Line<'a> {
         | Body::FreeDay(_)
         | Body::Shot(_)
         | Body::Take(_)
-        | Body::CardCopied(_) => thing(names, body),
+        | Body::CardCopied(_)
+        | Body::Chapter(_)
+        | Body::Outsider(_)
+        | Body::Due(_) => thing(names, body),
+    }
+}
+
+fn lot<'a>(from: Sources<'a>, entry: Id, it: &Lot) -> Line<'a> {
+    let lot = from.shop.lots.get(&entry);
+    let name = lot.map_or(&it.name, |lot| &lot.name);
+    Line {
+        of: it.for_build.map(|build| Names(from.shop).build(build).to_owned()).unwrap_or_default(),
+        quantity: it.rough.quantity(),
+        unit: Some(it.unit),
+        money: lot.and_then(|lot| lot.till()),
+        note: it.whence.clone().unwrap_or_default(),
+        what: name.clone(),
+        ..Line::default()
     }
 }
 
@@ -275,6 +280,11 @@ fn thing<'a>(names: Names<'a>, body: &Body) -> Line<'a> {
             Line { what: shot.body.what.clone(), note, ..built(shot.body.build) }
         }
         Body::CardCopied(it) => built(it.build),
+        Body::Chapter(it) => Line { what: it.title.clone(), ..built(it.build) },
+        Body::Outsider(it) => Line { note: code(it.kind), ..plain(&it.name) },
+        Body::Due(it) => {
+            Line { what: it.words.clone().unwrap_or_default(), note: code(it.what), ..built(it.build) }
+        }
         Body::Stretch(_)
         | Body::Draw(_)
         | Body::Expense(_)

@@ -19,6 +19,12 @@ pub struct Build {
     /// When it is due.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub due: Option<Day>,
+    /// When its film is to go out.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub publish: Option<Day>,
+    /// How long its film is to become, in minutes.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub film_planned: Option<Dec>,
     /// The same piece again: the build of which this is a repeat.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub repeat_of: Option<Id>,
@@ -28,6 +34,23 @@ pub struct Build {
     /// Share of the worked items that usually spoils, 0 to 1; none: none.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub normal_spoil: Option<Dec>,
+}
+
+impl Build {
+    /// A name is all that is said of it: one piece.
+    pub fn named(on: On, title: String) -> Build {
+        Build {
+            on,
+            title,
+            items: one(),
+            due: None,
+            publish: None,
+            film_planned: None,
+            repeat_of: None,
+            run_planned: None,
+            normal_spoil: None,
+        }
+    }
 }
 
 fn one() -> u32 {

@@ -57,6 +57,9 @@ pub struct Item {
     /// Its maker states it for contact with food.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub food_safe: Option<bool>,
+    /// Where to get it, as the maker gives it under a film.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub link: Option<String>,
 }
 
 impl Item {
@@ -76,6 +79,7 @@ impl Item {
             covers_per: None,
             oxidises: None,
             food_safe: None,
+            link: None,
         }
     }
 }

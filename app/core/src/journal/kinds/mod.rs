@@ -11,9 +11,11 @@ mod build_state;
 mod buy_line;
 mod by_product;
 mod card_copied;
+mod chapter;
 mod cull;
 mod draw;
 mod drying;
+mod due;
 mod expense;
 mod film;
 mod find;
@@ -25,6 +27,7 @@ mod lot;
 mod made;
 mod monthly_cost;
 mod note;
+mod outsider;
 mod part;
 mod person;
 mod photo;
@@ -53,9 +56,11 @@ pub use build_state::{BuildState, Frozen, State, StoredParts};
 pub use buy_line::BuyLine;
 pub use by_product::ByProduct;
 pub use card_copied::CardCopied;
+pub use chapter::Chapter;
 pub use cull::Cull;
 pub use draw::Draw;
 pub use drying::Drying;
+pub use due::{DaysOf, Due, DueLead, DueWhat};
 pub use expense::Expense;
 pub use film::Film;
 pub use find::{Case, Cases, Find};
@@ -67,6 +72,7 @@ pub use lot::{Basis, Lot, Mark, NewStock, Origin, SuppliedBy};
 pub use made::Made;
 pub use monthly_cost::MonthlyCost;
 pub use note::Note;
+pub use outsider::{Outsider, OutsiderKind, monday_to_friday};
 pub use part::{Extent, Part};
 pub use person::{FreeHours, Person, Rate, Window};
 pub use photo::Photo;
@@ -182,4 +188,7 @@ kinds! {
     Shot "shot" "A planned piece of footage."
     Take "take" "One try at a shot."
     CardCopied "card_copied" "The camera's card was copied."
+    Chapter "chapter" "A chapter of the film of a build."
+    Outsider "outsider" "Somebody outside the shop who is waited for."
+    Due "due" "Something that a build owes somebody."
 }

@@ -40,6 +40,8 @@ pub enum SettingKey {
     StockFormula,
     /// What the finest mark that the maker reads stands under: `16`.
     SmallestFraction,
+    /// What stands between the last cut and the publish date, a line each (`planning::publishing::leads`).
+    PublishLeads,
 }
 
 /// The value is text; `settings` reads it by key, and an odd one counts as not set.

@@ -80,4 +80,10 @@ pub struct Tool {
     /// Gone from this day on: sold, given, scrapped.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub gone: Option<Day>,
+    /// Who gave or lent it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub by: Option<Id>,
+    /// Where to get one, as the maker gives it under a film.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub link: Option<String>,
 }

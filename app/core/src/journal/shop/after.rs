@@ -96,7 +96,10 @@ impl Shop {
             | Body::Part(_)
             | Body::Resource(_)
             | Body::FreeDay(_)
-            | Body::Shot(_) => {}
+            | Body::Shot(_)
+            | Body::Chapter(_)
+            | Body::Outsider(_)
+            | Body::Due(_) => {}
         }
     }
 }
@@ -154,7 +157,10 @@ fn stands_alone(journal: &Journal, entry: Id) -> bool {
             | Body::Part(_)
             | Body::Resource(_)
             | Body::FreeDay(_)
-            | Body::Shot(_) => false,
+            | Body::Shot(_)
+            | Body::Chapter(_)
+            | Body::Outsider(_)
+            | Body::Due(_) => false,
         },
     })
 }

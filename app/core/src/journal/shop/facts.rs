@@ -83,6 +83,10 @@ pub struct Build {
     pub items: u32,
     /// When it is due.
     pub due: Option<Day>,
+    /// When its film is to go out.
+    pub publish: Option<Day>,
+    /// How long its film is to become, in minutes; never nought.
+    pub film_planned: Option<Quantity>,
     /// The build of which this is a repeat.
     pub repeat_of: Option<Id>,
     /// How many in all, repeats counted in; none: the build bears its one-off work itself.
@@ -97,11 +101,17 @@ impl Build {
         if normal_spoil.is_none() {
             tell(Odd::OutOfRange(Field::Share));
         }
+        let planned = body.film_planned.map(|it| quantity(it).filter(|it| !it.is_zero()));
+        if planned == Some(None) {
+            tell(Odd::OutOfRange(Field::Quantity));
+        }
         Build {
             order,
             title: body.title.clone(),
             items: body.items,
             due: body.due,
+            publish: body.publish,
+            film_planned: planned.flatten(),
             repeat_of: body.repeat_of,
             run_planned: body.run_planned.filter(|run| (1..=limits::MOST_THINGS).contains(run)),
             normal_spoil: normal_spoil.unwrap_or_default(),

@@ -13,6 +13,7 @@ mod looks;
 mod money;
 mod odd;
 mod parts;
+mod publishing;
 mod receipts;
 mod runs;
 mod same;
@@ -35,6 +36,7 @@ pub use money::{BuildState, ByProduct, Film, HandOver, Income, Made, Received};
 use odd::lost;
 pub use odd::{Field, Odd};
 pub use parts::{FRACTIONS, Part, Section};
+pub use publishing::{Chapter, Due, Outsider};
 pub use receipts::{Receipt, Shared};
 pub use same::Merged;
 pub use shots::{CardCopied, Shot, Take};
@@ -128,6 +130,12 @@ pub struct Shop {
     pub cards: Vec<CardCopied>,
     /// Lines of parts lists.
     pub parts: Map<Id, Part>,
+    /// Chapters of films, in the order in which they were written.
+    pub chapters: Vec<Chapter>,
+    /// Those outside who are waited for.
+    pub outsiders: Map<Id, Outsider>,
+    /// What builds owe.
+    pub dues: Map<Id, Due>,
     /// Runs of which no more will be made: when that was said, and one of their builds.
     pub series_ends: Vec<(Order, Id)>,
     /// Where builds stand.
@@ -220,6 +228,9 @@ impl Shop {
                 self.receipts.insert(entry, receipt);
             }
             Body::Setting(setting) => self.settings.add(order, setting),
+            Body::Outsider(outsider) => {
+                self.outsiders.insert(entry, Outsider::read(order, outsider));
+            }
             Body::Lot(_)
             | Body::Trip(_)
             | Body::Sort(_)
@@ -251,7 +262,26 @@ impl Shop {
             | Body::FreeDay(_)
             | Body::Shot(_)
             | Body::Take(_)
-            | Body::CardCopied(_) => later.push((order, body)),
+            | Body::CardCopied(_)
+            | Body::Chapter(_)
+            | Body::Due(_) => later.push((order, body)),
+        }
+    }
+
+    /// What is planned, shot and published.
+    fn planned(&mut self, order: Order, body: &Body, tell: &mut dyn FnMut(Odd)) {
+        let entry = order.entry;
+        match body {
+            Body::Step(it) => drop(self.steps.insert(entry, Step::read(order, it, tell))),
+            Body::Part(it) => drop(self.parts.insert(entry, Part::read(order, it, tell))),
+            Body::Resource(it) => drop(self.resources.insert(entry, Resource::read(order, it))),
+            Body::FreeDay(it) => self.free_days.push(FreeDay::read(order, it)),
+            Body::Shot(it) => drop(self.shots.insert(entry, Shot { order, body: it.clone() })),
+            Body::Take(it) => self.takes.push(Take::read(order, it)),
+            Body::CardCopied(it) => self.cards.push(CardCopied { order, build: it.build }),
+            Body::Chapter(it) => self.chapters.push(Chapter { order, body: it.clone() }),
+            Body::Due(it) => drop(self.dues.insert(entry, Due { order, body: it.clone() })),
+            _ => {}
         }
     }
 
@@ -299,21 +329,15 @@ impl Shop {
             Body::Film(it) => {
                 self.films.insert(it.build, Film::read(it, &mut tell));
             }
-            Body::Step(it) => {
-                self.steps.insert(entry, Step::read(order, it, &mut tell));
-            }
-            Body::Part(it) => {
-                self.parts.insert(entry, Part::read(order, it, &mut tell));
-            }
-            Body::Resource(it) => {
-                self.resources.insert(entry, Resource::read(order, it));
-            }
-            Body::FreeDay(it) => self.free_days.push(FreeDay::read(order, it)),
-            Body::Shot(it) => {
-                self.shots.insert(entry, Shot { order, body: it.clone() });
-            }
-            Body::Take(it) => self.takes.push(Take::read(order, it)),
-            Body::CardCopied(it) => self.cards.push(CardCopied { order, build: it.build }),
+            Body::Step(_)
+            | Body::Part(_)
+            | Body::Resource(_)
+            | Body::FreeDay(_)
+            | Body::Shot(_)
+            | Body::Take(_)
+            | Body::CardCopied(_)
+            | Body::Chapter(_)
+            | Body::Due(_) => self.planned(order, body, &mut tell),
             Body::SeriesEnd(it) => self.series_ends.push((order, it.build)),
             Body::Retired(it) if it.back => {
                 self.retired.remove(&it.what);
@@ -328,6 +352,7 @@ impl Shop {
             | Body::Tool(_)
             | Body::Receipt(_)
             | Body::Setting(_)
+            | Body::Outsider(_)
             | Body::Same(_) => {}
         }
         self.odd.append(&mut odd);

@@ -92,6 +92,13 @@ pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<
         Body::Shot(it) => [lost_in(&shop.builds, Some(it.build)), lost_in(&shop.steps, it.step), None],
         Body::Take(it) => [lost_in(&shop.shots, Some(it.shot)), None, None],
         Body::CardCopied(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
+        Body::Chapter(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
+        Body::Due(it) => [
+            lost_in(&shop.builds, Some(it.build)),
+            lost_in(&shop.dues, it.after),
+            lost_in(&shop.outsiders, it.outsider),
+        ],
+        Body::Tool(it) => [lost_in(&shop.outsiders, it.by), None, None],
         Body::SeriesEnd(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::BuildState(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::Retired(it) => [(!shop.stands(it.what)).then_some(it.what), None, None],
@@ -99,8 +106,7 @@ pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<
             let missing = |id: Id| (!shop.has_source(Source::Item(id))).then_some(id);
             [missing(it.item), missing(it.is), None]
         }
-        Body::Tool(_)
-        | Body::MonthlyCost(_)
+        Body::MonthlyCost(_)
         | Body::Income(_)
         | Body::Trip(_)
         | Body::Shelf(_)
@@ -108,6 +114,7 @@ pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<
         // Whether its stretch still stands is asked where it is shown: an act on work changes no other entry.
         | Body::Drying(_)
         | Body::Photo(_)
+        | Body::Outsider(_)
         | Body::Person(_)
         | Body::Stage(_)
         | Body::Build(_)

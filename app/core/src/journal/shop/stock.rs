@@ -36,6 +36,8 @@ pub struct Item {
     pub oxidises: Option<bool>,
     /// Its maker states it for contact with food.
     pub food_safe: bool,
+    /// Where to get it, as the maker gives it.
+    pub link: Option<String>,
 }
 
 impl Item {
@@ -56,6 +58,7 @@ impl Item {
             covers,
             oxidises: body.oxidises,
             food_safe: body.food_safe.unwrap_or(false),
+            link: body.link.clone(),
         }
     }
 
@@ -401,6 +404,7 @@ mod tests {
             covers: None,
             oxidises: None,
             food_safe: false,
+            link: None,
         };
         shop.items.insert(oil, item);
         let said = |amount, unit| shop.in_stock_unit(Source::Item(oil), quantity(amount), unit);

@@ -44,6 +44,10 @@ pub struct Tool {
     pub left: Vec<(Day, Quantity)>,
     /// Gone from this day on.
     pub gone: Option<Day>,
+    /// Who gave or lent it.
+    pub by: Option<Id>,
+    /// Where to get one, as the maker gives it.
+    pub link: Option<String>,
 }
 
 impl Tool {
@@ -82,6 +86,8 @@ impl Tool {
             from: body.from,
             left,
             gone: body.gone,
+            by: body.by,
+            link: body.link.clone(),
         }
     }
 

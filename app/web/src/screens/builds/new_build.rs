@@ -76,18 +76,7 @@ fn begin(desk: Desk, go: Go, title: String) {
     desk.act_then(
         move |hand| {
             let on = On::At(hand.shop.zone.when(hand.now));
-            let mut changes = vec![Change::write(
-                build,
-                Build {
-                    on,
-                    title: title.clone(),
-                    items: 1,
-                    due: None,
-                    repeat_of: None,
-                    run_planned: None,
-                    normal_spoil: None,
-                },
-            )];
+            let mut changes = vec![Change::write(build, Build::named(on, title.clone()))];
             if hand.shop.people.is_empty() {
                 let me = Person {
                     on,

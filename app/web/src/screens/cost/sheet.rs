@@ -56,7 +56,7 @@ pub fn CostSheet(of: Id) -> impl IntoView {
     let all = move || match cost.get() {
         _ if desk.phase.get() != Phase::Ready => ().draw(),
         None => missing::no_build(),
-        Some(cost) if cost.empty => missing::nothing_yet(),
+        Some(cost) if cost.empty => view! { {missing::nothing_yet()}{out::to_publishing(build)} },
         Some(cost) => whole(cost, wide.get().then_some(Choice { chosen: chosen.get(), tapped })),
     };
     view! {

@@ -18,7 +18,8 @@ use crate::{
         mark::LastMarkHere,
     },
     words::{
-        common, drying as dries, finds, free as free_words, journal as words, movement as moves, receipts,
+        common, drying as dries, finds, free as free_words, journal as words, movement as moves, publishing,
+        receipts,
     },
 };
 use benchslate_core::{
@@ -140,6 +141,8 @@ fn build_of(view: &View, entry: Id) -> Option<Id> {
         Body::Shot(it) => Bearer::Build(it.build),
         Body::Take(it) => Bearer::Build(view.shop.shots.get(&it.shot)?.body.build),
         Body::CardCopied(it) => Bearer::Build(it.build),
+        Body::Chapter(it) => Bearer::Build(it.build),
+        Body::Due(it) => Bearer::Build(it.build),
         Body::SeriesEnd(it) => Bearer::Build(it.build),
         Body::BuildState(it) => Bearer::Build(it.build),
         Body::Income(it) => it.shares.first()?.bearer,
@@ -157,6 +160,7 @@ fn build_of(view: &View, entry: Id) -> Option<Id> {
         | Body::Blade(_)
         | Body::MonthlyCost(_)
         | Body::Shelf(_)
+        | Body::Outsider(_)
         | Body::Same(_) => return None,
         Body::Retired(it) => Bearer::Build(it.what),
     };
@@ -342,6 +346,11 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
         Kind::Shot | Kind::Take | Kind::CardCopied => build_of(view, entry).map(|build| {
             (film::the_shots(), film::all_that_is_to_shoot(), Place::Build(build, crate::shell::Tab::Film))
         }),
+        Kind::Chapter | Kind::Due => Some((
+            publishing::publishing(),
+            publishing::all_of_it(),
+            Place::Publishing(build_of(view, entry)?),
+        )),
         Kind::Tool => Some((words::the_tool(), words::worth_there(), Place::Tool(entry))),
         Kind::MonthlyCost => Some((words::the_months(), words::borne_there(), Place::Months)),
         Kind::Find => Some((finds::find(), finds::worth_it(), Place::Find(entry))),
@@ -366,6 +375,7 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
         | Kind::Retired
         | Kind::Same
         | Kind::Film
+        | Kind::Outsider
         | Kind::SeriesEnd => None,
         Kind::BuyLine => Some((crate::words::buying::to_buy(), words::the_whole_list(), Place::Buying)),
     }

@@ -40,14 +40,7 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
         Body::Cull(cull) => it.cull(cull),
         Body::Find(find) => it.find(find),
         Body::Shelf(shelf) => look(view, shelf),
-        Body::Build(build) => vec![
-            (Label::Name, build.title.clone()),
-            (Label::Pieces, build.items.to_string()),
-            (Label::Due, build.due.map(|day| view.tongue.day_year(day)).unwrap_or_default()),
-            (Label::Repeat, build.repeat_of.map(|of| bearer(view, Bearer::Build(of))).unwrap_or_default()),
-            (Label::Run, build.run_planned.map(|run| run.to_string()).unwrap_or_default()),
-            (Label::Spoilage, it.share(build.normal_spoil)),
-        ],
+        Body::Build(build) => it.build(build),
         Body::Item(item) => it.item(item),
         Body::Retired(retired) => vec![
             (Label::What, away::name(view.shop, retired.what)),
@@ -83,6 +76,9 @@ pub fn facts(view: &View, body: &Body) -> Vec<Fact> {
         Body::Shot(it_is) => film::facts(view, it_is),
         Body::Take(it_is) => film::take_facts(view, it_is),
         Body::CardCopied(it_is) => vec![(Label::Of, bearer(view, Bearer::Build(it_is.build)))],
+        Body::Chapter(it_is) => it.chapter(it_is),
+        Body::Outsider(it_is) => it.outsider(it_is),
+        Body::Due(it_is) => it.due(it_is),
         Body::SeriesEnd(it_is) => vec![(Label::Of, bearer(view, Bearer::Build(it_is.build)))],
         Body::BuildState(it_is) => it.state(it_is),
         Body::Setting(setting) => vec![
@@ -236,6 +232,22 @@ impl Facts<'_> {
 
     pub(super) fn tax_back(&self, tax: Option<Dec>, back: bool) -> String {
         if tax.is_some() { words::yes_no(back).to_owned() } else { String::new() }
+    }
+
+    fn build(&self, build: &kinds::Build) -> Vec<Fact> {
+        vec![
+            (Label::Name, build.title.clone()),
+            (Label::Pieces, build.items.to_string()),
+            (Label::Due, build.due.map(|day| self.tongue().day_year(day)).unwrap_or_default()),
+            (Label::GoesOut, build.publish.map(|day| self.tongue().day_year(day)).unwrap_or_default()),
+            (Label::FilmPlanned, self.plain(build.film_planned)),
+            (
+                Label::Repeat,
+                build.repeat_of.map(|of| bearer(self.view, Bearer::Build(of))).unwrap_or_default(),
+            ),
+            (Label::Run, build.run_planned.map(|run| run.to_string()).unwrap_or_default()),
+            (Label::Spoilage, self.share(build.normal_spoil)),
+        ]
     }
 
     fn stretch(&self, it: &kinds::Stretch) -> Vec<Fact> {
@@ -422,6 +434,7 @@ impl Facts<'_> {
             (Label::Covers, super::correct::covers(it)),
             (Label::Oxidises, it.oxidises.map(words::yes_no).unwrap_or_default().to_owned()),
             (Label::FoodSafe, it.food_safe.map(words::yes_no).unwrap_or_default().to_owned()),
+            (Label::OwnLink, it.link.clone().unwrap_or_default()),
         ]
     }
 

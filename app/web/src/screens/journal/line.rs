@@ -1,7 +1,7 @@
 //! One entry as a line: what it says, what it came to, how it stands.
 
 use super::facts;
-use super::running_facts;
+use super::{publishing_facts, running_facts};
 use crate::words::film;
 use crate::words::income;
 use crate::{
@@ -17,11 +17,11 @@ use benchslate_core::{
     costing::{Amount, Amounts},
     journal::{
         Body, Id,
-        kinds::{Bearer, Draw, Drying, Photo, Shelf, Side, Source, Span, Stretch},
+        kinds::{Bearer, Draw, Drying, Lot, Photo, Shelf, Side, Source, Span, Stretch},
         listing::{self, Listed, State},
         shop::Odd,
     },
-    measure::{Day, Instant, Unit},
+    measure::{Day, Instant, Unit, film_time},
 };
 
 /// A line of the journal, said.
@@ -149,14 +149,7 @@ fn said(view: &View, entry: Id) -> Said {
         Body::Note(it) => plain(it.text.clone()),
         Body::Drying(it) => drying(view, it),
         Body::Photo(it) => photo(view, it),
-        Body::Lot(it) => {
-            let name = gaps::name(view.shop, Source::Lot(entry));
-            let name = if view.shop.lots.contains_key(&entry) { name } else { it.name.clone() };
-            let rough = facts::amount(view, it.rough, it.unit, Source::Lot(entry));
-            let under =
-                vec![words::comma(words::origin(it.origin), it.whence.as_deref().unwrap_or_default())];
-            Said { under, ..plain(words::comma(&name, &rough)) }
-        }
+        Body::Lot(it) => lot(view, entry, it),
         Body::Trip(it) => plain(words::km(&view.tongue.number(&it.km.plain()))),
         Body::Sort(_) | Body::Cull(_) => sorted(view, body),
         Body::Find(it) => plain(words::comma(&it.name, it.whence.as_deref().unwrap_or_default())),
@@ -201,6 +194,9 @@ fn said(view: &View, entry: Id) -> Said {
             let under = vec![crate::words::free::off_or(&extra, &day)];
             Said { under, ..plain(facts::person(view, it.person)) }
         }
+        Body::Chapter(it) => plain([&film_time::shown(it.at), " ", &it.title].concat()),
+        Body::Outsider(it) => plain(it.name.clone()),
+        Body::Due(it) => plain(publishing_facts::due(it)),
         Body::SeriesEnd(it) => plain(facts::bearer(view, Bearer::Build(it.build))),
         Body::Shot(it) => {
             let under = it.waived.map(|_| film::waived().to_owned()).into_iter().collect();
@@ -223,6 +219,15 @@ fn said(view: &View, entry: Id) -> Said {
         )),
         Body::Setting(it) => plain(words::comma(words::setting(it.key), &super::setting::value(view, it))),
     }
+}
+
+fn lot(view: &View, entry: Id, it: &Lot) -> Said {
+    let name = gaps::name(view.shop, Source::Lot(entry));
+    let name = if view.shop.lots.contains_key(&entry) { name } else { it.name.clone() };
+    let rough = facts::amount(view, it.rough, it.unit, Source::Lot(entry));
+    let under = vec![words::comma(words::origin(it.origin), it.whence.as_deref().unwrap_or_default())];
+    let kind = words::kind(benchslate_core::journal::Kind::Lot).to_owned();
+    Said { kind, what: words::comma(&name, &rough), under, picture: None }
 }
 
 fn photo(view: &View, it: &Photo) -> Said {

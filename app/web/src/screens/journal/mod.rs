@@ -6,6 +6,7 @@ pub mod entry;
 pub mod facts;
 mod history;
 pub mod line;
+pub mod publishing_facts;
 pub mod running_facts;
 mod setting;
 mod sheet;

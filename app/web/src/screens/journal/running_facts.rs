@@ -1,6 +1,9 @@
 //! What entries about running the shop say: receipts, tools, monthly costs, income, items made and handed over.
 
-use super::facts::{Fact, Facts, bearer, stage};
+use super::{
+    facts::{Fact, Facts, bearer, stage},
+    publishing_facts,
+};
 use crate::words::{common, income as said, journal as words, journal::Label, units};
 use benchslate_core::journal::{
     Id,
@@ -46,6 +49,8 @@ impl Facts<'_> {
             (Label::Before, self.plain(it.before)),
             (Label::Left, it.left.iter().map(left).collect::<Vec<String>>().join("; ")),
             (Label::Runs, it.duty.iter().map(duty).collect::<Vec<String>>().join("; ")),
+            (Label::GivenBy, it.by.map(|id| publishing_facts::outsider(self.view, id)).unwrap_or_default()),
+            (Label::OwnLink, it.link.clone().unwrap_or_default()),
             (Label::Gone, it.gone.map(|day| self.view.tongue.day_year(day)).unwrap_or_default()),
         ]
     }

@@ -37,6 +37,7 @@ fn said(view: &View, it: &Setting) -> Option<String> {
         | SettingKey::PowerIn
         | SettingKey::NormalHours
         | SettingKey::NormalFilmHours
-        | SettingKey::BothKey => None,
+        | SettingKey::BothKey
+        | SettingKey::PublishLeads => None,
     }
 }

@@ -5,8 +5,6 @@ mod later;
 mod now;
 
 pub use by_product::ByProductSheet;
-pub use later::ReceiptSheet;
-pub use now::ReceiptNowSheet;
 
 use crate::dom::prelude::*;
 use crate::{
@@ -15,6 +13,14 @@ use crate::{
     words::receipts as words,
 };
 use benchslate_core::journal::{Id, kinds::Bearer, shop};
+
+/// A receipt's lines; none: a new one, at the till.
+pub fn sheet(of: Option<Id>) -> AnyView {
+    match of {
+        None => view! { <now::ReceiptNowSheet/> },
+        Some(id) => view! { <later::ReceiptSheet receipt=id/> },
+    }
+}
 
 /// What its lines have still to say: `47.20 of 82.00 still to be said`; none where they say all of it.
 pub fn still_to_say(view: &View, receipt: Id) -> Option<String> {

@@ -375,7 +375,8 @@ fn label(key: SettingKey) -> &'static str {
         | SettingKey::BothKey
         | SettingKey::SlowDown
         | SettingKey::ShootingSeconds
-        | SettingKey::StockFormula => crate::words::journal::setting(key),
+        | SettingKey::StockFormula
+        | SettingKey::PublishLeads => crate::words::journal::setting(key),
     }
 }
 

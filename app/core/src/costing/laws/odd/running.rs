@@ -5,8 +5,8 @@ use crate::{
     journal::{
         Body, Id,
         kinds::{
-            self, BuildState, Frozen, HandedOver, IncomeKind, Received, SettingKey, Share, Side, State,
-            StoredParts, ToolFrom,
+            self, BuildState, DaysOf, DueLead, Frozen, HandedOver, IncomeKind, Received, SettingKey, Share,
+            Side, State, StoredParts, ToolFrom,
         },
         stages::standing_id,
     },
@@ -112,6 +112,8 @@ fn tools() -> impl Strategy<Value = Body> {
                 from,
                 left,
                 gone,
+                by: None,
+                link: None,
             }
             .into()
         },
@@ -180,8 +182,31 @@ fn items() -> impl Strategy<Value = Body> {
                 }
                 .into()
             });
-    prop_oneof![1 => buy, 2 => made, 2 => handed, 3 => state, 1 => drying, 1 => photo, 1 => film, 1 => end]
+    let publishing = publishing();
+    prop_oneof![1 => publishing, 1 => buy, 2 => made, 2 => handed, 3 => state, 1 => drying, 1 => photo, 1 => film, 1 => end]
         .boxed()
+}
+
+/// Chapters, those outside, and what is owed: dues that name each other among them.
+fn publishing() -> impl Strategy<Value = Body> {
+    let chapter = (on(), entry(), any::<u32>()).prop_map(|(on, build, at)| -> Body {
+        kinds::Chapter { on, build, title: String::new(), at }.into()
+    });
+    let outsider = (on(), prop::collection::vec(0..9_u8, 0..4), prop::collection::vec(day(), 0..3)).prop_map(
+        |(on, week, off)| -> Body {
+            kinds::Outsider { on, name: String::new(), kind: kinds::OutsiderKind::Sponsor, week, off }.into()
+        },
+    );
+    let of = prop::sample::select(&[DaysOf::Calendar, DaysOf::Working, DaysOf::Theirs][..]);
+    let lead = (any::<i32>(), of, any::<bool>()).prop_map(|(days, of, later)| DueLead { days, of, later });
+    let when = (prop::option::of(day()), prop::option::of(lead), prop::option::of(day()));
+    let due = (on(), entry(), when, prop::option::of(entry()), prop::option::of(entry())).prop_map(
+        |(on, build, (day, lead, done), after, outsider)| -> Body {
+            let (what, words) = (kinds::DueWhat::Review, None);
+            kinds::Due { on, build, what, words, day, lead, after, outsider, done }.into()
+        },
+    );
+    prop_oneof![chapter, outsider, due]
 }
 
 /// Anything about running the shop.

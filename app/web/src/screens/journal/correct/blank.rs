@@ -6,9 +6,9 @@ use benchslate_core::{
     journal::{
         Body, Id, Kind, On,
         kinds::{
-            Bearer, Blade, BuyLine, Film, FreeDay, HandOver, HandedOver, Income, IncomeKind, Made,
-            MonthlyCost, Part, Received, Resource, Share, Shelf, ShelfState, Side, Step, Tool, ToolFrom,
-            ToolHours,
+            Bearer, Blade, BuyLine, Chapter, Due, DueWhat, Film, FreeDay, HandOver, HandedOver, Income,
+            IncomeKind, Made, MonthlyCost, Outsider, OutsiderKind, Part, Received, Resource, Share, Shelf,
+            ShelfState, Side, Step, Tool, ToolFrom, ToolHours, monday_to_friday,
         },
     },
     measure::{Day, Dec, InOrder, Instant},
@@ -51,6 +51,7 @@ pub fn blank(view: &View, kind: Kind, of: Option<Id>, bearer: Option<Bearer>, no
             FreeDay { on, person, day: today, last: None, extra: Vec::new() }.into()
         }
         Kind::Shot => shot::blank(view, on, build).into(),
+        Kind::Chapter | Kind::Outsider | Kind::Due => of_publishing(view, kind, on, build),
         Kind::Film => {
             Film { on, build, footage: None, finished: None, published: None, address: None }.into()
         }
@@ -58,17 +59,7 @@ pub fn blank(view: &View, kind: Kind, of: Option<Id>, bearer: Option<Bearer>, no
             let thing = Thing::of(view.shop, of?)?;
             Shelf::of(on, thing.source, ShelfState::ThrownOut, none, thing.unit).into()
         }
-        Kind::BuyLine => BuyLine {
-            on,
-            item: None,
-            what: String::new(),
-            quantity: None,
-            unit: None,
-            price: None,
-            for_build: of,
-            bought: None,
-        }
-        .into(),
+        Kind::BuyLine => new_buy_line(on, of).into(),
         Kind::Setting
         | Kind::Person
         | Kind::Stage
@@ -112,7 +103,43 @@ fn new_tool(on: On) -> Tool {
         from: ToolFrom::Bought,
         left: Vec::new(),
         gone: None,
+        by: None,
+        link: None,
     }
+}
+
+fn new_buy_line(on: On, for_build: Option<Id>) -> BuyLine {
+    BuyLine {
+        on,
+        item: None,
+        what: String::new(),
+        quantity: None,
+        unit: None,
+        price: None,
+        for_build,
+        bought: None,
+    }
+}
+
+/// A chapter, somebody outside, something owed.
+fn of_publishing(view: &View, kind: Kind, on: On, build: Id) -> Body {
+    match kind {
+        Kind::Chapter => Chapter { on, build, title: String::new(), at: 0 }.into(),
+        Kind::Outsider => {
+            let (name, kind) = (String::new(), OutsiderKind::Sponsor);
+            Outsider { on, name, kind, week: monday_to_friday(), off: Vec::new() }.into()
+        }
+        _ => new_due(view, on, build).into(),
+    }
+}
+
+/// To whoever anything was promised last.
+fn new_due(view: &View, on: On, build: Id) -> Due {
+    let last = view.shop.dues.values().filter(|it| it.body.outsider.is_some()).max_by_key(|it| it.order);
+    let only = || view.shop.outsiders.keys().next().copied().filter(|_| view.shop.outsiders.len() == 1);
+    let outsider = last.and_then(|it| it.body.outsider).or_else(only);
+    let (what, words) = (DueWhat::Mention, None);
+    Due { on, build, what, words, day: None, lead: None, after: None, outsider, done: None }
 }
 
 /// One payment stands open: most of what comes in is written down when it does.

@@ -4,12 +4,12 @@ use crate::{
     parts::pick::Choosable,
     screens::{hours::choices, journal::line},
     shell::desk::View,
-    words::{common, income, journal as words, tools},
+    words::{common, income, journal as words, publishing, tools},
 };
 use benchslate_core::{
     journal::{
         Id,
-        kinds::{HandedOver, IncomeKind, Link, ToolFrom},
+        kinds::{DaysOf, DueWhat, HandedOver, IncomeKind, Link, OutsiderKind, ToolFrom},
         shop::Step,
     },
     measure::InOrder,
@@ -33,6 +33,16 @@ pub enum Choices {
     Another,
     /// A step of a build that is open, or none.
     Step,
+    /// What somebody outside is to the shop.
+    OutsiderKind,
+    /// What is owed.
+    DueWhat,
+    /// Which days a lead counts.
+    DaysOf,
+    /// Somebody outside, or nobody.
+    Outsider,
+    /// Something else that is owed, or the publish date.
+    Due,
 }
 
 impl Choices {
@@ -53,6 +63,13 @@ impl Choices {
             Choices::Link => links,
             Choices::Another => another,
             Choices::Step => steps,
+            Choices::OutsiderKind => {
+                |_, _| numbered(OUTSIDER_KINDS.iter().map(|it| publishing::outsider_kind(*it)))
+            }
+            Choices::DueWhat => |_, _| numbered(DUE_WHATS.iter().map(|it| publishing::due_what(*it))),
+            Choices::DaysOf => |_, _| numbered(DAYS_OF.iter().map(|it| publishing::days_of(*it))),
+            Choices::Outsider => outsiders,
+            Choices::Due => dues,
         }
     }
 }
@@ -75,6 +92,11 @@ fn steps(view: &View, keep: &str) -> Vec<Choosable> {
     all
 }
 
+const OUTSIDER_KINDS: [OutsiderKind; 3] = [OutsiderKind::Sponsor, OutsiderKind::Client, OutsiderKind::Shop];
+const DUE_WHATS: [DueWhat; 5] =
+    [DueWhat::Review, DueWhat::Mention, DueWhat::Link, DueWhat::ExclusiveUntil, DueWhat::Other];
+/// In the order in which they are chosen.
+pub const DAYS_OF: [DaysOf; 3] = [DaysOf::Calendar, DaysOf::Working, DaysOf::Theirs];
 const INCOME_KINDS: [IncomeKind; 7] = [
     IncomeKind::Sale,
     IncomeKind::Commission,
@@ -123,6 +145,42 @@ fn incomes(view: &View, _: &str) -> Vec<Choosable> {
     let latest = view.shop.incomes.iter().rev().map(|it| it.order.entry);
     all.extend(latest.map(|entry| (entry.to_string(), line::what(view, entry))));
     all
+}
+
+fn outsiders(view: &View, _: &str) -> Vec<Choosable> {
+    let mut all = vec![(String::new(), common::none().to_owned())];
+    all.extend(view.shop.outsiders.iter().map(|(id, it)| (id.to_string(), it.name.clone())));
+    all
+}
+
+fn dues(view: &View, _: &str) -> Vec<Choosable> {
+    let mut all = vec![(String::new(), publishing::the_publish_date().to_owned())];
+    all.extend(view.shop.dues.keys().map(|id| (id.to_string(), line::what(view, *id))));
+    all
+}
+
+pub fn outsider_kind_code(kind: OutsiderKind) -> String {
+    code(&OUTSIDER_KINDS, &kind)
+}
+
+pub fn outsider_kind(code: &str) -> Option<OutsiderKind> {
+    at(&OUTSIDER_KINDS, code)
+}
+
+pub fn due_what_code(what: DueWhat) -> String {
+    code(&DUE_WHATS, &what)
+}
+
+pub fn due_what(code: &str) -> Option<DueWhat> {
+    at(&DUE_WHATS, code)
+}
+
+pub fn days_of_code(of: DaysOf) -> String {
+    code(&DAYS_OF, &of)
+}
+
+pub fn days_of(code: &str) -> Option<DaysOf> {
+    at(&DAYS_OF, code)
 }
 
 pub fn income_kind_code(kind: IncomeKind) -> String {

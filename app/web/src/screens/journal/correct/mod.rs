@@ -13,6 +13,7 @@ mod items;
 mod looks;
 mod paid;
 mod part;
+mod publishing;
 mod rows;
 mod shot;
 mod sorted;
@@ -119,6 +120,9 @@ pub fn fill(view: &View, body: &Body) -> Option<Vec<(String, String)>> {
         Body::Shot(it) => shot::fill(it),
         Body::Take(it) => shot::fill_take(it),
         Body::CardCopied(_) => Vec::new(),
+        Body::Chapter(it) => publishing::fill_chapter(it),
+        Body::Outsider(it) => return Some(publishing::fill_outsider(it)),
+        Body::Due(it) => publishing::fill_due(it),
         Body::SeriesEnd(it) => vec![("build", it.build.to_string())],
         Body::Receipt(it) => paid::fill_receipt(it),
         Body::ByProduct(it) => paid::fill_by_product(it),
@@ -184,6 +188,9 @@ fn under(desk: Desk, form: Form, body: &Body) -> AnyView {
             one_off::tick(desk, form, borne)
         }
         Body::Made(it) => items::spoiled(desk, form, it.build),
+        Body::Outsider(_) => {
+            view! { {publishing::working_week(form)}{rows::draw(desk, form, publishing::OFF)} }
+        }
         _ => ().draw(),
     }
 }
@@ -232,6 +239,9 @@ fn specs(body: &Body) -> (Vec<Spec>, bool) {
         Body::Take(_) => (shot::TAKE.to_vec(), false),
         Body::CardCopied(_) => (vec![(DAY, Label::Day, How::Day)], false),
         Body::Shot(_) => (Vec::new(), false),
+        Body::Chapter(_) => (publishing::CHAPTER.to_vec(), false),
+        Body::Outsider(_) => (publishing::OUTSIDER.to_vec(), false),
+        Body::Due(_) => (publishing::DUE.to_vec(), false),
         Body::SeriesEnd(_) => (items::SERIES_END.to_vec(), false),
         Body::Stretch(_) | Body::Setting(_) | Body::Retired(_) | Body::Same(_) => (Vec::new(), false),
     }
@@ -261,6 +271,9 @@ pub fn read(desk: Desk, form: Form, entry: Id, before: &Body) -> Option<Body> {
             Body::Shot(it) => shot::shot(&typed, it).into(),
             Body::Take(it) => shot::take(&typed, it).into(),
             Body::CardCopied(it) => CardCopied { on: typed.on(it.on), ..it.clone() }.into(),
+            Body::Chapter(it) => publishing::chapter(&typed, it, entry).into(),
+            Body::Outsider(it) => publishing::outsider(&typed, it).into(),
+            Body::Due(it) => publishing::due(&typed, it, entry).into(),
             Body::SeriesEnd(it) => {
                 let build = typed.chosen("build").unwrap_or(it.build);
                 SeriesEnd { on: typed.on(it.on), build }.into()

@@ -50,11 +50,12 @@ const LOT: [Spec; 21] = [
     abroad::CURRENCY,
 ];
 
-const ITEM: [Spec; 7] = [
+const ITEM: [Spec; 8] = [
     ("name", Label::Name, How::Words),
     ("word", Label::Word, How::Words),
     ("low", Label::Low, How::Quantity),
     ("covers", Label::Covers, How::Words),
+    ("link", Label::OwnLink, How::Words),
     ("oxidises", Label::Oxidises, How::Tick),
     ("food-safe", Label::FoodSafe, How::Tick),
     (DAY, Label::Day, How::Day),
@@ -207,6 +208,7 @@ pub fn fill_item(it: &Item) -> Vec<(&'static str, String)> {
         ("word", it.word.clone().unwrap_or_default()),
         ("low", dec(it.low)),
         ("covers", covers(it)),
+        ("link", it.link.clone().unwrap_or_default()),
         ("oxidises", ticked(it.oxidises)),
         ("food-safe", ticked(it.food_safe)),
     ]
@@ -246,6 +248,7 @@ pub fn item(typed: &Typed, before: &Item) -> Item {
         covers_per: spread.map(|it| it.per),
         oxidises: ticked(typed, "oxidises", before.oxidises),
         food_safe: ticked(typed, "food-safe", before.food_safe),
+        link: typed.maybe_words("link", super::tools::MOST_LINK),
         ..before.clone()
     }
 }

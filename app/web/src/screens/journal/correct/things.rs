@@ -1,6 +1,6 @@
 //! Notes, builds, people and stages put right.
 
-use super::{DAY, How, Spec, Typed, hundredths, tick};
+use super::{DAY, How, Spec, Typed, day_code, dec, hundredths, tick};
 use crate::{
     screens::hours::{
         choices,
@@ -15,17 +15,19 @@ use benchslate_core::{
         Id,
         kinds::{Build, Drying, Note, Person, Photo, Stage},
     },
-    measure::{day, duration, limits},
+    measure::{Dec, day, duration, limits, number},
     timing::drying,
 };
 
 pub const NOTE: [Spec; 3] =
     [("text", Label::Text, How::Long), ("bearer", Label::For, How::Home), (DAY, Label::Day, How::Day)];
 
-pub const BUILD: [Spec; 7] = [
+pub const BUILD: [Spec; 9] = [
     ("name", Label::Name, How::Words),
     ("pieces", Label::Pieces, How::Number),
     ("due", Label::Due, How::Day),
+    ("publish", Label::GoesOut, How::Day),
+    ("film", Label::FilmPlanned, How::Number),
     ("repeat", Label::Repeat, How::Build),
     ("run", Label::Run, How::Number),
     ("spoilage", Label::Spoilage, How::Number),
@@ -92,6 +94,8 @@ pub fn fill_build(it: &Build) -> Vec<(&'static str, String)> {
         ("name", it.title.clone()),
         ("pieces", it.items.to_string()),
         ("due", it.due.map(|day| day.to_string()).unwrap_or_default()),
+        ("publish", day_code(it.publish)),
+        ("film", dec(it.film_planned)),
         ("repeat", it.repeat_of.map(|of| of.to_string()).unwrap_or_default()),
         ("run", it.run_planned.map(|run| run.to_string()).unwrap_or_default()),
         ("spoilage", hundredths(it.normal_spoil)),
@@ -112,6 +116,8 @@ pub fn build(typed: &Typed, before: &Build, entry: Id) -> Build {
         title: typed.name("name", MOST_NAME),
         items,
         due: due.flatten(),
+        publish: typed.day("publish"),
+        film_planned: typed.form.read("film", number::amount).map(Dec),
         repeat_of: repeat(typed, entry),
         run_planned: run(typed),
         normal_spoil: typed.share("spoilage"),

@@ -24,10 +24,12 @@ use benchslate_core::{
 };
 
 const MOST_NAME: usize = 80;
+/// Letters of a link, at most.
+pub const MOST_LINK: usize = 300;
 /// Where a form keeps the stages at which a tool runs: their ids, a space between them.
 const AT: &str = "runs-at";
 
-pub const TOOL: [Spec; 11] = [
+pub const TOOL: [Spec; 13] = [
     ("name", Label::Name, How::Words),
     ("price", Label::Price, How::Money),
     ("resale", Label::Resale, How::Money),
@@ -37,6 +39,8 @@ pub const TOOL: [Spec; 11] = [
     ("load", Label::Load, How::Part),
     ("before", Label::Before, How::Hours),
     ("come-by", Label::ComeBy, How::OneOf(Choices::ToolFrom)),
+    ("by", Label::GivenBy, How::OneOf(Choices::Outsider)),
+    ("link", Label::OwnLink, How::Words),
     (DAY, Label::Day, How::Day),
     ("rolls", Label::Rolls, How::Tick),
 ];
@@ -85,6 +89,8 @@ pub fn fill_tool(it: &Tool) -> Vec<(String, String)> {
         ("load", it.load.map(number::part_typed).unwrap_or_default()),
         ("before", dec(it.before)),
         ("come-by", super::chosen::tool_from_code(it.from)),
+        ("by", it.by.map(|id| id.to_string()).unwrap_or_default()),
+        ("link", it.link.clone().unwrap_or_default()),
         ("rolls", tick(it.rolls)),
         ("lefts", if it.left.is_empty() { String::new() } else { it.left.len().to_string() }),
     ]);
@@ -121,6 +127,8 @@ pub fn tool(typed: &Typed, before: &Tool) -> Tool {
         from: super::chosen::tool_from(&typed.form.now("come-by")).unwrap_or(before.from),
         left,
         gone: before.gone,
+        by: typed.id("by"),
+        link: typed.maybe_words("link", MOST_LINK),
     }
 }
 

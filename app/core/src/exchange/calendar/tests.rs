@@ -1,0 +1,106 @@
+//! Calendar files as they are written, and what has a date.
+
+use super::*;
+use crate::{
+    fixture::fixture,
+    journal::{
+        Body, Change, On,
+        kinds::{self, DueWhat},
+    },
+};
+
+fn day(text: &str) -> Day {
+    Day::parse(text).unwrap()
+}
+
+fn one(span: Span, alarm: Option<Seconds>) -> String {
+    let uid = Uid { entry: Id::of([7; 16]), date: DateOf::Due };
+    let (title, note) = ("Glue-up; clamp, then C:\\jobs\nline 2".to_owned(), String::new());
+    let head = Head { name: "Bench", stamp: Instant(1_795_186_800), sequence: 12 };
+    file(&head, &[Event { uid, title, note, span, alarm }])
+}
+
+#[track_caller]
+fn has(file: &str, lines: &[&str]) {
+    for line in lines {
+        assert!(file.split("\r\n").any(|it| it == *line), "{line} is not in\n{file}");
+    }
+}
+
+#[test]
+fn a_whole_day_ends_before_the_next() {
+    let (first, last) = (day("2024-02-28"), day("2024-02-29"));
+    let text = one(Span::Days { first, last }, Some(Seconds(86_400)));
+    has(&text, &["DTSTART;VALUE=DATE:20240228", "DTEND;VALUE=DATE:20240301", "TRIGGER:-P1D"]);
+    has(&text, &["SUMMARY:Glue-up\\; clamp\\, then C:\\\\jobs\\nline 2", "SEQUENCE:12"]);
+    has(&text, &["UID:07070707-0707-0707-0707-070707070707-due@benchslate", "DTSTAMP:20261120T150000Z"]);
+    assert!(text.starts_with("BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:"));
+    assert!(text.ends_with("END:VEVENT\r\nEND:VCALENDAR\r\n"));
+}
+
+#[test]
+fn a_moment_has_no_end_and_rings_when_it_comes() {
+    let text = one(Span::Moment(Instant(1_795_186_800)), Some(Seconds::ZERO));
+    has(&text, &["DTSTART:20261120T150000Z", "TRIGGER:PT0S", "ACTION:DISPLAY", "TRANSP:TRANSPARENT"]);
+    assert!(!text.contains("DTEND"));
+}
+
+#[test]
+fn work_that_takes_no_time_has_no_end_before_its_start() {
+    let at = Instant(1_795_186_800);
+    assert!(!one(Span::Moments { from: at, to: at }, None).contains("DTEND"));
+    has(&one(Span::Moments { from: at, to: Instant(at.0 + 60) }, None), &["DTEND:20261120T150100Z"]);
+}
+
+#[test]
+fn pieces_of_a_step_are_numbered_and_keep_their_names() {
+    let piece = |step: u8, from: i64| Planned {
+        step: Id::of([step; 16]),
+        title: "sand 24".to_owned(),
+        from: Instant(from),
+        to: Instant(from + 600),
+    };
+    let names: Vec<DateOf> =
+        planned(&[piece(1, 0), piece(2, 600), piece(1, 1_200)]).iter().map(|it| it.uid.date).collect();
+    assert_eq!(names, [DateOf::Piece(1), DateOf::Piece(1), DateOf::Piece(2)]);
+}
+
+#[test]
+fn what_is_done_or_out_has_no_date_any_more() {
+    let mut it = fixture("build bench");
+    let (bench, today) = (it.id("bench"), day("2026-11-20"));
+    let Some(Body::Build(body)) = it.journal.body(bench).cloned() else { panic!("a build") };
+    it.write(Change::write(bench, kinds::Build { publish: Some(day("2026-12-17")), ..body }));
+    let (due, on) = (Id::of([1; 16]), On::Day(today));
+    let mut owed = kinds::Due {
+        on,
+        build: bench,
+        what: DueWhat::Mention,
+        words: None,
+        day: Some(day("2026-12-17")),
+        lead: None,
+        after: None,
+        outsider: None,
+        done: None,
+    };
+    it.write(Change::write(due, owed.clone()));
+    let dates = |it: &crate::fixture::Fixture| -> Vec<DateOf> {
+        of_shop(&it.shop(), None, today).iter().map(|it| it.uid.date).collect()
+    };
+    assert_eq!(dates(&it), [DateOf::Due, DateOf::Cut, DateOf::Publish]);
+    owed.done = Some(today);
+    it.write(Change::write(due, owed));
+    assert_eq!(dates(&it), [DateOf::Cut, DateOf::Publish]);
+    let film = kinds::Film {
+        on,
+        build: bench,
+        footage: None,
+        finished: None,
+        published: Some(today),
+        address: None,
+    };
+    let before = sequence(&it.journal);
+    it.write(Change::write(Id::of([2; 16]), film));
+    assert_eq!(dates(&it), []);
+    assert!(sequence(&it.journal) > before, "it rises with what is written");
+}

@@ -1,0 +1,46 @@
+//! A calendar file of what has a date, in words.
+
+use crate::{
+    screens::journal::{facts, publishing_facts},
+    shell::desk::View,
+    words::calendar as words,
+};
+use benchslate_core::{
+    exchange::calendar::{self, Dated, Event, Head, What},
+    journal::{Id, kinds::Bearer},
+    measure::{Instant, Seconds},
+};
+
+/// At nine in the morning of the day before a whole day.
+const DAY_BEFORE: Seconds = Seconds(15 * 3600);
+
+/// The file of a build, or of the shop. `rings`: with reminders. None: nothing has a date.
+pub fn file(view: &View, build: Option<Id>, now: Instant, rings: bool) -> Option<String> {
+    let today = view.shop.zone.day(now);
+    let dated = calendar::of_shop(view.shop, build, today);
+    let events: Vec<Event> = dated.into_iter().map(|it| event(view, it, rings)).collect();
+    let name = build.map_or_else(
+        || words::of_the_shop().to_owned(),
+        |id| words::of_build(&facts::bearer(view, Bearer::Build(id))),
+    );
+    let head = Head { name: &name, stamp: now, sequence: calendar::sequence(view.journal) };
+    (!events.is_empty()).then(|| calendar::file(&head, &events))
+}
+
+fn event(view: &View, dated: Dated, rings: bool) -> Event {
+    let build = |id: Id| facts::bearer(view, Bearer::Build(id));
+    let (title, note, before) = match dated.what {
+        What::Dry(it) => {
+            let title = words::dry(&facts::stage(view, it.stage));
+            (title, facts::bearer(view, it.bearer), Seconds::ZERO)
+        }
+        What::Due { build: id, owed } => {
+            let what = view.shop.dues.get(&owed.due).map(|it| publishing_facts::due(&it.body));
+            (words::owed(&what.unwrap_or_default()), build(id), DAY_BEFORE)
+        }
+        What::Publish(id) => (words::goes_out(&build(id)), String::new(), DAY_BEFORE),
+        What::Cut(id) => (words::cut_out(&build(id)), String::new(), DAY_BEFORE),
+        What::Step { title, .. } => (title, String::new(), Seconds::ZERO),
+    };
+    Event { uid: dated.uid, title, note, span: dated.span, alarm: rings.then_some(before) }
+}

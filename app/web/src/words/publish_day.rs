@@ -1,0 +1,84 @@
+//! The publish date, and the list of what stands before it.
+
+/// The head.
+pub fn title() -> &'static str {
+    "Publish date"
+}
+
+/// A field.
+pub fn goes_out() -> &'static str {
+    "Film goes out"
+}
+
+/// A field.
+pub fn film_length() -> &'static str {
+    "Film planned, minutes"
+}
+
+/// Under them.
+pub fn what_it_does() -> &'static str {
+    "From the date the chain is counted back; from the length, what the edit will take. Either may stay empty. A date that is over is taken, and said."
+}
+
+/// By a field.
+pub fn more_than_none() -> &'static str {
+    "A film is longer than nothing. Leave it empty until its length is known."
+}
+
+/// Of a mark.
+pub fn kind() -> &'static str {
+    "publishing"
+}
+
+/// A mark.
+pub fn marked(day: Option<&str>) -> String {
+    match day {
+        Some(day) => format!("goes out {day}"),
+        None => "no date".to_owned(),
+    }
+}
+
+/// The head of the list.
+pub fn leads() -> &'static str {
+    "Days before publishing"
+}
+
+/// Over the list.
+pub fn how_it_counts() -> &'static str {
+    "From the publish date back. Each: how many days before what stands above it. Empty: left out. Lock and publish take none."
+}
+
+/// What stands past the lower edge.
+pub fn below() -> &'static str {
+    "more of the list"
+}
+
+/// The choice beside the number, of a row.
+pub fn which_days(what: &str) -> String {
+    format!("{what} counts")
+}
+
+/// The field of a row of the maker's own.
+pub fn own_words() -> &'static str {
+    "What else"
+}
+
+/// A key.
+pub fn common_list() -> &'static str {
+    "The usual list"
+}
+
+/// Under it.
+pub fn common_practice() -> &'static str {
+    "common practice"
+}
+
+/// A mark.
+pub fn marked_list(own: bool) -> &'static str {
+    if own { "own list" } else { "the usual list" }
+}
+
+/// The keys, read aloud.
+pub fn keys() -> &'static str {
+    "Form keys"
+}
