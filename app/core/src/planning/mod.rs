@@ -11,6 +11,7 @@
 //! Never: money worked out, a clock or a random source read. Kept by: `tidy` (arrows) and the lints.
 //! Floating point: in `draws`, `hours`, `chance` and `spread`, for probabilities alone.
 
+pub mod asked;
 pub mod asking;
 pub mod bare;
 pub mod buying;
@@ -35,6 +36,7 @@ pub mod taken_over;
 pub mod taking;
 pub mod trouble;
 
+pub use asked::{Asked, ShorterFilm, shorter_film};
 pub use asking::{Asking, Filming, Trial, open_builds};
 pub use calendar::Calendar;
 pub use chance::{Chance, Odds};

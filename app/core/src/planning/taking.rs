@@ -3,14 +3,17 @@
 //! Worked example: the second coat is dropped, handles came after it with 72 h to dry; they then come after the first
 //! coat with the 24 h that the second would have waited. Not here: what is tried only (`surer`).
 
-use super::asking::Trial;
+use super::{
+    asked::{is_edit, thousandths},
+    asking::Trial,
+};
 use crate::{
     journal::{
-        Change, Id, On, Shop,
-        kinds::{After, FreeDay, Step, Window},
+        Body, Change, Id, On, Shop,
+        kinds::{After, Build, FreeDay, Shot, Step, Window},
     },
-    measure::{Day, Instant, Zone},
-    timing::Hand,
+    measure::{Day, Dec, Instant, Quantity, Zone, fixed},
+    timing::{Hand, shots},
 };
 
 /// What taking a way writes; nothing where it is settled by entries that other sheets write.
@@ -31,8 +34,39 @@ pub fn taken(hand: &mut Hand, trial: Trial) -> Vec<Change> {
             vec![Change::write((hand.fresh)(), FreeDay { on, person, day, last: None, extra })]
         }
         Trial::Later { build, until } => later(hand, build, shop.zone.day(until)),
-        Trial::LeaveShots { .. } | Trial::Shorter { .. } => Vec::new(),
+        Trial::LeaveShots { build } => only_what_must_be(hand, build),
+        Trial::Shorter { build, thousandths } => shorter(hand, build, thousandths),
     }
+}
+
+/// Shots that are only nice to have, and still to be taken, are left out from today.
+fn only_what_must_be(hand: &Hand, build: Id) -> Vec<Change> {
+    let today = hand.shop.zone.day(hand.now);
+    let all = shots::listed(hand.shop, build);
+    let left = all.iter().filter(|it| it.standing.is_to_take()).filter_map(|it| {
+        let shot = hand.shop.shots.get(&it.shot).filter(|shot| shot.body.nice)?;
+        Some(Change::write(it.shot, Shot { waived: Some(today), ..shot.body.clone() }))
+    });
+    left.collect()
+}
+
+/// The film's length to the minute, and the hours of every edit that is not done.
+fn shorter(hand: &Hand, build: Id, many: u32) -> Vec<Change> {
+    let shop = hand.shop;
+    let Some(Body::Build(body)) = hand.journal.body(build) else { return Vec::new() };
+    let less = |it: Option<Dec>| it.and_then(Dec::quantity).and_then(|it| thousandths(it, many));
+    let minutes = less(body.film_planned).and_then(|it| fixed::mul_div(it.micros(), 1, fixed::SCALE));
+    let minutes = minutes.map(|it| Dec::from(Quantity::from_micros(it.saturating_mul(fixed::SCALE))));
+    let film = Change::write(build, Build { film_planned: minutes.or(body.film_planned), ..body.clone() });
+    let edits =
+        shop.steps.iter().filter(|(_, it)| it.build() == build && it.done().is_none() && is_edit(shop, it));
+    let step = |(id, it): (&Id, &crate::journal::shop::Step)| {
+        let hours = |typed: Option<Dec>| less(typed).map(Dec::from).or(typed);
+        let body = &it.body;
+        let [quick, usual, slow] = [body.quick, body.usual, body.slow].map(hours);
+        Change::write(*id, Step { quick, usual, slow, ..body.clone() })
+    };
+    std::iter::once(film).chain(edits.map(step)).collect()
 }
 
 /// Struck out; what came after it comes after what it came after.
@@ -52,20 +86,26 @@ fn dropped(shop: &Shop, step: Id) -> Vec<Change> {
 }
 
 fn later(hand: &Hand, build: Id, due: Day) -> Vec<Change> {
-    let Some(crate::journal::Body::Build(body)) = hand.journal.body(build) else { return Vec::new() };
-    vec![Change::write(build, crate::journal::kinds::Build { due: Some(due), ..body.clone() })]
+    let Some(Body::Build(body)) = hand.journal.body(build) else { return Vec::new() };
+    // What stands before a film goes out moves with it.
+    let publish = body.publish.map(|day| day.plus_days(A_WEEK));
+    let due = if publish.is_some() { body.due } else { Some(due) };
+    vec![Change::write(build, Build { due, publish, ..body.clone() })]
 }
+
+/// In days.
+const A_WEEK: i64 = 7;
 
 /// The same time a week later, to the end of that day: a date that is compared where nothing else is said.
 pub fn a_week_later(zone: &Zone, until: Instant) -> Instant {
-    zone.end_of(zone.day(until).plus_days(7))
+    zone.end_of(zone.day(until).plus_days(A_WEEK))
 }
 
 #[cfg(test)]
 #[allow(clippy::unwrap_used, reason = "a test that can't go on must stop")]
 mod tests {
     use super::*;
-    use crate::{fixture::fixture, journal::Body};
+    use crate::fixture::fixture;
 
     fn changes(trial: impl Fn(&crate::fixture::Fixture) -> Trial, lines: &str) -> Vec<Change> {
         let it = fixture(&format!("person Ana 26\nperson Bo 22\nbuild trays\n{lines}"));

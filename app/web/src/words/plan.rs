@@ -225,8 +225,18 @@ pub fn leave_shots() -> &'static str {
 }
 
 /// A way: a shorter film.
-pub fn shorter(hundredths: u32) -> String {
-    format!("A film {hundredths} % shorter")
+pub fn shorter(minutes: u32) -> String {
+    if minutes == 1 { "Film a minute shorter".to_owned() } else { format!("Film {minutes} minutes shorter") }
+}
+
+/// Under it.
+pub fn off_the_edit() -> &'static str {
+    "the edit by as much"
+}
+
+/// A way: a later date of a film.
+pub fn out_later() -> &'static str {
+    "Goes out a week later"
 }
 
 /// A way: one more window.

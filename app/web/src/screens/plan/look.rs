@@ -16,7 +16,7 @@ use crate::{
 use benchslate_core::{
     journal::Id,
     measure::{Instant, minutes},
-    planning::{Cause, Helped, Placed, Plan, Trial},
+    planning::{Cause, Helped, Placed, Plan, Trial, shorter_film},
 };
 
 /// A step by its title.
@@ -41,6 +41,7 @@ pub fn chance(view: &View, made: &Made, plan: &Plan, told: Option<&Told>) -> (St
         _ => words::no_chance_yet().to_owned(),
     };
     let of = match due {
+        Some(due) if made.is_cut() => words::cut_out_by(&day(view, due)),
         Some(due) => words::over_by(&day(view, due)),
         None => words::no_date().to_owned(),
     };
@@ -91,7 +92,10 @@ pub fn drawing(
         }
     };
     let rows: Vec<DateRow> = SURE.into_iter().enumerate().map(row).collect();
-    let fixed = due.map(|due| words::due(&day(view, due)));
+    let fixed = due.map(|due| {
+        let day = day(view, due);
+        if made.is_cut() { words::cut_out(&day) } else { words::due(&day) }
+    });
     let read: Vec<(String, String)> = rows.iter().map(|it| (it.label.clone(), it.says.clone())).collect();
     let title = shop.builds.get(&made.build).map(|it| it.title.as_str()).unwrap_or_default();
     let last = |film: bool| sheet.work.iter().rposition(|it| it.film == film);
@@ -156,14 +160,19 @@ pub fn way(view: &View, trial: Trial) -> (String, String) {
             (words::other(&facts::person(view, person), &step(view, of)), String::new())
         }
         Trial::LeaveShots { .. } => (words::leave_shots().to_owned(), String::new()),
-        Trial::Shorter { thousandths, .. } => {
-            (words::shorter(1000_u32.saturating_sub(thousandths) / 10), String::new())
+        Trial::Shorter { build, .. } => {
+            let less = shorter_film(view.shop, build).map_or(0, |it| it.less);
+            (words::shorter(less), words::off_the_edit().to_owned())
         }
         Trial::Window { person, from, to } => (
             words::window(&facts::person(view, person), &day(view, from)),
             words::from_to(&view.tongue.time(from), &view.tongue.time(to)),
         ),
-        Trial::Later { until, .. } => (words::later(&day(view, until)), String::new()),
+        Trial::Later { build, until } => {
+            let goes_out = view.shop.builds.get(&build).is_some_and(|it| it.publish.is_some());
+            let day = day(view, until);
+            (if goes_out { words::out_later().to_owned() } else { words::later(&day) }, String::new())
+        }
     }
 }
 

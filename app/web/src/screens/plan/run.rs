@@ -8,7 +8,9 @@ use crate::{
 };
 use benchslate_core::{
     measure::Instant,
-    planning::{Chance, Helped, Odds, Plan, Question, Trial, chance::RUNS, taking::a_week_later},
+    planning::{
+        Chance, Helped, Odds, Plan, Question, Trial, chance::RUNS, shorter_film, taking::a_week_later,
+    },
 };
 use leptos::task::spawn_local;
 use std::sync::Arc;
@@ -136,8 +138,9 @@ impl Runs {
             Question { build: made.build, until: due, spread: made.spread, seed: SEED, wanted: RUNS };
         let surer = desk.now_read(|view| {
             let asking = made.asking(view.shop);
+            let shorter = shorter_film(view.shop, made.build).map(|it| it.thousandths);
             let week_later = a_week_later(&view.shop.zone, due);
-            let trials: Vec<Trial> = made.plan.candidates(&asking, made.build, None, Some(week_later));
+            let trials: Vec<Trial> = made.plan.candidates(&asking, made.build, shorter, Some(week_later));
             made.plan.surer(&asking, &question, &trials)
         });
         let mut surer = surer;
