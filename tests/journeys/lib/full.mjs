@@ -141,7 +141,7 @@ function sheets(text) {
     `entry.${of("photo")}`, `entry.${of("receipt")}`, "receipt", `receipt.${of("receipt")}`, `line-lot.${of("receipt")}`, `line-expense.${of("receipt")}`, "by-product",
     "hours", "note", "no-home-yet", "expense",
     "stock", "salvage", "find", `find.${of("find")}`, `entry.${of("find")}`, "new-lot", `same.${of("item")}`, `lot.${of("lot")}`, `lot.${of("item")}`, `journal.${of("lot")}`, `chain.${of("lot")}`, `sort.${of("lot")}`, "stock-formula", "count", "stock-losses", "on-the-shelf", "buying", `add.shelf.${of("item")}`, "use", `use.${of("lot")}`, `return.${of("draw")}`,
-    "plan", "shop", "journal.shop", "person", `person.${of("person")}`, "choices", "put-away", "cautions", `cautions.${of("lot")}`, "bring-in",
+    "plan", "shop", "journal.shop", "person", `person.${of("person")}`, `free-hours.${of("person")}`, `add.free_day.${of("person")}`, "add.resource", "choices", "put-away", "cautions", `cautions.${of("lot")}`, "bring-in",
     "year", "side-by-side", "tools", `tool.${of("tool")}`, `tool-life.${of("tool")}`, "months", `money.${build}`, `against.${build}`, `steps.${build}`, `what-if.${build}`, `price.${build}`, `add.step.${build}`, `add.shot.${build}`, `filming.${build}`, `take.${of("take")}`, `entry.${of("shot")}`, `entry.${of("take")}`, `parts.${build}`, `cuts.${build}`, `add.part.${build}`, `mix.${of("item")}`, `movement.${of("part")}`, `movement.${of("lot")}`, `entry.${of("part")}`,
     "add.tool", `add.blade.${of("tool")}`, `add.tool_hours.${of("tool")}`, "add.monthly_cost", `add.income.${build}`, `add.made.${build}`,
     `add.hand_over.${build}`, `add.film.${build}`, `entry.${of("tool")}`, `entry.${of("income")}`,

@@ -57,11 +57,9 @@ pub(crate) fn of(asking: &Asking, trials: &[Trial], id: Id, step: &Step) -> Hour
         sum.saturating_add(it.adds.0.saturating_sub(nice).max(0))
     });
     let edits = asking.shop.stages.get(&step.body.stage).is_some_and(|it| it.role == Some(Role::Edit));
-    let shorter = trials.iter().find_map(|it| match it {
-        Trial::Shorter { build, thousandths } if edits && *build == step.build() => {
-            Some(i64::from(*thousandths))
-        }
-        _ => None,
+    let shorter = trials.iter().find_map(|it| {
+        let Trial::Shorter { build, thousandths } = it else { return None };
+        (edits && *build == step.build()).then(|| i64::from(*thousandths))
     });
     read(step, &planned, adds, shorter.unwrap_or(1000))
 }

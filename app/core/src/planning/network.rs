@@ -69,9 +69,9 @@ impl Reading<'_> {
         net.model.capacity = vec![1; net.people.len()];
         net.model.capacity.extend(shop.resources.values().map(|it| it.count));
         for (unit, person) in net.people.iter().enumerate() {
-            let more = self.trials.iter().filter_map(|trial| match trial {
-                Trial::Window { person: who, from, to } if who == person => Some((*from, *to)),
-                _ => None,
+            let more = self.trials.iter().filter_map(|trial| {
+                let Trial::Window { person: who, from, to } = trial else { return None };
+                (who == person).then_some((*from, *to))
             });
             let more: Vec<(Instant, Instant)> = more.collect();
             let known = self.known.and_then(|it| it.model.calendars.get(unit)).filter(|_| more.is_empty());
@@ -87,9 +87,9 @@ impl Reading<'_> {
         let asking = self.asking;
         for build in asking.builds {
             let due = asking.due(*build);
-            let later = self.trials.iter().find_map(|trial| match trial {
-                Trial::Later { build: of, until } if of == build => Some(*until),
-                _ => None,
+            let later = self.trials.iter().find_map(|trial| {
+                let Trial::Later { build: of, until } = trial else { return None };
+                (of == build).then_some(*until)
             });
             let due = later.or(due);
             self.network.model.due.push(due.map(|it| it.0));
@@ -113,9 +113,9 @@ impl Reading<'_> {
 
     /// Its people; each a unit.
     fn people(&self, id: Id, step: &Step) -> Vec<usize> {
-        let other = self.trials.iter().find_map(|trial| match trial {
-            Trial::Other { step, person } if *step == id => Some(std::slice::from_ref(person)),
-            _ => None,
+        let other = self.trials.iter().find_map(|trial| {
+            let Trial::Other { step, person } = trial else { return None };
+            (*step == id).then(|| std::slice::from_ref(person))
         });
         let who = other.unwrap_or(&step.body.who);
         let unit = |person: &Id| self.network.people.binary_search(person).ok();

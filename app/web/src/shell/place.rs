@@ -472,6 +472,12 @@ mod tests {
     }
 
     #[test]
+    fn free_hours_are_found_again_by_their_address() {
+        let free = Place::Free(Id::of([7; 16]));
+        assert_eq!(Place::of(&free.at()), free);
+    }
+
+    #[test]
     fn places_of_publishing_are_found_again_too() {
         let id = Id::of([7; 16]);
         for place in [Place::Publishing(id), Place::Leads] {

@@ -1,3 +1,5 @@
+//! What is planned, what each step waits for, and every trouble by its field.
+
 use crate::{
     fixture::{Fixture, fixture},
     journal::Id,

@@ -56,8 +56,8 @@ pub fn ShopSheet() -> impl IntoView {
                 <Read name=title below=words::below().to_owned()>
                     {crate::screens::sample::row()}
                     <people::People/>
-                    <resources::Resources/>
                     <running::Running/>
+                    <resources::Resources/>
                     <set::SetOnce/>
                     <look::Look/>
                     <kept::KeptHere/>
