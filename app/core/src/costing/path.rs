@@ -3,8 +3,8 @@
 //! `true.labour.stage_0190f3c2-…`: steps joined by full stops, each the code of a [`Rule`] and, where it
 //! is about one thing, an underscore and that thing's id. Not here: what is at an address (`present`).
 
-use super::{Rule, Statement, sides::OneSide};
-use crate::journal::kinds::Source;
+use super::{Rule, Statement, salvage::By, sides::OneSide};
+use crate::journal::{Id, kinds::Source};
 use std::fmt;
 
 /// One step down: the code of a figure among the parts of another.
@@ -69,15 +69,11 @@ impl fmt::Display for Path {
 impl Rule {
     /// Its step in an address, its own among the parts of one figure.
     pub fn step(&self) -> Step {
-        let of = |code: &str, id: &dyn fmt::Display| Step(format!("{code}_{id}"));
         match self {
             Rule::TrueCost => Step("true".into()),
             Rule::Kind { kind, .. } => Step(kind.code().into()),
             Rule::Stage { stage, .. } => of("stage", stage),
-            Rule::Drawn { source, .. } | Rule::Held { source, .. } => match source {
-                Source::Lot(lot) => of("lot", lot),
-                Source::Item(item) => of("item", item),
-            },
+            Rule::Drawn { source, .. } | Rule::Held { source, .. } => of_source(source),
             Rule::Spent => Step("spent".into()),
             Rule::UsedUp => Step("used".into()),
             Rule::UsedUpByKind => Step("used-by-kind".into()),
@@ -96,8 +92,7 @@ impl Rule {
             Rule::Tool { tool, .. } => of("tool", tool),
             Rule::OneOffMoney => Step("one-off-money".into()),
             Rule::Sides => Step("sides".into()),
-            Rule::Side { side: OneSide::Piece, .. } => Step("piece".into()),
-            Rule::Side { side: OneSide::Film, .. } => Step("film".into()),
+            Rule::Side { side, .. } => Step(side_code(*side).into()),
             Rule::Net => Step("net".into()),
             Rule::InKind => Step("in-kind".into()),
             Rule::StillExpected => Step("expected".into()),
@@ -126,13 +121,9 @@ impl Rule {
             Rule::OnTheShelf => Step("shelf".into()),
             Rule::StockLosses => Step("stock-losses".into()),
             Rule::WrittenOff { why } => Step(why.code().into()),
-            Rule::AcrossSaved { by, at_rate: false } => of("across-free", &by.code()),
-            Rule::AcrossSaved { by, at_rate: true } => of("across-at-rate", &by.code()),
+            Rule::AcrossSaved { by, at_rate } => across(*by, if *at_rate { "at-rate" } else { "free" }, None),
             Rule::GroupSaved { of: lot, .. } => of("group", lot),
-            Rule::AcrossAnHour { by, of: None, .. } => of("across-an-hour", &by.code()),
-            Rule::AcrossAnHour { by, of: Some(lot), .. } => {
-                Step(format!("across-an-hour_{}_{lot}", by.code()))
-            }
+            Rule::AcrossAnHour { by, of, .. } => across(*by, "an-hour", *of),
             Rule::LotCost { lot } => of("cost", lot),
             Rule::ChainCost { lot } => of("chain", lot),
             Rule::LinkCost { at, .. } => Step(at.code().into()),
@@ -147,4 +138,28 @@ impl Rule {
             Rule::BuildPaidAnHour { .. } | Rule::PaidAnHour { .. } => Step("paid-an-hour".into()),
         }
     }
+}
+
+fn of(code: &str, id: &dyn fmt::Display) -> Step {
+    Step(format!("{code}_{id}"))
+}
+
+fn of_source(source: &Source) -> Step {
+    match source {
+        Source::Lot(lot) => of("lot", lot),
+        Source::Item(item) => of("item", item),
+    }
+}
+
+fn side_code(side: OneSide) -> &'static str {
+    match side {
+        OneSide::Piece => "piece",
+        OneSide::Film => "film",
+    }
+}
+
+/// Over all lots that were put together so, or over one group of them.
+fn across(by: By, figure: &str, group: Option<Id>) -> Step {
+    let whole = format!("across-{figure}_{}", by.code());
+    Step(group.map_or(whole.clone(), |first| format!("{whole}_{first}")))
 }

@@ -87,17 +87,14 @@ impl<'a> Say<'a> {
             Rule::Outlook => words::outlook(),
             Rule::ToCome { .. } => words::to_come(),
             Rule::ToComeLabour { .. } => words::to_come_labour(),
-            Rule::ToComeOverhead => words::to_come_overhead(),
-            Rule::ToComeTools => words::to_come_tools(),
-            Rule::ToComeOneOff => words::to_come_one_off(),
+            Rule::ToComeOverhead | Rule::ToComeTools | Rule::ToComeOneOff => to_come(rule),
             Rule::ToComeMaterials => words::to_come_materials(),
             Rule::ToComeMoney => words::to_come_money(),
             Rule::AboveFetch => crate::words::earned::above_fetch(),
             Rule::AboveNew { .. } => crate::words::salvage::above_new(),
             Rule::LotSaved { lot: it, .. } => return words::capital(&lot(it)),
-            Rule::GroupSaved { of, by, .. } | Rule::AcrossAnHour { of: Some(of), by, .. } => {
-                return self.group(*of, *by);
-            }
+            Rule::GroupSaved { of, by, .. } => return self.group(*of, *by),
+            Rule::AcrossAnHour { of: Some(of), by, .. } => return self.group(*of, *by),
             Rule::TaxIn => words::tax_in(),
             Rule::Item { .. } => words::item(),
             Rule::Batch => words::batch(),
@@ -108,6 +105,8 @@ impl<'a> Say<'a> {
             Rule::ItemsAtCost { .. } => words::items_at_cost(),
             Rule::AcrossSaved { at_rate: false, .. } => words::saved_free(),
             Rule::AcrossSaved { at_rate: true, .. } => words::saved_at_rate(),
+            Rule::BuildSavedFree | Rule::SavedTimeFree { .. } => words::saved_free(),
+            Rule::BuildSavedAtRate | Rule::SavedAtRate { .. } => words::saved_at_rate(),
             Rule::ChainCost { .. } => crate::words::salvage::the_chain(),
             Rule::LinkCost { at, .. } => crate::words::salvage::link(*at),
             Rule::Fetched { .. } => words::fetched(),
@@ -115,8 +114,6 @@ impl<'a> Say<'a> {
             Rule::BuildInstead | Rule::BoughtInstead { .. } => words::bought_instead(),
             Rule::BuildTook | Rule::MoneyAndVehicle { .. } => words::money_and_drives(),
             Rule::BuildOwnTime { .. } | Rule::OwnTime { .. } => words::own_time(),
-            Rule::BuildSavedFree | Rule::SavedTimeFree { .. } => words::saved_free(),
-            Rule::BuildSavedAtRate | Rule::SavedAtRate { .. } => words::saved_at_rate(),
             Rule::AcrossAnHour { .. } | Rule::BuildPaidAnHour { .. } | Rule::PaidAnHour { .. } => {
                 words::paid_an_hour()
             }
@@ -456,6 +453,15 @@ impl<'a> Say<'a> {
 
     fn person(self, person: Id) -> String {
         self.shop().people.get(&person).map_or_else(|| words::somebody().to_owned(), |it| it.name.clone())
+    }
+}
+
+/// Of what the plan still costs, what goes by hours and pieces.
+fn to_come(rule: &Rule) -> &'static str {
+    match rule {
+        Rule::ToComeOverhead => words::to_come_overhead(),
+        Rule::ToComeTools => words::to_come_tools(),
+        _ => words::to_come_one_off(),
     }
 }
 

@@ -144,8 +144,7 @@ fn One(
                     {thing.with_value(|thing| slots.with_value(|slots| draw::ways(desk, thing, slots, said, chosen)))}
                     {move || well(desk, thing, said, slot.get())}
                     {move || says(desk, thing, said, slot.get(), amount)}
-                    {mixed(desk, thing)}
-                    {parts_list::way_here(desk, Signal::derive(move || build_of(into.get()?)))}
+                    {beside(desk, thing, into)}
                     {minds(desk, thing)}
                 </Read>
             </Above>
@@ -251,6 +250,12 @@ fn outcome(
         figure: cost.map_or_else(|| words::cost_not_known().to_owned(), |cost| view.tongue.money(cost)),
         lacks: cost.is_none(),
     }
+}
+
+/// What else it may be about: a pour of two parts, the parts that it is cut into.
+fn beside(desk: Desk, thing: StoredValue<Thing>, into: Memo<Option<Bearer>>) -> AnyView {
+    let build = Signal::derive(move || build_of(into.get()?));
+    view! { {mixed(desk, thing)}{parts_list::way_here(desk, build)} }
 }
 
 /// To the pour of two parts, for what may be one of them.
