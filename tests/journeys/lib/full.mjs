@@ -123,7 +123,7 @@ function sheets(text) {
     "hours", "note", "no-home-yet", "expense",
     "stock", "salvage", "find", `find.${of("find")}`, `entry.${of("find")}`, "new-lot", `same.${of("item")}`, `lot.${of("lot")}`, `lot.${of("item")}`, `journal.${of("lot")}`, `chain.${of("lot")}`, `sort.${of("lot")}`, "stock-formula", "count", "stock-losses", "on-the-shelf", "buying", `add.shelf.${of("item")}`, "use", `use.${of("lot")}`, `return.${of("draw")}`,
     "plan", "shop", "journal.shop", "person", `person.${of("person")}`, "choices", "put-away", "cautions", `cautions.${of("lot")}`, "bring-in",
-    "year", "side-by-side", "tools", `tool.${of("tool")}`, `tool-life.${of("tool")}`, "months", `money.${build}`, `steps.${build}`, `what-if.${build}`, `price.${build}`, `add.step.${build}`, `add.shot.${build}`, `filming.${build}`, `take.${of("take")}`, `entry.${of("shot")}`, `entry.${of("take")}`, `parts.${build}`, `cuts.${build}`, `add.part.${build}`, `mix.${of("item")}`, `movement.${of("part")}`, `entry.${of("part")}`,
+    "year", "side-by-side", "tools", `tool.${of("tool")}`, `tool-life.${of("tool")}`, "months", `money.${build}`, `steps.${build}`, `what-if.${build}`, `price.${build}`, `add.step.${build}`, `add.shot.${build}`, `filming.${build}`, `time-line.${build}`, `take.${of("take")}`, `entry.${of("shot")}`, `entry.${of("take")}`, `parts.${build}`, `cuts.${build}`, `add.part.${build}`, `mix.${of("item")}`, `movement.${of("part")}`, `entry.${of("part")}`,
     "add.tool", `add.blade.${of("tool")}`, `add.tool_hours.${of("tool")}`, "add.monthly_cost", `add.income.${build}`, `add.made.${build}`,
     `add.hand_over.${build}`, `add.film.${build}`, `entry.${of("tool")}`, `entry.${of("income")}`,
     "files", `files.${build}`, `cards.${build}`, `print.${build}`,

@@ -161,6 +161,8 @@ pub enum Place {
     Take(Id),
     /// What filming a build costs.
     Filming(Id),
+    /// A build on one line of time.
+    Line(Id),
     /// Tables for a spreadsheet, of one build where it is named.
     Files(Option<Id>),
     /// A build's figures on their way to others.
@@ -266,6 +268,7 @@ words! {
         Slate "slate",
         Take "take",
         Filming "filming",
+        Line "time-line",
     }
     either {
         Cautions "cautions",
@@ -442,6 +445,14 @@ mod tests {
     fn the_parts_of_a_build_and_a_mix_are_found_again_by_their_address() {
         let id = Id::of([7; 16]);
         for place in [Place::Parts(id), Place::Cuts(id), Place::Mix(id), Place::Movement(id)] {
+            assert_eq!(Place::of(&place.at()), place);
+        }
+    }
+
+    #[test]
+    fn sheets_of_the_film_are_found_again_too() {
+        let id = Id::of([7; 16]);
+        for place in [Place::Slate(id), Place::Take(id), Place::Filming(id), Place::Line(id)] {
             assert_eq!(Place::of(&place.at()), place);
         }
     }
