@@ -3,7 +3,7 @@
 use crate::dom::prelude::*;
 
 use super::dim::Dim;
-use super::hatch::{DashedEdge, Hatch, Hatching};
+use super::hatch::DashedEdge;
 use super::plain::Plain;
 
 /// A piece of the line: where it begins and how wide it is, 0 to 1.
@@ -42,13 +42,11 @@ pub struct LineText {
 pub fn TimeLine(text: LineText) -> impl IntoView {
     let [work, camera, drying, gap] = text.rows;
     let day = |it: DayBar| {
-        let part = |share: f64, kind: Hatch| {
-            (share > 0.0).then(|| {
-                let high = format!("{:.2}%", Plain(share * 100.0));
-                view! { <span style:block-size=high><Hatching kind/></span> }
-            })
+        let part = |share: f64, class: &'static str| {
+            let high = format!("{:.2}%", Plain(share * 100.0));
+            (share > 0.0).then(|| view! { <span class=class style:block-size=high></span> })
         };
-        placed("day", it.at, view! { {part(it.film, Hatch::Film)}{part(it.piece, Hatch::Piece)} })
+        placed("day", it.at, view! { {part(it.film, "film")}{part(it.piece, "piece")} })
     };
     let days: Vec<AnyView> = text.days.into_iter().map(day).collect();
     let shoots: Vec<AnyView> = text.shoots.into_iter().map(|at| placed("shot-day", at, ())).collect();

@@ -46,8 +46,8 @@ pub fn only_amounts() -> &'static str {
 }
 
 /// Some hours overlap.
-pub fn overlaps() -> &'static str {
-    "Hours of one person that overlap count once, for what was begun later."
+pub fn overlaps(hours: &str) -> String {
+    format!("{hours} of one person overlapped and count once, for what was begun later.")
 }
 
 /// The head of a group: a side.
@@ -186,7 +186,7 @@ pub fn line_days(days: i64, hours: &str) -> String {
 
 /// The rows of the line.
 pub fn line_rows() -> [&'static str; 4] {
-    ["work", "camera", "dries", "gaps"]
+    ["work: piece filled, film open", "camera", "dries", "gaps"]
 }
 
 /// In a gap.

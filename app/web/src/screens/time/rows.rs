@@ -145,7 +145,7 @@ impl Say<'_> {
             notes.push(words::amounts_apart(&self.hours(minutes::alone(hours.as_amount))));
         }
         if hours.overlaps {
-            notes.push(words::overlaps().to_owned());
+            notes.push(words::overlaps(&self.hours(minutes::alone(hours.overlapped))));
         }
         if cut == Cut::Camera && hours.rolling.is_zero() {
             notes.push(words::never_rolled().to_owned());
