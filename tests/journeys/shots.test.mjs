@@ -1,6 +1,7 @@
 // Shots: planned in a few taps, ticked while the clock runs, told before they are too late; takes, clips, the card.
 import assert from "node:assert/strict";
 import { logHours, openBuild, sheetOf, startBuild, startStage } from "./lib/acts.mjs";
+import { lines } from "./lib/disk.mjs";
 import { journey } from "./lib/journey.mjs";
 import { until } from "./lib/thumb.mjs";
 
@@ -155,10 +156,10 @@ journey("what can't be is said by its field and stays as it was typed", async ({
   await thumb.key(/^Something.*75 min to set up, 3 \u00d7 90 s/s).waitFor();
 });
 
-journey("a shot whose step was struck out says so and can still be taken", async ({ thumb, go }) => {
+journey("a shot whose step was struck out says so and can still be taken", async ({ page, thumb, go }) => {
   const build = await planned({ thumb, go });
-  await go(`steps.${build}`);
-  await thumb.tap(/^First coat/);
+  const step = (await lines(page)).map((line) => JSON.parse(line)).find((line) => line.body?.title === "First coat");
+  await go(`entry.${step.entry}`);
   await thumb.tap(/^Strike out/);
   await thumb.kept("struck out");
   await go(`build.${build}.film`);
@@ -197,7 +198,7 @@ journey("what filming costs: hours, what is still to shoot, and how it is reckon
   await thumb.sees(/Set-ups and takes, must.*common practice.*0 h 24/s);
   await thumb.type("Filming slows work by", "250");
   await thumb.tap("Keep");
-  await thumb.refused("Filming slows work by", /whole/, "250");
+  await thumb.refused("Filming slows work by", /0 to 100 %/, "250");
   await thumb.type("Filming slows work by", "25");
   await thumb.type("Real seconds for one", "0");
   await thumb.tap("Keep");

@@ -91,5 +91,5 @@ journey("a slate of a shot that is gone says so and leads away", async ({ thumb,
   await startBuild(thumb, "Trays");
   await go("slate.0190f3c2-0000-7000-8000-000000000001");
   await thumb.sheet("No such shot");
-  await thumb.tap("Leave");
+  await thumb.key("Leave").waitFor();
 });

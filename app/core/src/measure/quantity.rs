@@ -57,6 +57,12 @@ impl Quantity {
         Quantity(rounded.unwrap_or(self.0)).shown_trimmed()
     }
 
+    /// A quantity of hours as whole seconds, rounded half to even.
+    pub fn as_hours(self) -> Seconds {
+        let seconds = fixed::mul_div(self.0, 3600, fixed::SCALE).unwrap_or(0);
+        Seconds(i64::try_from(seconds).unwrap_or(0))
+    }
+
     /// From whole millionths.
     pub(crate) fn from_micros(micros: i128) -> Quantity {
         Quantity(micros)

@@ -10,13 +10,13 @@
 //!
 //! Not here: hours that sit in drawn timber (`costing`); money.
 
-use super::worked::{Owned, Worked, owned};
+use super::worked::{Owned, Worked, length, owned};
 use crate::measure::InOrder;
 use crate::{
     journal::{
         Id, Shop,
         kinds::{Bearer, Role, Side},
-        shop::Stretch,
+        shop::{Stretch, Time},
     },
     measure::{Day, Instant, Map, Quantity, Seconds, Weekday, fixed, minutes},
 };
@@ -68,6 +68,8 @@ pub struct Breakdown {
     pub runs: bool,
     /// Some of it was taken by a later stretch of the same person.
     pub overlaps: bool,
+    /// How much that was: counted once, in the later stretch.
+    pub overlapped: Seconds,
     /// Sides, then stages, then entries.
     pub by_stage: Vec<Row>,
     /// People, then stages, then entries.
@@ -128,6 +130,7 @@ pub fn breakdown(shop: &Shop, bearer: Bearer, as_of: Instant, week: Weekday) -> 
         rolling,
         runs,
         overlaps,
+        overlapped: overlapped(shop, &rows, as_of),
         by_stage: cut(&parts, shown, &[side, stage, entry]),
         by_person: cut(&parts, shown, &[person, stage, entry]),
         by_day: cut(&parts, shown, &[weeks, day, entry]),
@@ -222,6 +225,17 @@ fn rolling(shop: &Shop, pieces: &[(Instant, Instant, usize)], as_of: Instant) ->
         *sum = sum.plus(beyond(&mut covered, from, to));
     }
     by_stretch
+}
+
+/// What later stretches of the same person took.
+fn overlapped(shop: &Shop, rows: &[Worked], as_of: Instant) -> Seconds {
+    let taken = |row: &Worked| match shop.stretches.get(row.stretch).map(|it| (it.time, &it.pauses)) {
+        Some((Time::Span(span), pauses)) => {
+            length(span, pauses, as_of).0.saturating_sub(row.seconds.0).max(0)
+        }
+        Some((Time::Amount(_), _)) | None => 0,
+    };
+    rows.iter().filter(|row| row.cut).fold(Seconds::ZERO, |sum, row| sum.plus(Seconds(taken(row))))
 }
 
 fn film_an_hour(parts: &[Part]) -> Option<Quantity> {

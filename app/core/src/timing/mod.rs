@@ -14,10 +14,12 @@ pub mod breakdown;
 pub mod builds;
 pub mod clocks;
 pub mod drying;
+pub mod earlier;
 pub mod estimates;
 pub mod filming;
 pub mod learning;
 pub mod likely;
+pub mod line;
 #[cfg(test)]
 mod listings;
 pub mod shots;

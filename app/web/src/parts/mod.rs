@@ -40,6 +40,7 @@ pub mod sum_row; // a sum by hand
 pub mod tally; // strokes in fives
 pub mod tick_row;
 pub mod time_bar; // a row with a box
+pub mod time_line; // a build on one line of time
 pub mod tin; // a tin with its quarters
 pub mod title_block; // the five places, a build's sheets
 pub mod way_row;

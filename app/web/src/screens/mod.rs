@@ -127,6 +127,7 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Tool(id) => view! { <tools::ToolSheet tool=id/> },
         Place::ToolLife(id) => view! { <tools::LifeSheet tool=id/> },
         Place::Months => view! { <months::MonthsSheet/> },
+        Place::Line(id) => view! { <time::LineSheet of=id/> },
         Place::Slate(_) | Place::Take(_) | Place::Filming(_) => film::sheet(place),
         Place::Publishing(id) => view! { <publishing::PublishingSheet of=id/> },
         Place::Leads => view! { <publishing::LeadsSheet/> },

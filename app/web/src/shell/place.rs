@@ -171,6 +171,8 @@ pub enum Place {
     Take(Id),
     /// What filming a build costs.
     Filming(Id),
+    /// A build on one line of time.
+    Line(Id),
     /// Tables for a spreadsheet, of one build where it is named.
     Files(Option<Id>),
     /// Back from the publish date of a build, and what is owed.
@@ -285,6 +287,7 @@ words! {
         Take "take",
         Filming "filming",
         Publishing "publishing",
+        Line "time-line",
     }
     either {
         Cautions "cautions",
@@ -481,6 +484,14 @@ mod tests {
     fn places_of_publishing_are_found_again_too() {
         let id = Id::of([7; 16]);
         for place in [Place::Publishing(id), Place::Leads] {
+            assert_eq!(Place::of(&place.at()), place);
+        }
+    }
+
+    #[test]
+    fn sheets_of_the_film_are_found_again_too() {
+        let id = Id::of([7; 16]);
+        for place in [Place::Slate(id), Place::Take(id), Place::Filming(id), Place::Line(id)] {
             assert_eq!(Place::of(&place.at()), place);
         }
     }

@@ -46,8 +46,8 @@ pub fn only_amounts() -> &'static str {
 }
 
 /// Some hours overlap.
-pub fn overlaps() -> &'static str {
-    "Hours of one person that overlap count once, for what was begun later."
+pub fn overlaps(hours: &str) -> String {
+    format!("{hours} of one person overlapped and count once, for what was begun later.")
 }
 
 /// The head of a group: a side.
@@ -148,4 +148,123 @@ pub fn still_runs() -> &'static str {
 /// The entry was logged as how long only.
 pub fn as_amount() -> &'static str {
     "logged as how long"
+}
+
+/// A ratio.
+pub fn piece_an_item() -> &'static str {
+    "The piece, per item"
+}
+
+/// Under a ratio: the middle of the builds before.
+pub fn earlier_builds(middle: &str, many: usize) -> String {
+    if many == 1 {
+        format!("{middle} in the build before")
+    } else {
+        format!("{middle} in the middle of {many} before")
+    }
+}
+
+/// The row to the whole line.
+pub fn whole_line() -> &'static str {
+    "All of it on one line"
+}
+
+/// Beside it.
+pub fn whole_line_note() -> &'static str {
+    "to scale, to print"
+}
+
+/// The head of that sheet.
+pub fn line_title(build: &str) -> String {
+    format!("Line, {build}")
+}
+
+/// On the dimension line over it.
+pub fn line_days(days: i64, hours: &str) -> String {
+    if days == 1 { format!("1 day, {hours}") } else { format!("{days} days, {hours}") }
+}
+
+/// The rows of the line.
+pub fn line_rows() -> [&'static str; 4] {
+    ["work: piece filled, film open", "camera", "dries", "gaps"]
+}
+
+/// In a gap.
+pub fn gap_days(days: i64) -> String {
+    format!("{days} days")
+}
+
+/// Over the milestones.
+pub fn milestones() -> &'static str {
+    "Milestones"
+}
+
+/// Over what the line comes to.
+pub fn in_figures() -> &'static str {
+    "In figures"
+}
+
+/// Days on which somebody worked.
+pub fn days_worked() -> &'static str {
+    "Days worked"
+}
+
+/// Days on which the camera was there.
+pub fn days_shot() -> &'static str {
+    "Days with the camera"
+}
+
+/// Things that dried.
+pub fn times_dried() -> &'static str {
+    "Left to dry"
+}
+
+/// The longest gap, and when.
+pub fn longest_gap() -> &'static str {
+    "Longest gap"
+}
+
+/// `15 days from Feb 4`.
+pub fn gap_from(days: i64, day: &str) -> String {
+    format!("{days} days from {day}")
+}
+
+/// A milestone.
+pub fn begun() -> &'static str {
+    "begun"
+}
+
+/// A step that is done.
+pub fn step_done(step: &str) -> String {
+    format!("{step}, done")
+}
+
+/// The film went out.
+pub fn went_out() -> &'static str {
+    "film out"
+}
+
+/// To be finished by then.
+pub fn due() -> &'static str {
+    "due"
+}
+
+/// The keys, read aloud.
+pub fn line_keys() -> &'static str {
+    "Line keys"
+}
+
+/// What stands past the lower edge.
+pub fn line_below() -> &'static str {
+    "milestones and figures"
+}
+
+/// A milestone under its number.
+pub fn numbered(number: usize, what: &str) -> String {
+    format!("{number}  {what}")
+}
+
+/// Items that left.
+pub fn handed_over(count: u32) -> String {
+    format!("{count} handed over")
 }

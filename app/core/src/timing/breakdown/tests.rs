@@ -75,6 +75,7 @@ fn overlapping_hours_of_one_person_count_once() {
     let hours = of(&it, "trays");
     check(&it, &hours.by_stage, "Piece 1:30\n sand 1:30\nFilm 1:00\n shoot 1:00");
     assert_eq!((hours.worked, hours.wall, hours.overlaps), (Seconds(9_000), Seconds(9_000), true));
+    assert_eq!(hours.overlapped, Seconds(1_800));
     assert_eq!(hours.film_an_hour.map(Quantity::shown_trimmed).as_deref(), Some("0.666667"));
 }
 

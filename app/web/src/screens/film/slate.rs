@@ -23,6 +23,9 @@ use benchslate_core::{
     timing::shots,
 };
 
+/// Words longer than this are lettered smaller, so that the slate stays one screen.
+const LONG: usize = 48;
+
 #[derive(Clone, PartialEq)]
 struct Slate {
     over: String,
@@ -72,6 +75,7 @@ fn Held(slate: Slate, shot: Id) -> impl IntoView {
         acts::take(desk, shot);
         go.back();
     };
+    let long = slate.what.chars().count() > LONG;
     let cells: Vec<AnyView> = words::slate_cells()
         .into_iter()
         .zip(slate.cells)
@@ -85,7 +89,7 @@ fn Held(slate: Slate, shot: Id) -> impl IntoView {
                 <div class="hold-head">
                     <p>{slate.over}</p>
                     <p class="hold-build">{slate.build}</p>
-                    <h1>{slate.what}</h1>
+                    <h1 class:long=long>{slate.what}</h1>
                 </div>
                 <div class="hold-cells">{cells}</div>
                 <div class="hold-away">

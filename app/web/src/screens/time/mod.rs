@@ -1,10 +1,14 @@
 //! The time sheet of a build: the hours as bars to one scale, cut by stage, person, day or camera.
 
+mod line;
 mod rows;
+
+pub use line::LineSheet;
 
 use crate::dom::prelude::*;
 use crate::{
     parts::{
+        answer::RowLink,
         message::Message,
         seg::{Choice, Seg},
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
@@ -78,7 +82,7 @@ fn whole(time: Time, opened: Opened) -> AnyView {
     view! {
         <div class="cost-two">
             <div><TimeBar text=time.bar/>{notes}</div>
-            <div>{groups}{ratios(time.ratios)}</div>
+            <div>{groups}{ratios(time.ratios)}{time.line.map(whole_line)}</div>
         </div>
     }
 }
@@ -100,6 +104,11 @@ fn group(it: Group, opened: Opened) -> AnyView {
     };
     let rows: Vec<AnyView> = it.rows.into_iter().map(row).collect();
     view! { <TimeGroup label=it.label figure=it.figure kind=it.kind/>{rows} }
+}
+
+fn whole_line(href: String) -> AnyView {
+    let (label, end) = (words::whole_line().to_owned(), words::whole_line_note().to_owned());
+    view! { <RowLink label end leads=Leads::To(href)/> }
 }
 
 fn ratios(rows: Vec<Ratio>) -> AnyView {

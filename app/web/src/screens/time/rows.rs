@@ -16,8 +16,11 @@ use benchslate_core::{
         kinds::{Bearer, Side},
         shop::Time as When,
     },
-    measure::{Seconds, Weekday, minutes},
-    timing::breakdown::{Breakdown, Of, Row, breakdown},
+    measure::{Quantity, Seconds, Weekday, minutes},
+    timing::{
+        breakdown::{Breakdown, Of, Row, breakdown},
+        earlier::{self, Middle},
+    },
 };
 
 /// How the hours are cut.
@@ -47,6 +50,8 @@ pub struct Time {
     pub groups: Vec<Group>,
     /// Rows under a rule.
     pub ratios: Vec<Ratio>,
+    /// Where all of it stands on one line.
+    pub line: Option<String>,
 }
 
 /// A figure beside the hours, with its working and where it opens.
@@ -89,6 +94,7 @@ pub fn look(books: &Books, view: &View, build: Id, cut: Cut) -> Option<Time> {
         notes: say.notes(&hours, cut),
         groups: rows.iter().map(|row| say.group(row, most)).collect(),
         ratios: say.ratios(books, &hours, build),
+        line: Some(Place::Line(build).href()),
     })
 }
 
@@ -139,7 +145,7 @@ impl Say<'_> {
             notes.push(words::amounts_apart(&self.hours(minutes::alone(hours.as_amount))));
         }
         if hours.overlaps {
-            notes.push(words::overlaps().to_owned());
+            notes.push(words::overlaps(&self.hours(minutes::alone(hours.overlapped))));
         }
         if cut == Cut::Camera && hours.rolling.is_zero() {
             notes.push(words::never_rolled().to_owned());
@@ -205,14 +211,45 @@ impl Say<'_> {
         (text.unwrap_or_default(), self.hours(row.shown), Place::Entry(entry).href())
     }
 
+    /// What the middle of earlier builds is, after the working.
+    fn earlier(&self, working: String, middle: Middle, say: fn(&Self, Quantity) -> String) -> String {
+        let said = middle.map(|(value, many)| words::earlier_builds(&say(self, value), many));
+        let said = said.unwrap_or_default();
+        if working.is_empty() { said } else { crate::words::journal::comma(&working, &said) }
+    }
+
+    fn plain(&self, value: Quantity) -> String {
+        self.view.tongue.quantity(value)
+    }
+
+    fn in_hours(&self, hours: Quantity) -> String {
+        self.hours(minutes::alone(hours.as_hours()))
+    }
+
+    fn in_minutes(&self, hours: Quantity) -> String {
+        let (minutes, seconds) = hours.as_hours().minutes_seconds();
+        words::minutes_seconds(minutes, seconds)
+    }
+
     fn ratios(&self, books: &Books, hours: &Breakdown, build: Id) -> Vec<Ratio> {
         let mut rows = Vec::new();
+        let beside = earlier::beside(self.view.shop, build, books.as_of);
+        if let Some(an_item) = beside.own.an_item.filter(|_| beside.an_item.is_some()) {
+            let working = self.earlier(String::new(), beside.an_item, Self::in_hours);
+            rows.push(Ratio {
+                label: words::piece_an_item(),
+                working,
+                figure: self.in_hours(an_item),
+                href: None,
+            });
+        }
         if let Some(ratio) = hours.film_an_hour {
             let of = |side: Side| {
                 let row = hours.by_stage.iter().find(|row| row.of == Of::Side(side));
                 self.hours(row.map_or(Seconds::ZERO, |row| row.shown))
             };
             let working = words::divided(&of(Side::Film), &of(Side::Piece));
+            let working = self.earlier(working, beside.film_an_hour, Self::plain);
             let figure = self.view.tongue.quantity(ratio);
             rows.push(Ratio { label: words::film_an_hour(), working, figure, href: None });
         }
@@ -223,13 +260,18 @@ impl Say<'_> {
                 let (minutes, seconds) = film.edit.minutes_seconds();
                 rows.push(Ratio {
                     label: words::edit_a_minute(),
-                    working: words::by_minutes(&self.hours(minutes::alone(film.edited)), &finished),
+                    working: self.earlier(
+                        words::by_minutes(&self.hours(minutes::alone(film.edited)), &finished),
+                        beside.edit_a_minute,
+                        Self::in_minutes,
+                    ),
                     figure: words::minutes_seconds(minutes, seconds),
                     href: href.clone(),
                 });
             }
             if let Some(footage) = film.footage {
-                let (label, working) = (words::footage_a_minute(), String::new());
+                let label = words::footage_a_minute();
+                let working = self.earlier(String::new(), beside.footage_a_minute, Self::plain);
                 rows.push(Ratio { label, working, figure: self.view.tongue.quantity(footage), href });
             }
         }
