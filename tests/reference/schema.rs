@@ -56,33 +56,11 @@ impl Schema {
     }
 }
 
-/// The kept files of the released format, the sample shop, and the kinds that neither has.
-fn lines() -> Vec<String> {
-    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
-    let kept =
-        ["run-of-a-shop", "trays-and-bench", "two-phones"].map(|it| format!("loads/stored/v1/{it}.jsonl"));
-    let files = kept.into_iter().chain(["../public/sample-shop.jsonl".to_owned()]);
-    let mut lines: Vec<String> = files
-        .flat_map(|file| {
-            std::fs::read_to_string(root.join(file)).unwrap().lines().map(str::to_owned).collect::<Vec<_>>()
-        })
-        .collect();
-    let (on, id) = (On::At(When::parse("2026-11-20T08:05:00-05:00").unwrap()), |digit| Id::of([digit; 16]));
-    let what = "screws".to_owned();
-    let buy = BuyLine {
-        on,
-        item: None,
-        what,
-        quantity: None,
-        unit: None,
-        price: None,
-        for_build: Some(id(1)),
-        bought: None,
-    };
-    let film = Film { on, build: id(1), footage: None, finished: None, published: None, address: None };
+/// Shelves that were looked at.
+fn find(on: On) -> Find {
     let dec = |text: &str| Dec::parse(text).unwrap();
     let case = |usable: &str| Case { usable: dec(usable), minutes: 25 };
-    let find = Find {
+    Find {
         on,
         name: "shelves".to_owned(),
         whence: None,
@@ -99,7 +77,48 @@ fn lines() -> Vec<String> {
         new: None,
         mark: None,
         lot: None,
+    }
+}
+
+/// What is owed, to whom, and a chapter.
+fn publishing(on: On, id: fn(u8) -> Id) -> [Body; 3] {
+    let lead = Some(DueLead { days: 3, of: DaysOf::Theirs, later: true });
+    let (what, words, after, outsider, done) = (DueWhat::Review, None, Some(id(8)), Some(id(7)), None);
+    let due = Due { on, build: id(1), what, words, day: None, lead, after, outsider, done };
+    let (name, kind, off) = ("Reed and Rush".to_owned(), OutsiderKind::Sponsor, Vec::new());
+    [
+        due.into(),
+        Outsider { on, name, kind, week: vec![1, 2], off }.into(),
+        Chapter { on, build: id(1), title: "Oil".to_owned(), at: 95 }.into(),
+    ]
+}
+
+/// The kept files of the released format, the sample shop, and the kinds that neither has.
+fn lines() -> Vec<String> {
+    let root = Path::new(env!("CARGO_MANIFEST_DIR"));
+    let kept =
+        ["run-of-a-shop", "trays-and-bench", "two-phones"].map(|it| format!("loads/stored/v1/{it}.jsonl"));
+    let files = kept.into_iter().chain(["../public/sample-shop.jsonl".to_owned()]);
+    let mut lines: Vec<String> = files
+        .flat_map(|file| {
+            std::fs::read_to_string(root.join(file)).unwrap().lines().map(str::to_owned).collect::<Vec<_>>()
+        })
+        .collect();
+    let (on, id) =
+        (On::At(When::parse("2026-11-20T08:05:00-05:00").unwrap()), |digit: u8| Id::of([digit; 16]));
+    let what = "screws".to_owned();
+    let buy = BuyLine {
+        on,
+        item: None,
+        what,
+        quantity: None,
+        unit: None,
+        price: None,
+        for_build: Some(id(1)),
+        bought: None,
     };
+    let film = Film { on, build: id(1), footage: None, finished: None, published: None, address: None };
+    let dec = |text: &str| Dec::parse(text).unwrap();
     let cull = Cull { on, lot: id(1), quantity: dec("10"), link: Some(Link::Milled), unexpected: true };
     let length = Some(Extent { amount: dec("23.75"), unit: Unit::Inch });
     let leg = "leg".to_owned();
@@ -109,18 +128,11 @@ fn lines() -> Vec<String> {
     let day = Day::parse("2026-12-05").unwrap();
     let free = FreeDay { on, person: id(1), day, last: Some(day.succ()), extra: vec![window] };
     let clamps = Resource { on, name: "long clamps".to_owned(), count: 6 };
-    let lead = Some(DueLead { days: 3, of: DaysOf::Theirs, later: true });
-    let (what, words, after, outsider, done) = (DueWhat::Review, None, Some(id(8)), Some(id(7)), None);
-    let due = Due { on, build: id(1), what, words, day: None, lead, after, outsider, done };
-    let (name, kind, off) = ("Reed and Rush".to_owned(), OutsiderKind::Sponsor, Vec::new());
-    let bodies: [Body; 15] = [
+    let bodies: [Body; 12] = [
         free.into(),
         clamps.into(),
-        due.into(),
-        Outsider { on, name, kind, week: vec![1, 2], off }.into(),
-        Chapter { on, build: id(1), title: "Oil".to_owned(), at: 95 }.into(),
         cull.into(),
-        find.into(),
+        find(on).into(),
         part.into(),
         Retired { on, what: id(1), back: false }.into(),
         Same { on, item: id(1), is: id(2) }.into(),
@@ -130,8 +142,10 @@ fn lines() -> Vec<String> {
         buy.into(),
         CardCopied { on, build: id(1) }.into(),
     ];
-    let changes: Vec<Change> =
-        (3..).zip(bodies).map(|(digit, body)| Change::write(id(digit), body)).collect();
+    let changes: Vec<Change> = (3..)
+        .zip(bodies.into_iter().chain(publishing(on, id)))
+        .map(|(digit, body)| Change::write(id(digit), body))
+        .collect();
     let mut number = 100;
     let mut fresh = || {
         number += 1;

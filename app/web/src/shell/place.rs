@@ -447,10 +447,6 @@ mod tests {
             Place::Add(Kind::Tool, None),
             Place::Add(Kind::Blade, Some(id)),
             Place::Money(id),
-            Place::Tools,
-            Place::Tool(id),
-            Place::ToolLife(id),
-            Place::Months,
         ];
         for place in places {
             assert_eq!(Place::of(&place.at()), place);
@@ -478,6 +474,14 @@ mod tests {
     fn free_hours_are_found_again_by_their_address() {
         let free = Place::Free(Id::of([7; 16]));
         assert_eq!(Place::of(&free.at()), free);
+    }
+
+    #[test]
+    fn places_of_tools_are_found_again_too() {
+        let id = Id::of([7; 16]);
+        for place in [Place::Tools, Place::Tool(id), Place::ToolLife(id), Place::Months] {
+            assert_eq!(Place::of(&place.at()), place);
+        }
     }
 
     #[test]

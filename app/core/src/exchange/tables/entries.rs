@@ -12,7 +12,7 @@ use crate::{
     exchange::csv::Cell,
     journal::{
         Body, Id,
-        kinds::{Bearer, Draw, Income, Lot, Side, Stretch},
+        kinds::{Bearer, Draw, FreeDay, Income, Lot, Side, Stretch, Take, ToolHours},
         listing::{self, State},
     },
     measure::{Dec, InOrder, Money, Quantity, Seconds, Unit},
@@ -219,6 +219,29 @@ fn stretch<'a>(names: Names<'a>, it: &Stretch) -> Line<'a> {
     }
 }
 
+fn tool_hours<'a>(names: Names<'a>, it: &ToolHours) -> Line<'a> {
+    Line {
+        of: names.bearer(it.bearer).to_owned(),
+        stage: names.stage(it.stage),
+        quantity: it.hours.quantity(),
+        what: names.tool(it.tool).to_owned(),
+        ..Line::default()
+    }
+}
+
+fn free_day<'a>(names: Names<'a>, it: &FreeDay) -> Line<'a> {
+    let note = if it.extra.is_empty() { "off" } else { "extra" };
+    let (person, what) = (names.person(it.person), it.day.to_string());
+    Line { person, what, note: note.to_owned(), ..Line::default() }
+}
+
+fn take<'a>(names: Names<'a>, it: &Take) -> Line<'a> {
+    let note = it.clip.clone().unwrap_or_default();
+    let Some(shot) = names.0.shots.get(&it.shot) else { return Line { note, ..Line::default() } };
+    let of = names.build(shot.body.build).to_owned();
+    Line { of, what: shot.body.what.clone(), note, ..Line::default() }
+}
+
 /// People, tools and settings, and what is said of a build.
 fn thing<'a>(names: Names<'a>, body: &Body) -> Line<'a> {
     let built = |build: Id| Line { of: names.build(build).to_owned(), ..Line::default() };
@@ -231,13 +254,7 @@ fn thing<'a>(names: Names<'a>, body: &Body) -> Line<'a> {
         Body::Build(it) => Line { of: it.title.clone(), ..plain(&it.title) },
         Body::Item(it) => Line { unit: Some(it.unit), ..plain(&it.name) },
         Body::Tool(it) => Line { money: it.price.and_then(Dec::money), ..plain(&it.name) },
-        Body::ToolHours(it) => Line {
-            of: names.bearer(it.bearer).to_owned(),
-            stage: names.stage(it.stage),
-            hours: None,
-            quantity: it.hours.quantity(),
-            ..plain(names.tool(it.tool))
-        },
+        Body::ToolHours(it) => tool_hours(names, it),
         Body::Blade(it) => {
             Line { money: it.cost.money(), of: names.tool(it.tool).to_owned(), ..plain(&it.what) }
         }
@@ -269,16 +286,9 @@ fn thing<'a>(names: Names<'a>, body: &Body) -> Line<'a> {
         Body::Find(it) => plain(&it.name),
         Body::Part(it) => Line { what: it.name.clone(), ..built(it.build) },
         Body::Resource(it) => Line { quantity: count(it.count), unit: Some(Unit::Each), ..plain(&it.name) },
-        Body::FreeDay(it) => {
-            let note = if it.extra.is_empty() { "off" } else { "extra" };
-            Line { person: names.person(it.person), note: note.to_owned(), ..plain(&it.day.to_string()) }
-        }
+        Body::FreeDay(it) => free_day(names, it),
         Body::Shot(it) => Line { what: it.what.clone(), ..built(it.build) },
-        Body::Take(it) => {
-            let note = it.clip.clone().unwrap_or_default();
-            let Some(shot) = names.0.shots.get(&it.shot) else { return Line { note, ..Line::default() } };
-            Line { what: shot.body.what.clone(), note, ..built(shot.body.build) }
-        }
+        Body::Take(it) => take(names, it),
         Body::CardCopied(it) => built(it.build),
         Body::Chapter(it) => Line { what: it.title.clone(), ..built(it.build) },
         Body::Outsider(it) => Line { note: code(it.kind), ..plain(&it.name) },

@@ -326,9 +326,7 @@ impl Shop {
             Body::Made(it) => self.made.push(Made::read(order, it, &mut tell)),
             Body::HandOver(it) => self.handed.push(HandOver::read(order, it, &mut tell)),
             Body::BuildState(it) => self.states.push(BuildState::read(order, it)),
-            Body::Film(it) => {
-                self.films.insert(it.build, Film::read(it, &mut tell));
-            }
+            Body::Film(it) => drop(self.films.insert(it.build, Film::read(it, &mut tell))),
             Body::Step(_)
             | Body::Part(_)
             | Body::Resource(_)

@@ -3,7 +3,7 @@
 use super::Shop;
 use crate::journal::{
     Body, Id,
-    kinds::{Bearer, Source},
+    kinds::{Bearer, Due, Source},
 };
 use crate::measure::Map;
 
@@ -93,11 +93,7 @@ pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<
         Body::Take(it) => [lost_in(&shop.shots, Some(it.shot)), None, None],
         Body::CardCopied(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::Chapter(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
-        Body::Due(it) => [
-            lost_in(&shop.builds, Some(it.build)),
-            lost_in(&shop.dues, it.after),
-            lost_in(&shop.outsiders, it.outsider),
-        ],
+        Body::Due(it) => lost_of_due(shop, it),
         Body::Tool(it) => [lost_in(&shop.outsiders, it.by), None, None],
         Body::SeriesEnd(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
         Body::BuildState(it) => [lost_in(&shop.builds, Some(it.build)), None, None],
@@ -123,6 +119,11 @@ pub(super) fn lost(shop: &Shop, body: &Body) -> impl Iterator<Item = Odd> + use<
         | Body::Setting(_) => [None; 3],
     };
     named.into_iter().flatten().map(|what| Odd::Lost { what })
+}
+
+fn lost_of_due(shop: &Shop, it: &Due) -> [Option<Id>; 3] {
+    let build = lost_in(&shop.builds, Some(it.build));
+    [build, lost_in(&shop.dues, it.after), lost_in(&shop.outsiders, it.outsider)]
 }
 
 fn lost_in<T>(things: &Map<Id, T>, named: Option<Id>) -> Option<Id> {

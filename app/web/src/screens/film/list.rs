@@ -15,7 +15,7 @@ use crate::{
         shot_row::ShotRow,
         sum_row::Leads,
     },
-    screens::{cautions, cost::no_build, trouble::Troubles},
+    screens::{cautions, cost::no_build, out, trouble::Troubles},
     shell::{Desk, Place, Tab, desk::Phase, frame::Places, mark::LastMarkHere},
     words::film as words,
 };
@@ -127,6 +127,7 @@ fn beside(desk: Desk, build: Id, look: &Look) -> AnyView {
         <div class="beside-shots">
             <KeptRow text on_tap=Callback::new(move |()| acts::copied(desk, build))/>
             <RowLink label=words::the_film().to_owned() end=said leads=Leads::To(film.href())/>
+            {out::to_publishing(build)}
             <RowLink label=words::costs().to_owned() leads=Leads::To(Place::Filming(build).href())/>
             {cautions::way_to_all()}
         </div>

@@ -17,7 +17,10 @@ use benchslate_core::{
     costing::{Amount, Amounts},
     journal::{
         Body, Id,
-        kinds::{Bearer, Draw, Drying, Lot, Photo, Shelf, Side, Source, Span, Stretch},
+        kinds::{
+            Bearer, BuyLine, Draw, Drying, FreeDay, Lot, Photo, Shelf, Shot, Side, Source, Span, Stretch,
+            Take,
+        },
         listing::{self, Listed, State},
         shop::Odd,
     },
@@ -154,10 +157,7 @@ fn said(view: &View, entry: Id) -> Said {
         Body::Sort(_) | Body::Cull(_) => sorted(view, body),
         Body::Find(it) => plain(words::comma(&it.name, it.whence.as_deref().unwrap_or_default())),
         Body::Shelf(it) => look(view, it),
-        Body::BuyLine(it) => {
-            let under = it.bought.map(|_| crate::words::buying::is_bought().to_owned()).into_iter().collect();
-            Said { under, ..plain(words::comma(&buying::name(view, it), &buying::many(view, it))) }
-        }
+        Body::BuyLine(it) => to_buy(view, it),
         Body::Build(it) => plain(it.title.clone()),
         Body::Person(it) => plain(it.name.clone()),
         Body::Stage(it) => plain(words::comma(&it.name, common::side(it.side))),
@@ -182,31 +182,20 @@ fn said(view: &View, entry: Id) -> Said {
             plain(length.unwrap_or_default())
         }
         Body::Step(it) => plain(it.title.clone()),
-        Body::Part(it) => {
-            let under = vec![running_facts::part_size(view, it)];
-            Said { under, ..plain(crate::words::parts::so_many(it.count, &it.name)) }
-        }
+        Body::Part(it) => Said {
+            under: vec![running_facts::part_size(view, it)],
+            ..plain(crate::words::parts::so_many(it.count, &it.name))
+        },
         Body::Resource(it) => plain(crate::words::parts::so_many(it.count, &it.name)),
         Body::FreeDay(it) => {
-            let extra = crate::screens::shop::windows_text(view, &it.extra);
-            let day =
-                crate::words::free::days(&view.tongue.day(it.day), it.last.map(|it| view.tongue.day(it)));
-            let under = vec![crate::words::free::off_or(&extra, &day)];
-            Said { under, ..plain(facts::person(view, it.person)) }
+            Said { under: vec![free_day(view, it)], ..plain(facts::person(view, it.person)) }
         }
         Body::Chapter(it) => plain([&film_time::shown(it.at), " ", &it.title].concat()),
         Body::Outsider(it) => plain(it.name.clone()),
         Body::Due(it) => plain(publishing_facts::due(it)),
         Body::SeriesEnd(it) => plain(facts::bearer(view, Bearer::Build(it.build))),
-        Body::Shot(it) => {
-            let under = it.waived.map(|_| film::waived().to_owned()).into_iter().collect();
-            Said { under, ..plain(it.what.clone()) }
-        }
-        Body::Take(it) => {
-            let under = vec![film::clip_and_keeper(it.clip.as_deref().unwrap_or_default(), it.keep)];
-            let under = under.into_iter().filter(|text| !text.is_empty()).collect();
-            Said { under, ..plain(crate::screens::film::what(view, it.shot)) }
-        }
+        Body::Shot(it) => Said { under: waived(it), ..plain(it.what.clone()) },
+        Body::Take(it) => Said { under: clip(it), ..plain(crate::screens::film::what(view, it.shot)) },
         Body::CardCopied(_) => plain(film::is_copied().to_owned()),
         Body::BuildState(it) => plain(income::state(it.state).to_owned()),
         Body::Retired(it) => Said {
@@ -219,6 +208,27 @@ fn said(view: &View, entry: Id) -> Said {
         )),
         Body::Setting(it) => plain(words::comma(words::setting(it.key), &super::setting::value(view, it))),
     }
+}
+
+fn to_buy(view: &View, it: &BuyLine) -> Said {
+    let under = it.bought.map(|_| crate::words::buying::is_bought().to_owned()).into_iter().collect();
+    let kind = words::kind(benchslate_core::journal::Kind::BuyLine).to_owned();
+    Said { kind, what: words::comma(&buying::name(view, it), &buying::many(view, it)), under, picture: None }
+}
+
+fn free_day(view: &View, it: &FreeDay) -> String {
+    let extra = crate::screens::shop::windows_text(view, &it.extra);
+    let day = crate::words::free::days(&view.tongue.day(it.day), it.last.map(|it| view.tongue.day(it)));
+    crate::words::free::off_or(&extra, &day)
+}
+
+fn waived(it: &Shot) -> Vec<String> {
+    it.waived.map(|_| film::waived().to_owned()).into_iter().collect()
+}
+
+fn clip(it: &Take) -> Vec<String> {
+    let said = film::clip_and_keeper(it.clip.as_deref().unwrap_or_default(), it.keep);
+    Some(said).filter(|text| !text.is_empty()).into_iter().collect()
 }
 
 fn lot(view: &View, entry: Id, it: &Lot) -> Said {

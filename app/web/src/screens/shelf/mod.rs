@@ -5,7 +5,20 @@ mod formula;
 mod held;
 mod losses;
 
-pub use count::CountSheet;
-pub use formula::FormulaSheet;
-pub use held::OnTheShelfSheet;
-pub use losses::LossesSheet;
+use count::CountSheet;
+use formula::FormulaSheet;
+use held::OnTheShelfSheet;
+use losses::LossesSheet;
+
+use crate::dom::prelude::*;
+use crate::shell::Place;
+
+/// The sheets of the shelf.
+pub fn sheet(place: &Place) -> AnyView {
+    match place {
+        Place::Formula => view! { <FormulaSheet/> },
+        Place::Count => view! { <CountSheet/> },
+        Place::Losses => view! { <LossesSheet/> },
+        _ => view! { <OnTheShelfSheet/> },
+    }
+}

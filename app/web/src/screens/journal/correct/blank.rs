@@ -45,11 +45,7 @@ pub fn blank(view: &View, kind: Kind, of: Option<Id>, bearer: Option<Bearer>, no
         Kind::Step => new_step(view, on, build).into(),
         Kind::Part => new_part(view, on, build).into(),
         Kind::Resource => Resource { on, name: String::new(), count: 1 }.into(),
-        Kind::FreeDay => {
-            let known = of.filter(|of| view.shop.people.contains_key(of));
-            let person = known.or_else(|| view.shop.people.keys().next().copied()).unwrap_or_else(nobody);
-            FreeDay { on, person, day: today, last: None, extra: Vec::new() }.into()
-        }
+        Kind::FreeDay => new_free_day(view, on, of, today).into(),
         Kind::Shot => shot::blank(view, on, build).into(),
         Kind::Chapter | Kind::Outsider | Kind::Due => of_publishing(view, kind, on, build),
         Kind::Film => {
@@ -106,6 +102,12 @@ fn new_tool(on: On) -> Tool {
         by: None,
         link: None,
     }
+}
+
+fn new_free_day(view: &View, on: On, of: Option<Id>, today: Day) -> FreeDay {
+    let known = of.filter(|of| view.shop.people.contains_key(of));
+    let person = known.or_else(|| view.shop.people.keys().next().copied()).unwrap_or_else(nobody);
+    FreeDay { on, person, day: today, last: None, extra: Vec::new() }
 }
 
 fn new_buy_line(on: On, for_build: Option<Id>) -> BuyLine {
