@@ -3,7 +3,7 @@ import { startBuild } from "./lib/acts.mjs";
 import { lines } from "./lib/disk.mjs";
 import { journey } from "./lib/journey.mjs";
 
-const kept = async (page, kind) => (await lines(page)).filter((line) => line.kind === kind).map((line) => line.body);
+const kept = async (page, kind) => (await lines(page)).map((line) => JSON.parse(line)).filter((line) => line.kind === kind).map((line) => line.body);
 
 journey("the week is typed as it is said, day by day, and stands there again", async ({ page, thumb }) => {
   await startBuild(thumb);
