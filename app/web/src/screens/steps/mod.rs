@@ -4,8 +4,6 @@
 mod beginning;
 mod how_long;
 
-pub use how_long::HowLongSheet;
-
 use crate::dom::prelude::*;
 use crate::{
     parts::{
@@ -31,6 +29,15 @@ use benchslate_core::{
         worked,
     },
 };
+
+/// The steps of a build, or how long one of them takes.
+pub fn sheet(place: &Place) -> AnyView {
+    match place {
+        Place::Steps(of) => view! { <StepsSheet of=*of/> },
+        Place::HowLong(step) => view! { <how_long::HowLongSheet step=*step/> },
+        _ => ().draw(),
+    }
+}
 
 /// The sheet.
 #[component]
