@@ -77,15 +77,16 @@ impl Plan {
         let to_monday = i64::from(7_u8.saturating_sub(first.weekday().after_monday()) % 7);
         let weeks = sheet.days.saturating_sub(to_monday).saturating_add(6) / 7;
         // Every week, every second, every fourth: as there is room.
-        let every = [1, 2, 4, 8, 13].into_iter().find(|it| weeks <= it * MOST_WEEKS).unwrap_or(26);
+        let every =
+            [1, 2, 4, 8, 13].into_iter().find(|it| weeks <= MOST_WEEKS.saturating_mul(*it)).unwrap_or(26);
         let mut ahead = to_monday;
-        let mut at = 0;
+        let mut at = 0_i64;
         while ahead < sheet.days {
-            if at % every == 0 {
+            if at.checked_rem(every) == Some(0) {
                 sheet.weeks.push((whole(ahead) * sheet.day, first.plus_days(ahead)));
             }
             ahead = ahead.saturating_add(7);
-            at += 1;
+            at = at.saturating_add(1);
         }
         let rest = (0..sheet.days).filter(|ahead| first.plus_days(*ahead).weekday() == Weekday::Sunday);
         sheet.ends_of_week =

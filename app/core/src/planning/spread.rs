@@ -74,7 +74,11 @@ impl Spread {
     }
 }
 
-/// The estimates of a step and of a build are the maker's; the spread is of both.
+/// An id beside which a step's draws stand.
+pub(crate) fn number(step: Id) -> u64 {
+    step.bytes().iter().fold(0_u64, |sum, byte| sum.wrapping_mul(0x100_0000_01b3) ^ u64::from(*byte))
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -85,9 +89,4 @@ mod tests {
         let own = Spread::of_ratios(&[0.1, 0.0, -0.1]);
         assert!(own.own() && (own.sigma - 0.1).abs() < 1e-12);
     }
-}
-
-/// An id beside which a step's draws stand.
-pub(crate) fn number(step: Id) -> u64 {
-    step.bytes().iter().fold(0_u64, |sum, byte| sum.wrapping_mul(0x100_0000_01b3) ^ u64::from(*byte))
 }
