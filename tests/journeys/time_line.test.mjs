@@ -13,7 +13,7 @@ journey("work, drying, the camera, a gap and milestones stand on one line that p
   await thumb.tap("Stop");
   await thumb.tap(/^24 h/);
   await thumb.kept("dries until");
-  await page.clock.fastForward("480:00:00");
+  await page.clock.fastForward(480 * 3_600_000);
   await thumb.place("Bench");
   await startStage(thumb, "sand");
   await thumb.tap(/^camera/i);

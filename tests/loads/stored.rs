@@ -205,6 +205,12 @@ fn planned(text: &mut String, shop: &Shop, books: &Books) {
         let minutes = |it: Option<Quantity>| it.map_or("-".into(), Quantity::shown_trimmed);
         let _ = writeln!(text, "film {} shot, {} finished", minutes(film.footage), minutes(film.finished));
     }
+    for build in shop.builds.keys() {
+        for it in benchslate_core::timing::shots::listed(shop, *build) {
+            let (what, taken) = (&shop.shots[&it.shot].body.what, it.takes.len());
+            let _ = writeln!(text, "shot {} {what}, {taken} of {}, {:?}", it.number, it.wanted, it.standing);
+        }
+    }
     for (order, build) in &shop.series_ends {
         let _ = writeln!(text, "run of {} ended {}", shop.builds[build].title, order.day);
     }

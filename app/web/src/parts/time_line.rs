@@ -46,7 +46,7 @@ pub fn TimeLine(text: LineText) -> impl IntoView {
             let high = format!("{:.2}%", Plain(share * 100.0));
             (share > 0.0).then(|| view! { <span class=class style:block-size=high></span> })
         };
-        placed("day", it.at, view! { {part(it.film, "film")}{part(it.piece, "piece")} })
+        placed("day-bar", it.at, view! { {part(it.film, "film")}{part(it.piece, "piece")} })
     };
     let days: Vec<AnyView> = text.days.into_iter().map(day).collect();
     let shoots: Vec<AnyView> = text.shoots.into_iter().map(|at| placed("shot-day", at, ())).collect();

@@ -13,7 +13,7 @@ pub use list::FilmSheet;
 pub use look::{facts, take_facts, what};
 
 use crate::dom::prelude::*;
-use crate::shell::Place;
+use crate::{screens::time, shell::Place};
 
 /// The sheets beside the list.
 pub fn sheet(place: Place) -> AnyView {
@@ -21,6 +21,7 @@ pub fn sheet(place: Place) -> AnyView {
         Place::Slate(shot) => view! { <slate::SlateSheet shot/> },
         Place::Take(take) => view! { <take::TakeSheet take/> },
         Place::Filming(build) => view! { <filming::FilmingSheet of=build/> },
+        Place::Line(build) => view! { <time::LineSheet of=build/> },
         _ => ().draw(),
     }
 }

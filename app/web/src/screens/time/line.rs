@@ -22,7 +22,7 @@ use benchslate_core::{
 };
 
 /// A gap narrower than this has no room for its words.
-const ROOM: f64 = 0.16;
+const ROOM: f64 = 0.28;
 
 #[derive(Clone, PartialEq)]
 struct Page {
