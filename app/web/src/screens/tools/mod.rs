@@ -5,7 +5,19 @@ mod list;
 mod look;
 mod tool;
 
-pub use life::LifeSheet;
-pub use list::ToolsSheet;
+use life::LifeSheet;
+use list::ToolsSheet;
 pub use look::{named, worth};
-pub use tool::ToolSheet;
+use tool::ToolSheet;
+
+use crate::dom::prelude::*;
+use crate::shell::Place;
+
+/// The sheets of tools.
+pub fn sheet(place: &Place) -> AnyView {
+    match place {
+        Place::Tool(id) => view! { <ToolSheet tool=*id/> },
+        Place::ToolLife(id) => view! { <LifeSheet tool=*id/> },
+        _ => view! { <ToolsSheet/> },
+    }
+}

@@ -154,7 +154,7 @@ pub fn due(typed: &Typed, before: &Due, entry: Id) -> Due {
     let lead = days.map(|days| DueLead { days, of, later: typed.ticked("later") });
     let after = typed.id("after");
     if let Some(after) = after {
-        if in_a_circle(&typed.view.shop, entry, after) {
+        if in_a_circle(typed.view.shop, entry, after) {
             typed.form.wrong("after", said::counts_from_itself().to_owned());
         } else if lead.is_none() && !typed.form.is_wrong() {
             typed.form.wrong("lead", said::how_many_days().to_owned());
