@@ -268,23 +268,6 @@ impl Shop {
         }
     }
 
-    /// What is planned, shot and published.
-    fn planned(&mut self, order: Order, body: &Body, tell: &mut dyn FnMut(Odd)) {
-        let entry = order.entry;
-        match body {
-            Body::Step(it) => drop(self.steps.insert(entry, Step::read(order, it, tell))),
-            Body::Part(it) => drop(self.parts.insert(entry, Part::read(order, it, tell))),
-            Body::Resource(it) => drop(self.resources.insert(entry, Resource::read(order, it))),
-            Body::FreeDay(it) => self.free_days.push(FreeDay::read(order, it)),
-            Body::Shot(it) => drop(self.shots.insert(entry, Shot { order, body: it.clone() })),
-            Body::Take(it) => self.takes.push(Take::read(order, it)),
-            Body::CardCopied(it) => self.cards.push(CardCopied { order, build: it.build }),
-            Body::Chapter(it) => self.chapters.push(Chapter { order, body: it.clone() }),
-            Body::Due(it) => drop(self.dues.insert(entry, Due { order, body: it.clone() })),
-            _ => {}
-        }
-    }
-
     fn second(&mut self, order: Order, body: &Body) {
         let entry = order.entry;
         let mut odd = Vec::new();
@@ -295,14 +278,10 @@ impl Shop {
                 self.lots.insert(entry, lot);
             }
             Body::Sort(sort) => self.sorts.push(Sort::read(order, sort, &mut tell)),
-            Body::Find(find) => {
-                let find = Find::read(order, find, &mut tell);
-                self.finds.insert(entry, find);
-            }
+            Body::Find(find) => drop(self.finds.insert(entry, Find::read(order, find, &mut tell))),
             Body::Cull(cull) => self.culls.push(Cull::read(order, cull, &mut tell)),
             Body::Draw(draw) => {
-                let draw = Draw::read(order, draw, &self.lots, self.all_items(), &mut tell);
-                self.draws.push(draw);
+                self.draws.push(Draw::read(order, draw, &self.lots, self.all_items(), &mut tell));
             }
             Body::Shelf(shelf) => {
                 let look = Look::read(order, shelf, &self.lots, self.all_items(), &mut tell);
@@ -314,10 +293,7 @@ impl Shop {
             Body::Note(note) => self.notes.push(Note::read(order, note)),
             Body::Drying(drying) => self.dryings.push(Drying::read(order, drying, &mut tell)),
             Body::Photo(photo) => self.photos.push(Photo::read(order, photo)),
-            Body::BuyLine(line) => {
-                let line = BuyLine::read(order, line, self.all_items(), &mut tell);
-                self.buy_lines.push(line);
-            }
+            Body::BuyLine(it) => self.buy_lines.push(BuyLine::read(order, it, self.all_items(), &mut tell)),
             Body::ByProduct(it) => self.by_products.push(ByProduct::read(order, it, &mut tell)),
             Body::ToolHours(it) => self.tool_hours.push(ToolHours::read(order, it, &mut tell)),
             Body::Blade(it) => self.blades.push(Blade::read(order, it, &mut tell)),
@@ -327,15 +303,15 @@ impl Shop {
             Body::HandOver(it) => self.handed.push(HandOver::read(order, it, &mut tell)),
             Body::BuildState(it) => self.states.push(BuildState::read(order, it)),
             Body::Film(it) => drop(self.films.insert(it.build, Film::read(it, &mut tell))),
-            Body::Step(_)
-            | Body::Part(_)
-            | Body::Resource(_)
-            | Body::FreeDay(_)
-            | Body::Shot(_)
-            | Body::Take(_)
-            | Body::CardCopied(_)
-            | Body::Chapter(_)
-            | Body::Due(_) => self.planned(order, body, &mut tell),
+            Body::Step(it) => drop(self.steps.insert(entry, Step::read(order, it, &mut tell))),
+            Body::Part(it) => drop(self.parts.insert(entry, Part::read(order, it, &mut tell))),
+            Body::Resource(it) => drop(self.resources.insert(entry, Resource::read(order, it))),
+            Body::FreeDay(it) => self.free_days.push(FreeDay::read(order, it)),
+            Body::Shot(it) => drop(self.shots.insert(entry, Shot { order, body: it.clone() })),
+            Body::Take(it) => self.takes.push(Take::read(order, it)),
+            Body::CardCopied(it) => self.cards.push(CardCopied { order, build: it.build }),
+            Body::Chapter(it) => self.chapters.push(Chapter { order, body: it.clone() }),
+            Body::Due(it) => drop(self.dues.insert(entry, Due { order, body: it.clone() })),
             Body::SeriesEnd(it) => self.series_ends.push((order, it.build)),
             Body::Retired(it) if it.back => {
                 self.retired.remove(&it.what);

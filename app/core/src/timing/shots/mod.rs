@@ -148,7 +148,7 @@ pub fn next(listed: &[Listed]) -> Option<&Listed> {
         Standing::Open if it.step.is_some() => 0,
         Standing::Open => 1,
         Standing::Late => 2,
-        _ => 3,
+        Standing::Ahead | Standing::Missed | Standing::Taken | Standing::Waived => 3,
     };
     let mut best: Option<&Listed> = None;
     for it in listed.iter().filter(|it| it.standing.is_to_take()) {

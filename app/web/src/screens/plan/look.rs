@@ -179,7 +179,7 @@ pub fn way(view: &View, trial: Trial) -> (String, String) {
 /// A row of the ways.
 pub fn way_row(view: &View, helped: &Helped) -> WayText {
     let (label, gives_up) = way(view, helped.trial);
-    let frees = (helped.freed.0 > 0).then(|| words::frees(&hours(view, helped.freed))).unwrap_or_default();
+    let frees = if helped.freed.0 > 0 { words::frees(&hours(view, helped.freed)) } else { String::new() };
     WayText {
         label,
         note: crate::words::journal::comma(&gives_up, &frees),

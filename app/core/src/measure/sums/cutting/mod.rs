@@ -106,11 +106,7 @@ pub fn plan(wanted: &[Pieces], stock: &[Stock], kerf: Fraction) -> Result<Plan, 
     let lengths = scaled.lengths(wanted, longest, &mut left_over);
     let (found, unplaced) =
         search::best(&lengths, &scaled.boards, &bound::of(&lengths, &scaled.boards, scaled.kerf, true));
-    for (at, count) in lengths.dealt(&unplaced, &mut lengths.queues()) {
-        let sum = left_over.entry(at).or_default();
-        *sum = sum.saturating_add(count);
-    }
-    scaled.plan(&lengths, &found, left_over).ok_or(NoPlan::OutOfRange)
+    scaled.plan(&lengths, &found, (&unplaced, left_over)).ok_or(NoPlan::OutOfRange)
 }
 
 /// Everything as whole numbers of one small length.
@@ -160,7 +156,13 @@ impl Scaled {
         Lengths::of(by_size.into_iter().rev().collect())
     }
 
-    fn plan(&self, lengths: &Lengths, found: &[search::Board], left: BTreeMap<usize, u32>) -> Option<Plan> {
+    /// `left`: pieces by length that no board is left for, and those that no board is long enough for.
+    fn plan(
+        &self,
+        lengths: &Lengths,
+        found: &[search::Board],
+        (unplaced, mut left): (&[u32], BTreeMap<usize, u32>),
+    ) -> Option<Plan> {
         let mut queues = lengths.queues();
         let mut cuts: Vec<Cut> = Vec::new();
         let mut bought = 0_u64;
@@ -176,6 +178,11 @@ impl Scaled {
                 Some(cut) => cut.boards = cut.boards.saturating_add(1),
                 None => cuts.push(Cut { stock: board.stock, boards: 1, pieces, rest: self.inches(rest)? }),
             }
+        }
+        // Dealt after those that are cut: a piece stands in one of the two.
+        for (at, count) in lengths.dealt(unplaced, &mut queues) {
+            let sum = left.entry(at).or_default();
+            *sum = sum.saturating_add(count);
         }
         cuts.order_by_key(|cut| std::cmp::Reverse((cut.boards, cut.pieces.len())));
         let bound = bound::of(lengths, &self.boards, self.kerf, left.is_empty());

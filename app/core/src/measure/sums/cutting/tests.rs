@@ -148,6 +148,16 @@ fn a_list() -> impl Strategy<Value = (Vec<Pieces>, Vec<Stock>, Fraction)> {
     (prop::collection::vec(piece, 1..9), prop::collection::vec(stock, 1..4), kerf)
 }
 
+#[test]
+fn of_two_rows_of_one_length_what_is_cut_and_what_is_left_add_up() {
+    let row = |count| Pieces { length: Fraction::of(73, 16).unwrap(), count };
+    let stock = [Stock { length: Fraction::of(35, 1).unwrap(), there: Some(1) }];
+    let plan = plan(&[row(4), row(6)], &stock, Fraction::ZERO).unwrap();
+    // Seven of ten fit.
+    assert_eq!(plan.cuts[0].pieces, [(0, 4), (1, 3)]);
+    assert_eq!(plan.left_over, [(1, 3)]);
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(200))]
 
