@@ -14,7 +14,7 @@ use super::{
     trouble::Trouble,
 };
 use crate::{
-    journal::Id,
+    journal::{Id, Shop, kinds::Side},
     measure::{InOrder, Instant, Seconds},
 };
 
@@ -134,6 +134,16 @@ impl Plan {
     /// When a build is over.
     pub fn build(&self, build: Id) -> Option<&Finish> {
         self.builds.iter().find(|it| it.build == build)
+    }
+
+    /// When the piece of a build is done: the end of its last step that is not work on the film.
+    pub fn piece_over(&self, shop: &Shop, build: Id) -> Option<Instant> {
+        let film = |step: Id| {
+            let stage = shop.steps.get(&step).and_then(|it| shop.stages.get(&it.body.stage));
+            stage.is_some_and(|it| it.side == Side::Film)
+        };
+        let piece = self.steps.iter().filter(|it| it.build == build && !film(it.step));
+        piece.map(|it| it.end).max()
     }
 
     /// The steps of the plan in the order in which they are placed.

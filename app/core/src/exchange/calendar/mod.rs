@@ -9,7 +9,7 @@
 mod line;
 mod of_shop;
 
-pub use of_shop::{Dated, Planned, What, of_shop, planned};
+pub use of_shop::{Dated, Planned, What, of_plan, of_shop, planned};
 
 use crate::{
     journal::{Id, Journal},

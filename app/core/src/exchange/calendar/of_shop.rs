@@ -7,7 +7,10 @@ use crate::{
         kinds::{Bearer, State},
     },
     measure::{Day, InOrder, Instant},
-    planning::publishing::{Owed, publishing},
+    planning::{
+        Plan,
+        publishing::{Owed, publishing},
+    },
     timing::drying,
 };
 
@@ -106,6 +109,22 @@ fn of_build(shop: &Shop, build: Id, today: Day, all: &mut Vec<Dated>) {
         let uid = Uid { entry: build, date: DateOf::Publish };
         all.push(Dated { uid, what: What::Publish(build), span: whole(day) });
     }
+}
+
+/// The pieces of a plan: of a build, or of all that are planned.
+pub fn of_plan(plan: &Plan, shop: &Shop, build: Option<Id>) -> Vec<Dated> {
+    let title = |step: Id| shop.steps.get(&step).map(|it| it.body.title.clone()).unwrap_or_default();
+    let mut pieces: Vec<Planned> = Vec::new();
+    for it in plan.steps.iter().filter(|it| build.is_none_or(|of| it.build == of)) {
+        let piece = |(from, to): &(Instant, Instant)| Planned {
+            step: it.step,
+            title: title(it.step),
+            from: *from,
+            to: *to,
+        };
+        pieces.extend(it.pieces.iter().map(piece));
+    }
+    planned(&pieces)
 }
 
 /// Pieces of planned work, numbered step by step in the order in which they are handed in.

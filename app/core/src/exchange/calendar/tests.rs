@@ -7,6 +7,7 @@ use crate::{
         Body, Change, On,
         kinds::{self, DueWhat},
     },
+    planning::Plan,
 };
 
 fn day(text: &str) -> Day {
@@ -103,4 +104,22 @@ fn what_is_done_or_out_has_no_date_any_more() {
     it.write(Change::write(Id::of([2; 16]), film));
     assert_eq!(dates(&it), []);
     assert!(sequence(&it.journal) > before, "it rises with what is written");
+}
+
+#[test]
+fn the_plan_of_a_build_is_in_the_file_piece_by_piece() {
+    let it = fixture(
+        "person Ana 26 free wed/18:00-21:00
+build trays
+build other
+step sand trays sand who Ana hours ,4,
+step coat other finish who Ana hours ,1,",
+    );
+    let shop = it.shop();
+    let asked = crate::planning::Asked::of(&shop, it.end(), None);
+    let plan = Plan::of(&asked.asking(&shop));
+    let count = |build: Option<&str>| of_plan(&plan, &shop, build.map(|name| it.id(name))).len();
+    // Four hours are two Wednesdays; the other build's hour is one piece.
+    assert_eq!((count(Some("trays")), count(Some("other")), count(None)), (2, 1, 3));
+    assert_eq!(plan.piece_over(&shop, it.id("trays")), plan.step(it.id("sand")).map(|it| it.end));
 }

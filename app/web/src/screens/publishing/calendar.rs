@@ -9,6 +9,7 @@ use benchslate_core::{
     exchange::calendar::{self, Dated, Event, Head, What},
     journal::{Id, kinds::Bearer},
     measure::{Instant, Seconds},
+    planning::{Asked, Plan},
 };
 
 /// At nine in the morning of the day before a whole day.
@@ -17,7 +18,9 @@ const DAY_BEFORE: Seconds = Seconds(15 * 3600);
 /// The file of a build, or of the shop. `rings`: with reminders. None: nothing has a date.
 pub fn file(view: &View, build: Option<Id>, now: Instant, rings: bool) -> Option<String> {
     let today = view.shop.zone.day(now);
-    let dated = calendar::of_shop(view.shop, build, today);
+    let mut dated = calendar::of_shop(view.shop, build, today);
+    let plan = Plan::of(&Asked::of(view.shop, now, build).asking(view.shop));
+    dated.extend(calendar::of_plan(&plan, view.shop, build));
     let events: Vec<Event> = dated.into_iter().map(|it| event(view, it, rings)).collect();
     let name = build.map_or_else(
         || words::of_the_shop().to_owned(),

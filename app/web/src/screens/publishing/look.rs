@@ -9,7 +9,10 @@ use benchslate_core::{
     exchange::chapters::{self, Fault},
     journal::{Id, Shop},
     measure::{Day, InOrder, Instant, Seconds, film_time, minutes},
-    planning::publishing::{Edit, Link, Owed, Publishing, Trouble, edit, publishing},
+    planning::{
+        Asked, Plan,
+        publishing::{Edit, Link, Owed, Publishing, Trouble, edit, publishing},
+    },
 };
 
 /// All of it.
@@ -74,7 +77,8 @@ pub struct OwedRow {
 pub fn look(view: &View, build: Id, now: Instant) -> Option<Look> {
     let it = view.shop.builds.get(&build)?;
     let today = view.shop.zone.day(now);
-    let all = publishing(view.shop, build, today, None);
+    let plan = Plan::of(&Asked::of(view.shop, now, Some(build)).asking(view.shop));
+    let all = publishing(view.shop, build, today, plan.piece_over(view.shop, build));
     let stops = all.links.iter().map(|link| stop(view, link, all.published.is_some()));
     let marks = chapters::of_build(view.shop, build);
     let fault = chapters::check(&marks, chapters::length(view.shop, build)).err();
