@@ -27,16 +27,17 @@ const ways = (thumb) => thumb.page.getByText(/^Surer, best first|^Nothing that t
 journey("one sheet answers: a chance, three dates, slack, what holds it up, and what would make it surer", ON_ITS_DAY, async (walk) => {
   const { thumb } = walk;
   await trays(walk);
-  await thumb.sees(/that it is over by/);
+  await thumb.sees(/that the cut goes out by Wed, Dec 9/);
   await ways(thumb);
   await thumb.sees(/slack \d+ days; .*Tobin.s hours/);
   await thumb.sees(/second coat, 72 h 00 dry, then Tobin.s next free time/);
-  const drawing = thumb.page.getByRole("img", { name: /over 50 % by .*80 % by .*95 % by .*due/ });
+  const drawing = thumb.page.getByRole("img", { name: /over 50 % by .*80 % by .*95 % by .*cut out by/ });
   await drawing.waitFor();
   const before = await percent(thumb);
-  assert.ok(before > 60 && before < 99, `${before}`);
+  // Another program, with other random numbers and without the shots, says 62 %.
+  assert.ok(before > 50 && before < 70, `${before}`);
   // A week later can't be worse, and is said with its chance.
-  await thumb.key(/^Try: Due on/).waitFor();
+  await thumb.key(/^Try: Goes out a week later/).waitFor();
 });
 
 journey("a way is tried in one tap, put back in one, and taken in another; undo takes it back", ON_ITS_DAY, async (walk) => {
@@ -103,5 +104,5 @@ journey("a circle among steps is named, and the rest is planned all the same", O
   await thumb.tap("Keep it so");
   await go("plan");
   await thumb.sees(/They wait for each other in a ring: .*sand 24/);
-  await thumb.sees(/that it is over by/);
+  await thumb.sees(/that the cut goes out by Wed, Dec 9/);
 });

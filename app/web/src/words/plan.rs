@@ -294,6 +294,11 @@ pub fn steps() -> &'static str {
     "When"
 }
 
+/// A row that leads to the list.
+pub fn to_buy() -> &'static str {
+    "To buy for it"
+}
+
 /// A row that leads to all steps.
 pub fn all_steps() -> &'static str {
     "Steps"

@@ -113,7 +113,13 @@ pub fn drawing(
         name: words::drawing(title, &read, fixed.as_deref()),
         dates: rows,
         day: sheet.day,
-        weeks: sheet.weeks.iter().map(|(at, day)| (*at, view.tongue.day_short(*day))).collect(),
+        // At the right edge a week has no room for its words.
+        weeks: sheet
+            .weeks
+            .iter()
+            .filter(|(at, _)| *at < 0.84)
+            .map(|(at, day)| (*at, view.tongue.day_short(*day)))
+            .collect(),
         rest: sheet.ends_of_week.clone(),
         bars: sheet.work.iter().enumerate().map(bar).collect(),
         dries: sheet.dries.clone(),

@@ -20,7 +20,7 @@ use crate::{
 };
 use ask::Made;
 use benchslate_core::{
-    journal::Id,
+    journal::{Id, shop::BuyLine},
     planning::{Plan, Trial, open_builds},
 };
 use run::{Runs, Told};
@@ -173,6 +173,7 @@ fn body(state: State, build: Option<Id>) -> AnyView {
         {ways::rest(state)}
         {troubles}
         {steps(desk, &plan, build)}
+        {to_buy(desk, build)}
         {all_steps(build)}
         <p class="note">{known}</p>
         {cut}
@@ -189,6 +190,24 @@ fn steps(desk: Desk, plan: &Plan, build: Id) -> AnyView {
         })
         .collect();
     view! { <Group title=words::steps().to_owned()/>{rows} }
+}
+
+/// What must be bought for it, where anything stands on the list.
+fn to_buy(desk: Desk, build: Id) -> Option<AnyView> {
+    let names: Vec<String> = desk.read(|view| {
+        let mine = view.shop.to_buy().filter(|it| it.for_build == Some(build));
+        let name =
+            |line: &BuyLine| line.item.and_then(|id| view.shop.items.get(&id)).map(|it| it.name.clone());
+        mine.map(|line| name(line).unwrap_or_else(|| line.what.clone())).collect()
+    });
+    (!names.is_empty()).then(|| {
+        let text = SumText {
+            label: words::to_buy().to_owned(),
+            working: Some(names.join(", ")),
+            ..SumText::default()
+        };
+        view! { <SumRow text leads=Leads::To(Place::Buying.href()) signed=false/> }
+    })
 }
 
 fn all_steps(build: Id) -> AnyView {
