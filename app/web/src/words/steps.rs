@@ -189,8 +189,8 @@ pub fn all_of_the_step() -> &'static str {
 }
 
 /// At its end.
-pub fn waits_needs_who() -> &'static str {
-    "who, after what, dries, needs"
+pub fn who_after_what() -> &'static str {
+    "who, after what, what dries"
 }
 
 /// A key.

@@ -94,7 +94,7 @@ fn body(form: Form, current: RwSignal<&'static str>, step: Id, it: &Step) -> Any
         <p class="note">{words::usual_alone()}</p>
         <RowLink
             label=words::all_of_the_step().to_owned()
-            end=words::waits_needs_who().to_owned()
+            end=words::who_after_what().to_owned()
             leads=Leads::To(all)
         />
     }
