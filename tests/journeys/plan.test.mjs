@@ -102,6 +102,7 @@ journey("a circle among steps is named, and the rest is planned all the same", O
   await thumb.tap("Correct");
   await thumb.choose("Comes after", "screw on handles, Gymnasium-floor trays, second run");
   await thumb.tap("Keep it so");
+  await thumb.kept("corrected");
   await go("plan");
   await thumb.sees(/They wait for each other in a ring: .*sand 24/);
   await thumb.sees(/that the cut goes out by Wed, Dec 9/);
