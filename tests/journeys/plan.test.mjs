@@ -107,3 +107,28 @@ journey("a circle among steps is named, and the rest is planned all the same", O
   await thumb.sees(/They wait for each other in a ring: .*sand 24/);
   await thumb.sees(/that the cut goes out by Wed, Dec 9/);
 });
+
+journey("of two builds the maker puts one first, and undo takes that back", async ({ thumb, go }) => {
+  const ids = [];
+  for (const title of ["Bench top", "Stool"]) {
+    await startBuild(thumb, title);
+    ids.push(await idOf(thumb, title));
+    await go(`steps.${ids.at(-1)}`);
+    await thumb.tap(/^a panel/);
+    await thumb.kept("steps");
+    await thumb.place("Builds");
+  }
+  await go(`plan-of.${ids[1]}`);
+  await thumb.sees("Stool");
+  const order = () => thumb.page.getByRole("button", { name: /^(Bench top|Stool)$/ }).allInnerTexts();
+  await thumb.tap(/^Have I got the time/);
+  await thumb.sees(/planned together, in this order/);
+  assert.deepEqual(await order(), ["Bench top", "Stool"]);
+  await thumb.tap("Plan Stool first");
+  await thumb.kept("Stool");
+  await thumb.misses("Plan Stool first");
+  assert.deepEqual(await order(), ["Stool", "Bench top"]);
+  await thumb.undo();
+  await thumb.key("Plan Stool first").waitFor();
+  assert.deepEqual(await order(), ["Bench top", "Stool"]);
+});

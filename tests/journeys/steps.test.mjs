@@ -119,3 +119,41 @@ journey("what a step comes after, how long that dries and when it must be are ty
   await thumb.tap(/^Keep/);
   await thumb.sees("cut, 12 h to dry");
 });
+
+journey("a step comes after two others, takes clamps while it dries, and gives way: all typed in its form", async ({ thumb, go }) => {
+  await startBuild(thumb, "Side table");
+  const id = await idOf(thumb, "Side table");
+  await go(`steps.${id}`);
+  await thumb.tap(/^turned/);
+  await thumb.kept("steps");
+  await thumb.tap(/^sand/);
+  await thumb.tap(/^All of the step/);
+  await thumb.tap("Correct");
+  // Nothing has been counted yet: the row leads to where that is done.
+  await thumb.tap(/count them first/);
+  await thumb.type("Name", "clamps");
+  await thumb.type("How many", "6");
+  await thumb.tap("Keep");
+  // Back in the form.
+  await thumb.choose("Comes after", "cut, Side table");
+  await thumb.tap("Comes after one more step");
+  await thumb.field("Comes after").nth(1).selectOption("cut, Side table");
+  await thumb.tap("Takes clamps, a bench, a corner");
+  await thumb.choose("Takes", "clamps");
+  await thumb.type("How many of it", "7");
+  await thumb.type("Taken after it for", "12");
+  await thumb.tap("In one go");
+  await thumb.tap("May be broken off for another step");
+  await thumb.tap("Keep it so");
+  await thumb.page.getByRole("alert").filter({ hasText: "It stands there already" }).waitFor();
+  await thumb.refused("How many of it", /There are 6/, "7");
+  await thumb.page.getByRole("alert").filter({ hasText: "not both" }).waitFor();
+  await thumb.field("Comes after").nth(1).selectOption("first coat, Side table");
+  await thumb.type("How many of it", "4");
+  await thumb.tap("In one go");
+  await thumb.tap("Keep it so");
+  await thumb.kept("corrected");
+  await thumb.sees("4 of clamps, 12 h after it");
+  await thumb.sees(/^cut; first coat$|^cut, first coat$/);
+  await thumb.sees("May be broken off for another step");
+});

@@ -29,6 +29,7 @@ struct Step {
     who: Vec<usize>,
     any: bool,
     one_go: bool,
+    gives_way: bool,
     /// Steps before it, and hours that must pass.
     after: Vec<(usize, usize)>,
     /// What it takes: which, how many, held for so long.
@@ -46,7 +47,7 @@ const DAYS: [&str; 7] = ["sun", "mon", "tue", "wed", "thu", "fri", "sat"];
 
 /// Draws a plan. The grid begins on Monday 2 February 2026 at midnight UTC.
 fn drawn(seed: u64) -> Drawn {
-    let mut draws = Draws::of(seed);
+    let (mut draws, mut ways) = (Draws::of(seed), Draws::of(seed + PLANS));
     let mut text = String::new();
     let mut free = Vec::new();
     for person in 0..2_usize {
@@ -81,6 +82,7 @@ fn drawn(seed: u64) -> Drawn {
         step.who = [vec![0], vec![1], vec![0, 1]][draws.place(3)].clone();
         step.any = step.who.len() > 1;
         step.one_go = step.length <= 3 && draws.place(3) == 0;
+        step.gives_way = !step.one_go && ways.place(4) == 0;
         for before in 0..at {
             if draws.place(4) == 0 {
                 step.after.push((before, [0, 0, 12, 24][draws.place(4)]));
@@ -104,6 +106,7 @@ fn drawn(seed: u64) -> Drawn {
             }
         }
         text.push_str(if step.any { " any" } else { "" });
+        text.push_str(if step.gives_way { " gives-way" } else { "" });
         text.push_str(if step.one_go { " one-go\n" } else { "\n" });
         steps.push(step);
     }
@@ -142,11 +145,12 @@ impl Grid<'_> {
                 else {
                     continue;
                 };
-                self.mark(&step, *person, (start, end), true);
+                let before = (self.busy[*person].clone(), self.taken.clone());
+                self.mark(&step, *person, (start, end));
                 self.ends[at] = Some(end);
                 self.search(latest.max(end));
                 self.ends[at] = None;
-                self.mark(&step, *person, (start, end), false);
+                (self.busy[*person], self.taken) = before;
             }
         }
     }
@@ -159,10 +163,11 @@ impl Grid<'_> {
         let (mut left, mut at) = (step.length, start);
         while left > 0 {
             let free = *self.shop.free[person].get(at)?;
-            if self.busy[person][at] || (step.one_go && !free) {
+            let busy = self.busy[person][at];
+            if busy && (!step.gives_way || at == start) || (step.one_go && !free) {
                 return None;
             }
-            left -= usize::from(free);
+            left -= usize::from(free && !busy);
             at += 1;
         }
         let fits = step.needs.iter().all(|(what, count, held)| {
@@ -172,12 +177,17 @@ impl Grid<'_> {
         fits.then_some(at)
     }
 
-    fn mark(&mut self, step: &Step, person: usize, (start, end): (usize, usize), on: bool) {
-        self.busy[person][start..end].fill(on);
+    /// Nights are taken too, unless it gives way.
+    fn mark(&mut self, step: &Step, person: usize, (start, end): (usize, usize)) {
+        for at in start..end {
+            self.busy[person][at] |= !step.gives_way || self.shop.free[person][at];
+        }
         for (what, count, held) in &step.needs {
-            for taken in self.taken[*what].iter_mut().skip(start).take(end + held - start) {
-                *taken = if on { *taken + count } else { *taken - count };
-            }
+            self.taken[*what]
+                .iter_mut()
+                .skip(start)
+                .take(end + held - start)
+                .for_each(|taken| *taken += count);
         }
     }
 }

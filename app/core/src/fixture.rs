@@ -208,16 +208,7 @@ impl Fixture {
                 });
                 kinds::Stage { on, name: called, side, role }.into()
             }
-            "build" => {
-                let title = words.next();
-                *name = Some(title.clone());
-                let repeat_of = words.named("repeat").map(|build| self.id(&build));
-                let run_planned = words.named("run").map(|run| run.parse().unwrap());
-                let items = words.named("items").map_or(1, |items| items.parse().unwrap());
-                let normal_spoil = words.dec("spoil");
-                let build = kinds::Build::named(on, title);
-                kinds::Build { items, repeat_of, run_planned, normal_spoil, ..build }.into()
-            }
+            "build" => self.build(words, name),
             "item" => self.item(words, name),
             "lot" => self.lot(words, name),
             "trip" => self.trip(words),
@@ -243,6 +234,18 @@ impl Fixture {
             "dry" => self.dry(words),
             _ => self.running(kind, words, name),
         })
+    }
+
+    fn build(&self, words: &mut Words, name: &mut Option<String>) -> Body {
+        let title = words.next();
+        *name = Some(title.clone());
+        let repeat_of = words.named("repeat").map(|build| self.id(&build));
+        let run_planned = words.named("run").map(|run| run.parse().unwrap());
+        let items = words.named("items").map_or(1, |items| items.parse().unwrap());
+        let normal_spoil = words.dec("spoil");
+        let due = words.named("due").map(|day| Day::parse(&day).unwrap());
+        let build = kinds::Build::named(On::Day(self.day), title);
+        kinds::Build { items, repeat_of, run_planned, normal_spoil, due, ..build }.into()
     }
 
     fn person(&self, words: &mut Words, name: &str) -> Body {

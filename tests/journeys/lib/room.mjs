@@ -7,14 +7,19 @@ const ROOM = 24 * 1024 * 1024;
 /** A page of the same origin that is not the program: it takes the room. Before the journal is opened at all. */
 export async function small(context) {
   const filler = await bystander(context);
-  const cdp = await context.newCDPSession(filler);
-  await cdp.send("Storage.overrideQuotaForOrigin", { origin: new URL(URL_BASE).origin, quotaSize: ROOM });
+  await allow(filler, ROOM);
   return filler;
 }
 
-/** Fills the room with random bytes (anything else would be made small) until the browser gives no more. */
-export function fill(page) {
-  return page.evaluate(async () => {
+async function allow(page, quotaSize) {
+  const cdp = await page.context().newCDPSession(page);
+  await cdp.send("Storage.overrideQuotaForOrigin", { origin: new URL(URL_BASE).origin, quotaSize });
+  await cdp.detach();
+}
+
+/** Fills the room with random bytes (anything else would be made small) until the browser gives no more; how many. */
+export async function fill(page) {
+  const filled = await page.evaluate(async () => {
     const open = () => new Promise((done, failed) => {
       const asked = indexedDB.open("something else", 1);
       asked.onupgradeneeded = () => asked.result.createObjectStore("bytes", { autoIncrement: true });
@@ -35,11 +40,15 @@ export function fill(page) {
     db.close();
     return sum;
   });
+  // What the browser took beside that it gives back when it tidies up, in its own time: it is no room for anybody.
+  await allow(page, filled);
+  return filled;
 }
 
 /** Gives it back. */
-export function empty(page) {
-  return page.evaluate(() => new Promise((done) => {
+export async function empty(page) {
+  await allow(page, ROOM);
+  await page.evaluate(() => new Promise((done) => {
     indexedDB.deleteDatabase("something else").onsuccess = () => done();
   }));
 }

@@ -1,5 +1,6 @@
 //! What the plan is asked with: builds in the maker's order, their dates, what the film adds, and what is tried out.
 
+use super::turns;
 use crate::{
     journal::{Id, Shop, kinds::State, order::Order},
     measure::{Day, InOrder, Instant, Map, Seconds},
@@ -35,16 +36,17 @@ pub struct Filming {
     pub nice: Seconds,
 }
 
-/// Open builds in the order in which they are planned as long as the maker says nothing else: the one that is due first,
-/// those without a date last, then the one begun first. Paused ones and ones put away are left out.
+/// Open builds in the order in which they are planned: those that the maker puts first ([`turns`]), then the one that is
+/// due first, those without a date last, then the one begun first. Paused ones and ones put away are left out.
 pub fn open_builds(shop: &Shop, today: Day) -> Vec<Id> {
     let state = |id: Id| shop.state_of(id, today);
     let open = shop.builds.iter().filter(|(id, _)| {
         let goes_on = matches!(state(**id), State::Begun | State::Reopened);
         goes_on && shop.offers(**id)
     });
-    let mut all: Vec<(bool, Option<Day>, Order, Id)> =
-        open.map(|(id, build)| (build.due.is_none(), build.due, build.order, *id)).collect();
+    let turn = |id: Id| turns::turn(shop, id, today);
+    let mut all: Vec<(usize, bool, Option<Day>, Order, Id)> =
+        open.map(|(id, build)| (turn(*id), build.due.is_none(), build.due, build.order, *id)).collect();
     all.order();
     all.into_iter().map(|(.., id)| id).collect()
 }

@@ -91,6 +91,7 @@ impl Bare {
                 fixed: false,
                 due: None,
                 one_go: false,
+                gives_way: false,
                 ways: vec![Way { calendar: 0, people: Vec::new() }],
                 takes: takes.iter().filter(|(_, count)| *count > 0).map(take).collect(),
                 before: self.before.get(at).cloned().unwrap_or_default(),

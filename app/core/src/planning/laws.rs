@@ -1,6 +1,6 @@
 //! Laws of a plan, over random ones: nothing before what comes before it, nobody in two places, nothing on a day off.
 
-use super::{Asking, Plan, Question, Spread, Trial};
+use super::{Asking, Placed, Plan, Question, Spread, Trial};
 use crate::{
     fixture::{Fixture, fixture},
     journal::Id,
@@ -12,7 +12,7 @@ use std::fmt::Write;
 
 /// A step as it is drawn: build, who, hours, what comes before it with its wait, what it takes with how long, flags.
 type Drawn =
-    (usize, usize, (u8, u8, u8), Vec<(prop::sample::Index, u8)>, Option<(usize, u8, u8)>, (bool, bool));
+    (usize, usize, (u8, u8, u8), Vec<(prop::sample::Index, u8)>, Option<(usize, u8, u8)>, (bool, bool, bool));
 
 const WHO: [&str; 5] = ["Ana", "Bo", "Ana,Bo", "Cy", "Bo,Ana"];
 
@@ -23,7 +23,7 @@ fn steps() -> impl Strategy<Value = Vec<Drawn>> {
         0..3,
     );
     let need = prop::option::of((0..3_usize, 1..6_u8, prop::sample::select(vec![0, 3, 12_u8])));
-    prop::collection::vec((0..2_usize, 0..WHO.len(), hours, after, need, any::<(bool, bool)>()), 1..12)
+    prop::collection::vec((0..2_usize, 0..WHO.len(), hours, after, need, any::<(bool, bool, bool)>()), 1..12)
 }
 
 fn written(steps: &[Drawn]) -> Fixture {
@@ -40,7 +40,9 @@ fn written(steps: &[Drawn]) -> Fixture {
         build trays
         build shelf on 2026-02-01",
     );
-    for (at, (build, who, (quick, usual, slow), after, need, (one_go, any))) in steps.iter().enumerate() {
+    for (at, (build, who, (quick, usual, slow), after, need, (one_go, any, gives_way))) in
+        steps.iter().enumerate()
+    {
         let (usual, slow) = (quick + usual, quick + usual + slow);
         write!(
             text,
@@ -66,6 +68,7 @@ fn written(steps: &[Drawn]) -> Fixture {
         }
         text.push_str(if *one_go { " one-go" } else { "" });
         text.push_str(if *any { " any" } else { "" });
+        text.push_str(if *gives_way { " gives-way" } else { "" });
     }
     fixture(&text)
 }
@@ -133,7 +136,17 @@ proptest! {
         for one in &plan.steps {
             for other in plan.steps.iter().filter(|it| it.step != one.step) {
                 let shared = one.people.iter().any(|it| other.people.contains(it));
-                prop_assert!(!shared || one.end <= other.start || other.end <= one.start);
+                let apart = |a: &[(Instant, Instant)], b: &[(Instant, Instant)]| {
+                    a.iter().all(|one| b.iter().all(|other| one.1 <= other.0 || other.1 <= one.0))
+                };
+                prop_assert!(!shared || apart(&one.pieces, &other.pieces));
+                // Nothing comes in between, unless one of the two gives way.
+                let way = |placed: &Placed| {
+                    let step = &asked.shop.steps.get(&placed.step).unwrap().body;
+                    step.gives_way && !step.one_go
+                };
+                let clear = one.end <= other.start || other.end <= one.start;
+                prop_assert!(!shared || clear || way(one) || way(other));
             }
             for (resource, it) in &asked.shop.resources {
                 // At each start, all that is taken then and held still.

@@ -35,6 +35,7 @@ pub mod surer;
 pub mod taken_over;
 pub mod taking;
 pub mod trouble;
+pub mod turns;
 
 pub use asked::{Asked, ShorterFilm, shorter_film};
 pub use asking::{Asking, Filming, Trial, open_builds};

@@ -204,6 +204,7 @@ impl Reading<'_> {
                 fixed: start.is_some(),
                 due: due.map(|it| it.0),
                 one_go: step.body.one_go,
+                gives_way: step.body.gives_way,
                 ways,
                 takes,
                 before: Vec::new(),

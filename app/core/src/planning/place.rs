@@ -1,8 +1,9 @@
 //! Placing steps one after the other, each as early as what stands already allows: the serial scheme.
 //!
 //! A step needs one way of doing it (whose calendar, which people) and so many of each resource. People are taken from its
-//! start to its end, nights between in it, so that no other step of theirs comes in between; resources from its start to
-//! its end and as long as they are held. It starts at the first instant from which all of this is free right through.
+//! start to its end, nights between in it, so that no other step of theirs comes in between, unless it gives way: then its
+//! work lies around what stands already. Resources are taken from its start to its end and as long as they are held. It
+//! starts at the first instant from which all of this is free.
 //! Whole seconds, no floating point, and nothing is allocated once a board has been used: a forecast places thousands.
 //! Source: serial schedule generation, as in R. Kolisch, European Journal of Operational Research 90 (1996) 320-333; the
 //! calendars are ours. Not here: in which order (`search`), what the steps are (`network`).
@@ -40,6 +41,8 @@ pub(crate) struct Task {
     pub due: Option<i64>,
     /// In one window.
     pub one_go: bool,
+    /// Other steps of its people may come in between.
+    pub gives_way: bool,
     /// Any one of them; whichever is done first, of two the first.
     pub ways: Vec<Way>,
     pub takes: Vec<Takes>,
@@ -88,6 +91,8 @@ type Level = (i64, u32);
 pub(crate) struct Board {
     pub spots: Vec<Spot>,
     taken: Vec<Vec<Level>>,
+    /// From and to of the work on what gives way, by task.
+    around: Vec<(usize, i64, i64)>,
 }
 
 impl Board {
@@ -118,6 +123,7 @@ impl Board {
     }
 
     fn clear(&mut self, model: &Model) {
+        self.around.clear();
         self.spots.clear();
         self.spots.resize(model.tasks.len(), Spot::NEVER);
         self.taken.resize_with(model.capacity.len(), Vec::new);
@@ -147,6 +153,9 @@ impl Board {
         if work <= 0 {
             return Some((ready, ready));
         }
+        if task.gives_way && !task.one_go {
+            return self.first_around(model, task, way, ready, work);
+        }
         let mut from = ready;
         let mut place = calendar.next(from);
         loop {
@@ -172,24 +181,82 @@ impl Board {
         }
     }
 
+    /// The same for what gives way: its people's free time is used up piece by piece.
+    fn first_around(
+        &self,
+        model: &Model,
+        task: &Task,
+        way: &Way,
+        ready: i64,
+        work: i64,
+    ) -> Option<(i64, i64)> {
+        let mut from = ready;
+        loop {
+            let (mut start, mut end, mut left) = (FAR, from, work);
+            self.free_of(model, way, from, &mut |opens, closes| {
+                start = start.min(opens);
+                end = opens.saturating_add(left.min(closes.saturating_sub(opens)));
+                left = left.saturating_sub(end.saturating_sub(opens));
+                left > 0
+            });
+            if left > 0 {
+                return None;
+            }
+            match self.things_blocked_until(model, task, start, end) {
+                Some(free) => from = free,
+                None => return Some((start, end)),
+            }
+        }
+    }
+
+    /// The pieces of time in which all people of a way are free and at nothing else, until `visit` has enough.
+    fn free_of(&self, model: &Model, way: &Way, from: i64, visit: &mut dyn FnMut(i64, i64) -> bool) {
+        let Some(calendar) = model.calendars.get(way.calendar) else { return };
+        let mut place = calendar.next(from);
+        while let Some((opens, closes)) = calendar.window(place) {
+            let mut at = from.max(opens);
+            while at < closes {
+                let (mut busy, mut until) = (None, closes);
+                for unit in &way.people {
+                    let Some(levels) = self.taken.get(*unit) else { return };
+                    let most = free(model, *unit, 1);
+                    busy = busy.max(last_clash(levels, most, at, at.saturating_add(1)));
+                    until = until.min(first_clash(levels, most, at));
+                }
+                match busy {
+                    Some(over) => at = over,
+                    None if !visit(at, until) => return,
+                    None => at = until,
+                }
+            }
+            place = place.saturating_add(1);
+        }
+    }
+
     /// Something that it takes is not free right through: the first instant at which starting may be tried again.
     fn blocked_until(&self, model: &Model, task: &Task, way: &Way, start: i64, end: i64) -> Option<i64> {
-        let free = |unit: usize, count: u32| {
-            let capacity = model.capacity.get(unit).copied().unwrap_or(0);
-            capacity.saturating_sub(count)
-        };
-        let mut until = None;
+        let mut until = self.things_blocked_until(model, task, start, end);
         for unit in &way.people {
             let levels = self.taken.get(*unit)?;
-            until = until.max(last_clash(levels, free(*unit, 1), start, end));
+            until = until.max(last_clash(levels, free(model, *unit, 1), start, end));
         }
+        until
+    }
+
+    fn things_blocked_until(&self, model: &Model, task: &Task, start: i64, end: i64) -> Option<i64> {
+        let mut until = None;
         for it in &task.takes {
             let levels = self.taken.get(it.unit)?;
             let (from, to) = (start.saturating_sub(it.before), end.saturating_add(it.after));
-            let clash = last_clash(levels, free(it.unit, it.count), from, to);
+            let clash = last_clash(levels, free(model, it.unit, it.count), from, to);
             until = until.max(clash.map(|clash| clash.saturating_add(it.before)));
         }
         until
+    }
+
+    /// The work on a task, where it lies around other steps; none: it lies in every window from its start to its end.
+    pub fn around(&self, at: usize) -> impl Iterator<Item = (i64, i64)> + '_ {
+        self.around.iter().filter(move |it| it.0 == at).map(|it| (it.1, it.2))
     }
 
     fn take(&mut self, model: &Model, at: usize, spot: Spot) {
@@ -199,11 +266,8 @@ impl Board {
         let Some(task) = model.tasks.get(at).filter(|_| !spot.never() && spot.start < spot.end) else {
             return;
         };
-        let people = task.ways.get(spot.way).map(|way| way.people.as_slice()).unwrap_or_default();
-        for unit in people {
-            if let Some(levels) = self.taken.get_mut(*unit) {
-                add(levels, spot.start, spot.end, 1);
-            }
+        if let Some(way) = task.ways.get(spot.way) {
+            self.take_people(model, way, at, (spot, task.gives_way && !task.one_go));
         }
         for it in &task.takes {
             if let Some(levels) = self.taken.get_mut(it.unit) {
@@ -212,6 +276,35 @@ impl Board {
             }
         }
     }
+
+    fn take_people(&mut self, model: &Model, way: &Way, at: usize, (spot, around): (Spot, bool)) {
+        let first = self.around.len();
+        let mut pieces = std::mem::take(&mut self.around);
+        if around {
+            self.free_of(model, way, spot.start, &mut |from, to| {
+                pieces.push((at, from, to.min(spot.end)));
+                to < spot.end
+            });
+        }
+        let whole = [(at, spot.start, spot.end)];
+        let taken = if around { pieces.get(first..).unwrap_or_default() } else { whole.as_slice() };
+        for unit in &way.people {
+            let Some(levels) = self.taken.get_mut(*unit) else { continue };
+            taken.iter().for_each(|(_, from, to)| add(levels, *from, *to, 1));
+        }
+        self.around = pieces;
+    }
+}
+
+/// The most of a unit that may be taken already where so many of it are wanted.
+fn free(model: &Model, unit: usize, count: u32) -> u32 {
+    model.capacity.get(unit).copied().unwrap_or(0).saturating_sub(count)
+}
+
+/// The first instant after another from which on more is taken than may be.
+fn first_clash(levels: &[Level], most: u32, after: i64) -> i64 {
+    let later = levels.get(levels.partition_point(|(begins, _)| *begins <= after)..).unwrap_or_default();
+    later.iter().find(|(_, taken)| *taken > most).map_or(FAR, |(begins, _)| *begins)
 }
 
 /// The end of the last stretch between two instants in which more is taken than may be.

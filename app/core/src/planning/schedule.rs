@@ -114,11 +114,11 @@ impl Plan {
     ) -> Plan {
         let mut board = Board::default();
         board.place(&network.model, &order, &work(&network));
-        let spots = board.spots;
         let mut steps = Vec::new();
-        for (at, spot) in spots.iter().enumerate() {
-            steps.extend(placed(asking, &network, at, *spot));
+        for at in 0..board.spots.len() {
+            steps.extend(placed(asking, &network, &board, at));
         }
+        let spots = board.spots;
         steps.order_by_key(|it| (it.start, it.end, it.step));
         missed(&mut network, &spots);
         let builds = finishes(asking, &network, &spots);
@@ -183,8 +183,8 @@ pub(crate) fn kept(from: &Network, order: &[usize], to: &Network) -> Vec<usize> 
     sorted
 }
 
-fn placed(asking: &Asking, network: &Network, at: usize, spot: Spot) -> Option<Placed> {
-    let (step, task) = (*network.steps.get(at)?, network.model.tasks.get(at)?);
+fn placed(asking: &Asking, network: &Network, board: &Board, at: usize) -> Option<Placed> {
+    let (step, task, spot) = (*network.steps.get(at)?, network.model.tasks.get(at)?, *board.spots.get(at)?);
     if spot.never() {
         return None;
     }
@@ -195,6 +195,10 @@ fn placed(asking: &Asking, network: &Network, at: usize, spot: Spot) -> Option<P
         let resource = *network.resources.get(it.unit.checked_sub(network.people.len())?)?;
         Some(Held { resource, count: it.count, until: end.plus(Seconds(it.after)) })
     });
+    let mut pieces: Vec<_> = board.around(at).map(|(from, to)| (Instant(from), Instant(to))).collect();
+    if pieces.is_empty() {
+        pieces = network.model.calendars.get(way.calendar)?.pieces(start, end);
+    }
     Some(Placed {
         step,
         build: *asking.builds.get(task.build)?,
@@ -202,7 +206,7 @@ fn placed(asking: &Asking, network: &Network, at: usize, spot: Spot) -> Option<P
         left: network.hours.get(at)?.left,
         start,
         end,
-        pieces: network.model.calendars.get(way.calendar)?.pieces(start, end),
+        pieces,
         next: end.plus(Seconds(wait)),
         held: held.collect(),
     })

@@ -87,6 +87,7 @@ fn as_planned(
             after: after(body),
             needs: body.needs.clone(),
             one_go: body.one_go,
+            gives_way: body.gives_way,
             filmed: body.filmed,
             drops: body.drops.clone(),
             ..Step::blank(over.on, over.to, body.stage)

@@ -32,7 +32,7 @@ pub fn running(count: usize) -> String {
     format!("{count} running")
 }
 
-/// Beside digits that run.
+/// Beside digits that are hours.
 pub fn hours_unit() -> &'static str {
     "h"
 }

@@ -360,6 +360,7 @@ pub fn setting(key: SettingKey) -> &'static str {
         SettingKey::ShootingSeconds => super::film::real_seconds(),
         SettingKey::SmallestFraction => super::shop::smallest_fraction(),
         SettingKey::PublishLeads => super::publishing::the_leads(),
+        SettingKey::BuildOrder => super::plan::build_order(),
     }
 }
 
@@ -543,11 +544,6 @@ pub fn quick_above() -> &'static str {
 /// By the field: slow is shorter than usual.
 pub fn over_before_it_begins() -> &'static str {
     "It is over before it may begin."
-}
-
-/// By a field: a time to dry, and nothing that dries.
-pub fn after_what() -> &'static str {
-    "Dries for so long after which step? Choose one above."
 }
 
 /// A step that something comes after, and how long that dries.

@@ -54,6 +54,7 @@ pub mod sample;
 pub mod shelf;
 pub mod shop;
 mod sorting;
+pub mod step_form;
 pub mod steps;
 pub mod stock;
 pub mod strips;

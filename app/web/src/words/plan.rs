@@ -21,6 +21,21 @@ pub fn write_steps() -> &'static str {
     "Write the steps"
 }
 
+/// Over the builds, in the order in which they are planned.
+pub fn in_this_order() -> &'static str {
+    "All open builds are planned together, in this order: of two that want the same hours the upper one has them."
+}
+
+/// A key: a build goes before all others.
+pub fn put_first(title: &str) -> String {
+    format!("Plan {title} first")
+}
+
+/// What a setting is that says so.
+pub fn build_order() -> &'static str {
+    "planned first"
+}
+
 /// A key.
 pub fn start_a_build() -> &'static str {
     "Start a build"

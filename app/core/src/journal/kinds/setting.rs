@@ -42,6 +42,8 @@ pub enum SettingKey {
     SmallestFraction,
     /// What stands between the last cut and the publish date, a line each (`planning::publishing::leads`).
     PublishLeads,
+    /// Builds that are planned before all others, in this order: ids, with commas.
+    BuildOrder,
 }
 
 /// The value is text; `settings` reads it by key, and an odd one counts as not set.

@@ -66,6 +66,9 @@ pub struct Step {
     /// It can't be broken off.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub one_go: bool,
+    /// Other steps of whoever is at it may come in between.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub gives_way: bool,
     /// The camera is there.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub filmed: bool,
@@ -103,6 +106,7 @@ impl Step {
             after: Vec::new(),
             needs: Vec::new(),
             one_go: false,
+            gives_way: false,
             filmed: false,
             start: None,
             end: None,

@@ -181,9 +181,16 @@ pub struct Choosing {
 
 /// One of many; the choices follow the journal.
 pub fn choice(desk: Desk, form: Form, choosing: Choosing, default: Signal<String>) -> AnyView {
-    let Choosing { field, label, class, of } = choosing;
+    let field = choosing.field.to_owned();
+    choice_of(desk, form, field, choosing, default)
+}
+
+/// The same, of a field that is one of several alike.
+pub fn choice_of(desk: Desk, form: Form, id: String, choosing: Choosing, default: Signal<String>) -> AnyView {
+    let Choosing { label, class, of, .. } = choosing;
+    let (kept, field) = (form.signal_of(id.clone()), id.clone());
     let value = Signal::derive(move || {
-        let chosen = form.get(field);
+        let chosen = kept.get();
         if chosen.is_empty() { default.get() } else { chosen }
     });
     let choices = Memo::new(move |_| {
@@ -192,13 +199,13 @@ pub fn choice(desk: Desk, form: Form, choosing: Choosing, default: Signal<String
     });
     view! {
         <Pick
-            id=field
+            id=id.clone()
             class
             label=label.to_owned()
             choices=Signal::derive(move || choices.get())
             value
-            error=form.error(field)
-            on_choose=Callback::new(move |code: String| form.set(field, code))
+            error=form.error_of(id)
+            on_choose=Callback::new(move |code: String| form.set(&field, code))
         />
     }
 }

@@ -4,7 +4,7 @@ use super::{
     facts::{Fact, Facts, bearer, stage},
     publishing_facts,
 };
-use crate::words::{common, income as said, journal as words, journal::Label, units};
+use crate::words::{common, income as said, journal as words, journal::Label, step_form, units};
 use benchslate_core::journal::{
     Id,
     kinds::{self, Bearer},
@@ -133,12 +133,24 @@ impl Facts<'_> {
             (Label::Usual, self.plain(it.usual)),
             (Label::Slow, self.plain(it.slow)),
             (Label::After, self.after(it)),
+            (Label::Needs, self.needs(it)),
             (Label::OneGo, if it.one_go { words::yes_no(true).to_owned() } else { String::new() }),
+            (Label::GivesWay, if it.gives_way { words::yes_no(true).to_owned() } else { String::new() }),
             (Label::Filmed, if it.filmed { words::yes_no(true).to_owned() } else { String::new() }),
             (Label::HoursStill, self.plain(it.left)),
             (Label::DoneOn, it.done.map(|day| self.view.tongue.day_year(day)).unwrap_or_default()),
             (Label::Drops, it.drops.clone().unwrap_or_default()),
         ]
+    }
+
+    /// What it takes: so many of each, and how long they stay taken.
+    fn needs(&self, it: &kinds::Step) -> String {
+        let one = |need: &kinds::Need| {
+            let name =
+                self.view.shop.resources.get(&need.resource).map_or(words::gone(), |it| it.name.as_str());
+            step_form::takes_so_many(need.count, name, &self.plain(need.held))
+        };
+        it.needs.iter().map(one).collect::<Vec<String>>().join("; ")
     }
 
     /// What it comes after, each with the hours that it dries.

@@ -9,8 +9,12 @@ use crate::{
 };
 use benchslate_core::{
     costing::Formula,
-    journal::kinds::{Setting, SettingKey},
+    journal::{
+        Id,
+        kinds::{Setting, SettingKey},
+    },
     measure::Dec,
+    planning::turns,
 };
 
 /// Its value in words; as stored where it can't be read.
@@ -31,6 +35,7 @@ fn said(view: &View, it: &Setting) -> Option<String> {
         SettingKey::SlowDown => Some(percent(&view.tongue.number(&Dec::parse(&it.value).ok()?.hundredths()))),
         SettingKey::ShootingSeconds => Some(view.tongue.number(&it.value)),
         SettingKey::StockFormula => Some(formula(Formula::from_code(&it.value)).to_owned()),
+        SettingKey::BuildOrder => Some(order(view, &it.value)),
         SettingKey::Currency
         | SettingKey::Zone
         | SettingKey::ShopName
@@ -40,4 +45,10 @@ fn said(view: &View, it: &Setting) -> Option<String> {
         | SettingKey::BothKey
         | SettingKey::PublishLeads => None,
     }
+}
+
+/// The builds that are planned first, by their titles.
+fn order(view: &View, value: &str) -> String {
+    let title = |id: Id| view.shop.builds.get(&id).map(|it| it.title.clone());
+    turns::read(value).filter_map(title).collect::<Vec<String>>().join(", ")
 }

@@ -93,10 +93,7 @@ pub fn CutsSheet(of: Id) -> impl IntoView {
                 <Read name=title below=words::cuts_below().to_owned()>
                     <div class="form">
                         {which}
-                        <Cells>
-                            {field(desk, form, BOARDS, words::board_lengths(), "whole", Signal::derive(move || key(section.get().as_ref())))}
-                            {field(desk, form, KERF, words::kerf(), "", Signal::stored(KERF.to_owned()))}
-                        </Cells>
+                        {fields(desk, form, section)}
                     </div>
                     {all}
                 </Read>
@@ -107,6 +104,23 @@ pub fn CutsSheet(of: Id) -> impl IntoView {
             </Below>
         </Sheet>
     }
+}
+
+/// Boards are kept by their section: before the journal is read there is none to type them for.
+fn fields(desk: Desk, form: Form, section: Memo<Option<Section>>) -> AnyView {
+    let any = Memo::new(move |_| section.with(Option::is_some));
+    let cells = move || {
+        let boards = Signal::derive(move || key(section.get().as_ref()));
+        any.get().then(|| {
+            view! {
+                <Cells>
+                    {field(desk, form, BOARDS, words::board_lengths(), "whole", boards)}
+                    {field(desk, form, KERF, words::kerf(), "", Signal::stored(KERF.to_owned()))}
+                </Cells>
+            }
+        })
+    };
+    cells.draw()
 }
 
 /// Where the boards of a section are kept in the form: each has its own.

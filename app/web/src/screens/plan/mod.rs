@@ -10,18 +10,24 @@ mod ways;
 use crate::dom::prelude::*;
 use crate::{
     parts::{
-        key::{KeyKind, KeyLink},
+        key::{Key, KeyKind, KeyLink},
         plan_drawing::PlanDrawing,
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
         sum_row::{Group, Leads, SumRow, SumText},
     },
-    shell::{Desk, Go, Place, desk::Phase, frame::Places},
+    screens::shop::write_setting,
+    shell::{
+        Desk, Go, Place,
+        desk::{Mark, Phase},
+        frame::Places,
+        mark::LastMarkHere,
+    },
     words::plan as words,
 };
 use ask::Made;
 use benchslate_core::{
-    journal::{Id, shop::BuyLine},
-    planning::{Plan, Trial, open_builds},
+    journal::{Id, kinds::SettingKey, shop::BuyLine},
+    planning::{Plan, Trial, open_builds, turns},
 };
 use run::{Runs, Told};
 use std::sync::Arc;
@@ -95,7 +101,7 @@ pub fn PlanSheet(of: Option<Id>) -> impl IntoView {
                 </Read>
             </Above>
             <Below>
-                {move || if chosen() { ().draw() } else { ways::hand(state, build) }}
+                {move || if chosen() { turn(desk, build.get()) } else { ways::hand(state, build) }}
                 <Places cell=3/>
             </Below>
         </Sheet>
@@ -135,7 +141,40 @@ fn choose(desk: Desk, go: Go, chooses: RwSignal<bool>) -> AnyView {
         let text = SumText { label, ..SumText::default() };
         view! { <SumRow text leads=Leads::Tap(Callback::new(tap)) signed=false/> }
     };
-    view! { <Group title=words::which_build().to_owned()/>{all.into_iter().map(row).collect::<Vec<_>>()} }
+    view! {
+        <Group title=words::which_build().to_owned()/>
+        {all.into_iter().map(row).collect::<Vec<_>>()}
+        <p class="note">{words::in_this_order()}</p>
+    }
+}
+
+/// The hand while builds are on view: the one that was on view before them goes before all others.
+fn turn(desk: Desk, build: Option<Id>) -> AnyView {
+    let key = move || {
+        let (build, title) = desk.read(|view| {
+            let build = build.filter(|it| others(view, desk).first() != Some(it))?;
+            Some((build, view.shop.builds.get(&build)?.title.clone()))
+        })?;
+        let tap = Callback::new(move |()| put_first(desk, build));
+        Some(view! { <Key label=words::put_first(&title) on_tap=tap/> })
+    };
+    view! {
+        <LastMarkHere/>
+        <Hand name=words::keys().to_owned()><Keys class="go">{key}</Keys></Hand>
+    }
+}
+
+fn put_first(desk: Desk, build: Id) {
+    desk.act(
+        move |hand| {
+            let value = turns::put_first(hand.shop, build, hand.shop.zone.day(hand.now));
+            vec![write_setting(hand, SettingKey::BuildOrder, None, value)]
+        },
+        move |after| {
+            let title = after.shop.builds.get(&build).map(|it| it.title.clone()).unwrap_or_default();
+            Mark { kind: words::build_order().to_owned(), what: title, second: None }.into()
+        },
+    );
 }
 
 fn body(state: State, build: Option<Id>) -> AnyView {

@@ -376,7 +376,8 @@ fn label(key: SettingKey) -> &'static str {
         | SettingKey::SlowDown
         | SettingKey::ShootingSeconds
         | SettingKey::StockFormula
-        | SettingKey::PublishLeads => crate::words::journal::setting(key),
+        | SettingKey::PublishLeads
+        | SettingKey::BuildOrder => crate::words::journal::setting(key),
     }
 }
 

@@ -33,6 +33,8 @@ pub enum Choices {
     Another,
     /// A step of a build that is open, or none.
     Step,
+    /// What there is a count of, or none.
+    Resource,
     /// What somebody outside is to the shop.
     OutsiderKind,
     /// What is owed.
@@ -63,6 +65,7 @@ impl Choices {
             Choices::Link => links,
             Choices::Another => another,
             Choices::Step => steps,
+            Choices::Resource => resources,
             Choices::OutsiderKind => {
                 |_, _| numbered(OUTSIDER_KINDS.iter().map(|it| publishing::outsider_kind(*it)))
             }
@@ -89,6 +92,12 @@ fn steps(view: &View, keep: &str) -> Vec<Choosable> {
     let mut all = vec![(String::new(), common::none().to_owned())];
     let named = |(id, it): (&Id, &Step)| (id.to_string(), words::step_of(&it.body.title, &title(it.build())));
     all.extend(open.into_iter().map(named));
+    all
+}
+
+fn resources(view: &View, _: &str) -> Vec<Choosable> {
+    let mut all = vec![(String::new(), common::none().to_owned())];
+    all.extend(view.shop.resources.iter().map(|(id, it)| (id.to_string(), it.name.clone())));
     all
 }
 

@@ -18,6 +18,7 @@ mod rows;
 mod shot;
 mod sorted;
 mod step;
+mod step_rows;
 mod stock;
 mod things;
 mod tools;
@@ -27,7 +28,7 @@ use super::super::hours::{choices, fields, one_off};
 use crate::dom::prelude::*;
 use crate::{
     parts::{
-        field::{Cells, LongField, Typing},
+        field::{Cells, FieldError, LongField, Typing},
         tick_row::TickRow,
     },
     screens::{
@@ -113,7 +114,7 @@ pub fn fill(view: &View, body: &Body) -> Option<Vec<(String, String)>> {
         Body::Made(it) => return Some(with_day(view, body, items::fill_made(it))),
         Body::HandOver(it) => items::fill_handed(it),
         Body::Film(it) => items::fill_film(it),
-        Body::Step(it) => step::fill(view, it),
+        Body::Step(it) => return Some(with_day(view, body, step::fill(view, it))),
         Body::Part(it) => part::fill(it),
         Body::Resource(it) => free::fill_resource(it),
         Body::FreeDay(it) => free::fill_day(view, it),
@@ -188,6 +189,7 @@ fn under(desk: Desk, form: Form, body: &Body) -> AnyView {
             one_off::tick(desk, form, borne)
         }
         Body::Made(it) => items::spoiled(desk, form, it.build),
+        Body::Step(_) => step_rows::draw(desk, form),
         Body::Outsider(_) => {
             view! { {publishing::working_week(form)}{rows::draw(desk, form, publishing::OFF)} }
         }
@@ -522,6 +524,7 @@ fn field(desk: Desk, form: Form, (name, label, how): Spec) -> AnyView {
                 ticked=Signal::derive(move || form.get(name) == TICKED)
                 on_tap=Callback::new(move |()| form.set(name, tick(form.now(name) != TICKED)))
             />
+            <FieldError id=format!("{name}-error") error=form.error(name)/>
         },
     }
 }

@@ -8,9 +8,16 @@ use crate::{
         field::{Cells, Field, Typing},
         sum_row::{Group, Leads},
     },
-    screens::{first_amount, stock::form::Form},
+    screens::{
+        first_amount,
+        hours::fields::{Choosing, choice_of},
+        stock::form::Form,
+    },
     shell::Desk,
-    words::journal::{self as words, Label},
+    words::{
+        common,
+        journal::{self as words, Label},
+    },
 };
 
 /// Such rows.
@@ -61,6 +68,10 @@ pub fn drawn(
     id: String,
     (_, label, how, hint): (&'static str, Label, How, &'static str),
 ) -> AnyView {
+    if let How::OneOf(one) = how {
+        let choosing = Choosing { field: "", label: words::label(label), class: "whole", of: one.of() };
+        return choice_of(desk, form, id, choosing, Signal::stored(String::new()));
+    }
     let typing = match how {
         How::Day => Typing::Date,
         How::Number | How::Money | How::Part => Typing::Decimal,
@@ -68,6 +79,7 @@ pub fn drawn(
     };
     let unit = Signal::derive(move || match how {
         How::Money => first_amount::beside(desk).get(),
+        How::Hours => Some(common::hours_unit().to_owned()),
         _ => None,
     });
     let field = id.clone();

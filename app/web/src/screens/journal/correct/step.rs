@@ -1,15 +1,21 @@
-//! A step of a plan: who, how long, after what and how long that dries, in one go or not, when it must be.
+//! A step of a plan: who, how long, in one go or not, when it must be. Not here: what it comes after and what it takes
+//! (`step_rows`).
 
-use super::{Label, Spec, Typed, chosen::Choices, day_code, dec, tick};
-use crate::{screens::journal::correct::How, shell::desk::View, words::journal as words};
+use super::{Label, Spec, Typed, chosen::Choices, day_code, dec, step_rows, tick};
+use crate::{
+    screens::journal::correct::How,
+    shell::desk::View,
+    words::{journal as words, step_form},
+};
 use benchslate_core::{
-    journal::kinds::{After, Step},
+    journal::kinds::Step,
     measure::{Day, When, duration},
 };
 
-pub const SPECS: [Spec; 17] = [
+pub const SPECS: [Spec; 16] = [
     ("any", Label::Any, How::Tick),
     ("one-go", Label::OneGo, How::Tick),
+    ("gives-way", Label::GivesWay, How::Tick),
     ("filmed", Label::Filmed, How::Tick),
     ("name", Label::Step, How::Words),
     ("usual", Label::Usual, How::Hours),
@@ -18,8 +24,6 @@ pub const SPECS: [Spec; 17] = [
     ("stage", Label::Stage, How::OneOf(Choices::Stage)),
     ("who", Label::Who, How::OneOf(Choices::Person)),
     ("with", Label::With, How::OneOf(Choices::Another)),
-    ("after", Label::After, How::OneOf(Choices::Step)),
-    ("wait", Label::Wait, How::Hours),
     ("start", Label::NotBefore, How::Day),
     ("end", Label::OverBy, How::Day),
     ("left", Label::HoursStill, How::Hours),
@@ -30,15 +34,15 @@ pub const SPECS: [Spec; 17] = [
 const MOST_WORDS: usize = 4000;
 const MOST_NAME: usize = 80;
 
-pub fn fill(view: &View, it: &Step) -> Vec<(&'static str, String)> {
+pub fn fill(view: &View, it: &Step) -> Vec<(String, String)> {
     let id = |at: usize| it.who.get(at).map(|id| id.to_string()).unwrap_or_default();
-    let after = it.after.first();
     let day = |when: Option<When>| when.map(|it| view.shop.zone.day(it.instant));
     // What must be over by the first moment of a day is over by the evening before.
     let evening = day(it.end).map(|day| if is_morning(view, it.end) { day.pred() } else { day });
-    vec![
+    let mut filled = super::owned(vec![
         ("any", tick(it.any)),
         ("one-go", tick(it.one_go)),
+        ("gives-way", tick(it.gives_way)),
         ("filmed", tick(it.filmed)),
         ("name", it.title.clone()),
         ("usual", dec(it.usual)),
@@ -47,14 +51,14 @@ pub fn fill(view: &View, it: &Step) -> Vec<(&'static str, String)> {
         ("stage", it.stage.to_string()),
         ("who", id(0)),
         ("with", id(1)),
-        ("after", after.map(|it| it.step.to_string()).unwrap_or_default()),
-        ("wait", dec(after.and_then(|it| it.wait))),
         ("start", day_code(day(it.start))),
         ("end", day_code(evening)),
         ("left", dec(it.left)),
         ("done", day_code(it.done)),
         ("drops", it.drops.clone().unwrap_or_default()),
-    ]
+    ]);
+    filled.extend(step_rows::fill(it));
+    filled
 }
 
 /// Low above high is said by the field; one value alone is enough.
@@ -73,6 +77,9 @@ pub fn read(typed: &Typed, before: &Step) -> Step {
     if start.is_some() && end.is_some() && start > end {
         typed.form.wrong("end", words::over_before_it_begins().to_owned());
     }
+    if typed.ticked("one-go") && typed.ticked("gives-way") {
+        typed.form.wrong("gives-way", step_form::in_one_go_or_not().to_owned());
+    }
     Step {
         on: before.on,
         title: typed.name("name", MOST_NAME),
@@ -82,8 +89,10 @@ pub fn read(typed: &Typed, before: &Step) -> Step {
         quick,
         usual,
         slow,
-        after: after(typed, before),
+        after: step_rows::after(typed),
+        needs: step_rows::needs(typed),
         one_go: typed.ticked("one-go"),
+        gives_way: typed.ticked("gives-way"),
         filmed: typed.ticked("filmed"),
         start: kept(typed.view, before.start, start, false),
         end: kept(typed.view, before.end, end, true),
@@ -92,17 +101,6 @@ pub fn read(typed: &Typed, before: &Step) -> Step {
         drops: typed.maybe_words("drops", MOST_WORDS),
         ..before.clone()
     }
-}
-
-/// The first that it comes after; further ones stay.
-fn after(typed: &Typed, before: &Step) -> Vec<After> {
-    let wait = typed.hours("wait");
-    let first = typed.id("after").map(|step| After { step, wait });
-    if first.is_none() && wait.is_some() {
-        typed.form.wrong("wait", words::after_what().to_owned());
-    }
-    let rest = before.after.iter().skip(1).filter(|it| Some(it.step) != first.as_ref().map(|it| it.step));
-    first.iter().chain(rest).cloned().collect()
 }
 
 /// A moment that was set to the minute stays while its day stays; else the day's first, or the first after it.
