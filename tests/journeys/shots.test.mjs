@@ -74,6 +74,7 @@ journey("what can be had once only stands on the bench before the change-over, a
   await startStage(thumb, "sand");
   await thumb.sees("once only: before First coat begins");
   await startStage(thumb, "finish");
+  await thumb.mark().filter({ hasText: "missed: First wipe" }).waitFor();
   await thumb.misses("once only: before First coat begins");
   await go(`build.${build}.film`);
   await thumb.key(/^First wipe.*once only, missed: before First coat/s).waitFor();

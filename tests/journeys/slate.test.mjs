@@ -51,6 +51,11 @@ journey("held before the camera it says build, shot, take and day; one key puts 
   await thumb.sees("1 of 1 taken");
   await thumb.undo();
   await thumb.sees("0 of 1 taken");
+  // Looked at and put away again: no take.
+  await thumb.tap(/^Hold the slate/);
+  await thumb.tap("No take");
+  await thumb.sheet("Shots, Trays");
+  await thumb.sees("0 of 1 taken");
 });
 
 journey("the next take has the next number", async ({ page, thumb, go }) => {

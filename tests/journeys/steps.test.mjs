@@ -110,7 +110,7 @@ journey("what a step comes after, how long that dries and when it must be are ty
   await thumb.sees("Comes after");
   await thumb.tap("Correct");
   await thumb.choose("Comes after", "cut, Side table");
-  await thumb.type("After that dries for", "12");
+  await thumb.type("That one dries for", "12");
   await thumb.type("Not before", "2026-12-05");
   await thumb.type("Over by", "2026-12-01");
   await thumb.tap(/^Keep/);

@@ -112,7 +112,7 @@ const fn plain(stage: u8) -> Starter {
 pub struct Wanted {
     /// How the piece is put together.
     pub construction: Construction,
-    /// With the steps of its film: a first edit at any time, then the finished piece before the camera, then the last.
+    /// With the steps of its film: a first edit from its half on, then the finished piece before the camera, then the last.
     pub film: bool,
     /// For which build.
     pub build: Id,
@@ -139,7 +139,9 @@ pub fn steps(
         steps.push((id, step));
     }
     if wanted.film {
-        let (first, edit) = one(shop, wanted, EDIT, None, called, fresh);
+        // Of what was shot so far: at the half of the piece there is something to cut.
+        let half = steps.get(steps.len().div_euclid(2)).map(|(id, _)| (*id, 0));
+        let (first, edit) = one(shop, wanted, EDIT, half, called, fresh);
         steps.push((first, edit));
         let (shot, shoot) = one(shop, wanted, SHOOT, before, called, fresh);
         steps.push((shot, shoot));
@@ -231,7 +233,8 @@ mod tests {
         let titles: Vec<&str> = steps.iter().map(|(_, it)| it.title.as_str()).collect();
         assert_eq!(&titles[7..], ["edit", "ShootFinished", "EditLock"]);
         let after = |at: usize| steps[at].1.after.iter().map(|it| it.step).collect::<Vec<_>>();
-        assert_eq!((after(7), after(8)), (vec![], vec![steps[6].0]));
+        // Halfway through the piece there is something to cut.
+        assert_eq!((after(7), after(8)), (vec![steps[3].0], vec![steps[6].0]));
         assert_eq!(after(9), [steps[8].0, steps[7].0]);
     }
 

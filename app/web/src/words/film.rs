@@ -363,7 +363,17 @@ pub fn no_step() -> &'static str {
     "\u{2013}"
 }
 
-/// Its one key.
+/// Of a mark: the step after it has begun, and it could be taken once only.
+pub fn missed_now(what: &str) -> String {
+    format!("missed: {what}")
+}
+
+/// Its key: away, and nothing was shot.
+pub fn no_take() -> &'static str {
+    "No take"
+}
+
+/// Its key: away, and a take begins.
 pub fn away(take: u32) -> String {
     format!("Away, take {take} begun")
 }

@@ -169,7 +169,7 @@ labels! {
     UsableUsually "Usable, usually"
     UsableWell "Usable, well"
     Value "Choice"
-    Wait "After that dries for"
+    Wait "That one dries for"
     Waived "Left out"
     Waste "Waste, new"
     With "And"

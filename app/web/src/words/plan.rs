@@ -36,6 +36,21 @@ pub fn build_order() -> &'static str {
     "planned first"
 }
 
+/// A key: nobody who is in the plan has free hours.
+pub fn say_when_free() -> &'static str {
+    "Say when you are free"
+}
+
+/// A key: nobody has said how long steps take.
+pub fn say_how_long() -> &'static str {
+    "Say how long they take"
+}
+
+/// A key: the plan has no date to hold.
+pub fn a_date() -> &'static str {
+    "A date that can\u{2019}t move"
+}
+
 /// A key.
 pub fn start_a_build() -> &'static str {
     "Start a build"
@@ -68,16 +83,27 @@ pub fn no_date() -> &'static str {
 
 /// Under it: what is left of free time.
 pub fn slack(days: &str, hours: &str, whose: &str) -> String {
-    format!("slack {days}; {hours} of {}", possessive(whose))
+    format!("slack {days}; {hours} of {} hours", possessive(whose))
 }
 
 /// The same, past the date.
 pub fn late(days: &str, hours: &str, whose: &str) -> String {
-    format!("late by {days}; {hours} of {}", possessive(whose))
+    format!("late by {days}; {hours} of {} hours", possessive(whose))
 }
 
+/// Whose; the maker's own, until they have a name.
 fn possessive(whose: &str) -> String {
-    if whose.ends_with('s') { format!("{whose}\u{2019} hours") } else { format!("{whose}\u{2019}s hours") }
+    if whose == super::builds::me() {
+        "your".to_owned()
+    } else if whose.ends_with('s') {
+        format!("{whose}\u{2019}")
+    } else {
+        format!("{whose}\u{2019}s")
+    }
+}
+
+fn you(who: &str) -> &str {
+    if who == super::builds::me() { "you" } else { who }
 }
 
 /// So many days.
@@ -149,7 +175,7 @@ pub fn dries(step: &str, hours: &str) -> String {
 
 /// A reason: nobody is free.
 pub fn next_free(whose: &str, day: &str, short: bool) -> String {
-    let whose = if whose.ends_with('s') { format!("{whose}\u{2019}") } else { format!("{whose}\u{2019}s") };
+    let whose = possessive(whose);
     if short {
         format!("{whose} next window long enough, {day}")
     } else {
@@ -164,7 +190,7 @@ pub fn taken(what: &str, until: &str) -> String {
 
 /// A reason: somebody is at another build.
 pub fn elsewhere(who: &str, step: &str, until: &str) -> String {
-    format!("{who} at {step} until {until}")
+    format!("{} at {step} until {until}", you(who))
 }
 
 /// A reason: a date.
@@ -231,7 +257,7 @@ pub fn frees(hours: &str) -> String {
 
 /// A way: somebody else does it.
 pub fn other(person: &str, step: &str) -> String {
-    format!("{person}: {step}")
+    format!("{}: {step}", you(person))
 }
 
 /// A way: shots are left out.
@@ -256,7 +282,7 @@ pub fn out_later() -> &'static str {
 
 /// A way: one more window.
 pub fn window(person: &str, day: &str) -> String {
-    format!("{person} also on {day}")
+    format!("{} also on {day}", you(person))
 }
 
 /// Under it.

@@ -5,6 +5,20 @@ pub fn to_mend() -> &'static str {
     "To mend"
 }
 
+/// Under the chance: so many things are wrong, and this is the first.
+pub fn first_of(many: usize) -> String {
+    if many == 1 { "To mend".to_owned() } else { format!("{many} to mend, the first") }
+}
+
+/// Steps of which nobody has said how long they take: the first, and so many more.
+pub fn and_more_steps(first: &str, more: usize) -> String {
+    match more {
+        0 => first.to_owned(),
+        1 => format!("{first} and one more step"),
+        _ => format!("{first} and {more} more steps"),
+    }
+}
+
 /// Over what is about the build itself.
 pub fn the_build() -> &'static str {
     "The build"
@@ -13,6 +27,9 @@ pub fn the_build() -> &'static str {
 /// Steps that wait for each other; the first waits for the last.
 pub fn circle(steps: &[String]) -> String {
     let first = steps.first().cloned().unwrap_or_default();
+    if steps.len() == 1 {
+        return format!("{first} comes after itself. Planned as if it didn\u{2019}t.");
+    }
     format!(
         "They wait for each other in a ring: {}, and again {first}. Planned as if {first} waited for none of them.",
         steps.join(", then ")

@@ -2,7 +2,12 @@
 
 /// The head.
 pub fn title() -> &'static str {
-    "Publish date"
+    "Dates that can\u{2019}t move"
+}
+
+/// A field.
+pub fn piece_due() -> &'static str {
+    "The piece is due"
 }
 
 /// A field.
@@ -17,7 +22,7 @@ pub fn film_length() -> &'static str {
 
 /// Under them.
 pub fn what_it_does() -> &'static str {
-    "From the date the chain is counted back; from the length, what the edit will take. Either may stay empty. A date that is over is taken, and said."
+    "The plan holds the piece to its day, and its film to the cut that the publish date needs. From that the chain is counted back; from the length, what the edit will take. Either may stay empty. A date that is over is taken, and said."
 }
 
 /// By a field.
@@ -31,10 +36,12 @@ pub fn kind() -> &'static str {
 }
 
 /// A mark.
-pub fn marked(day: Option<&str>) -> String {
-    match day {
-        Some(day) => format!("goes out {day}"),
-        None => "no date".to_owned(),
+pub fn marked(due: Option<&str>, out: Option<&str>) -> String {
+    match (due, out) {
+        (Some(due), Some(out)) => format!("due {due}, goes out {out}"),
+        (Some(due), None) => format!("due {due}"),
+        (None, Some(out)) => format!("goes out {out}"),
+        (None, None) => "no date".to_owned(),
     }
 }
 

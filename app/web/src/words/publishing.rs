@@ -156,10 +156,16 @@ pub fn edit_left() -> &'static str {
 }
 
 /// How it was worked out.
-pub fn edit_working(minutes: &str, a_minute: &str, films: usize, worked: Option<&str>) -> String {
+pub fn edit_working(
+    minutes: &str,
+    a_minute: &str,
+    whole: &str,
+    films: usize,
+    worked: Option<&str>,
+) -> String {
     let from = if films == 1 { "one film".to_owned() } else { format!("{films} films") };
     let less = worked.map(|worked| format!(", less {worked} worked")).unwrap_or_default();
-    format!("{minutes} min at {a_minute} a minute, from {from} of your own{less}")
+    format!("{minutes} min at {a_minute} a minute, from {from} of your own: {whole}{less}")
 }
 
 /// No film went out yet.

@@ -5,7 +5,12 @@ pub fn after_what() -> &'static str {
     "Dries for so long after which step? Choose one above."
 }
 
-/// Over the second step that it comes after, and each further one.
+/// By a field.
+pub fn after_itself() -> &'static str {
+    "A step can\u{2019}t come after itself."
+}
+
+/// Over the steps that it comes after.
 pub const fn comes_after() -> &'static str {
     "What it comes after"
 }

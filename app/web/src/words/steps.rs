@@ -177,10 +177,25 @@ pub fn hour_sign() -> &'static str {
     "h"
 }
 
+/// A field, once it has begun: better known than what was said before.
+pub fn hours_left() -> &'static str {
+    "Still to do"
+}
+
 /// Under the fields.
 pub fn usual_alone() -> &'static str {
-    "Hours of each who is at it. The usual alone is enough: quick and slow are then taken as three fifths and five \
-     thirds of it, common practice."
+    "Hours that each person at it takes. The usual alone is enough: quick and slow are then taken as about three fifths \
+     and five thirds of it, to the quarter hour (common practice). The plan counts three tenths of quick, four of usual, \
+     three of slow."
+}
+
+/// Under what is left in all: steps of which nobody has said how long they take.
+pub fn not_said(many: usize) -> String {
+    if many == 1 {
+        "One step is not in it: nobody has said how long it takes.".to_owned()
+    } else {
+        format!("{many} steps are not in it: nobody has said how long they take.")
+    }
 }
 
 /// Leads to all fields.

@@ -125,7 +125,8 @@ pub fn publishing(shop: &Shop, build: Id, today: Day, finish: Option<Instant>) -
     troubles.extend(unread.into_iter().map(|line| Trouble::UnreadInList { line }));
     let own_list = own.is_some();
     let mut list = own.unwrap_or_else(leads::common);
-    if owed.is_empty() {
+    // A sponsor who is owed a mention and no look at the cut gets none.
+    if !owed.iter().any(|it| it.what == DueWhat::Review) {
         list.retain(|lead| lead.of != LeadOf::Review);
     }
     let links = publish.map(|day| chain(shop, day, today, list, &owed, &mut troubles)).unwrap_or_default();

@@ -71,6 +71,17 @@ fn where_nothing_is_owed_nobody_reviews() {
 }
 
 #[test]
+fn who_is_owed_a_mention_alone_does_not_review() {
+    let mut it = bench("");
+    let them = sponsor(&mut it, &[2, 3, 4], &[]);
+    due(&mut it, 1, |due| {
+        due.what = DueWhat::Mention;
+        due.outsider = Some(them);
+    });
+    check(&look(&it), &["2026-12-17", "2026-12-16", "2026-12-15", "2026-12-14", "2026-12-14"]);
+}
+
+#[test]
 fn of_chain_and_contract_the_earlier_counts() {
     let mut it = bench("");
     let promised = due(&mut it, 1, |due| due.day = Some(day("2026-12-07")));

@@ -159,6 +159,12 @@ pub fn next(listed: &[Listed]) -> Option<&Listed> {
     best
 }
 
+/// Shots of a build that could be taken once only, and were not in time.
+pub fn missed(shop: &Shop, build: Id) -> Vec<Id> {
+    let all = listed(shop, build).into_iter().filter(|it| it.standing == Standing::Missed);
+    all.map(|it| it.shot).collect()
+}
+
 /// The takes of a build since its card was copied last; all of them where it never was.
 pub fn since_copied(shop: &Shop, build: Id) -> Vec<&Take> {
     let copied =

@@ -3,9 +3,9 @@
 use crate::{
     shell::{
         Desk,
-        desk::{After, Mark, Marked},
+        desk::{After, Mark, Marked, View},
     },
-    words::{bench as words, common, hours},
+    words::{bench as words, common, film, hours},
 };
 use benchslate_core::{
     journal::{
@@ -17,7 +17,7 @@ use benchslate_core::{
         Hand,
         acts::Begin,
         bench::{Bench, BenchClock, Named},
-        clocks,
+        clocks, shots,
     },
 };
 
@@ -34,14 +34,26 @@ pub fn begin(desk: Desk, bench: &Bench, who: Vec<Named>, stage: Named) {
     let people: Vec<Id> = who.iter().map(|it| it.id).collect();
     let names: Vec<String> = who.into_iter().map(|it| it.name).collect();
     let to = stage.name.clone();
+    let missed = move |view: &View| match bearer {
+        Bearer::Build(build) => shots::missed(view.shop, build),
+        Bearer::Lot(_) | Bearer::Shop => Vec::new(),
+    };
+    let before = desk.now_read(missed);
     desk.act(
         move |hand| hand.begin(&Begin { who: people.clone(), stage: stage.id, bearer, side: None }),
-        move |after| match &running {
-            Some(clock) => {
-                let hours = after.tongue.hours(clock.so_far(after.now));
-                mark(&clock.stage.name, words::mark_changed_over(&hours, &to))
-            }
-            None => mark(&to, words::mark_begun(&words::and(&names))),
+        move |after| {
+            let mut marked = match &running {
+                Some(clock) => {
+                    let hours = after.tongue.hours(clock.so_far(after.now));
+                    mark(&clock.stage.name, words::mark_changed_over(&hours, &to))
+                }
+                None => mark(&to, words::mark_begun(&words::and(&names))),
+            };
+            // What can't be taken any more is said while it can still be taken back.
+            let lost = missed(&after.view()).into_iter().find(|it| !before.contains(it));
+            let lost = lost.and_then(|it| after.shop.shots.get(&it));
+            marked.mark.second = lost.map(|it| film::missed_now(&it.body.what)).or(marked.mark.second);
+            marked
         },
     );
 }

@@ -1,4 +1,5 @@
-//! The slate: the whole screen, chalk on slate, to be held before the camera. Its one key puts it away and counts the take.
+//! The slate: the whole screen, chalk on slate, to be held before the camera. One key puts it away
+//! and counts the take, the other counts none.
 
 use super::{acts, look::step_name};
 use crate::dom::prelude::*;
@@ -94,7 +95,8 @@ fn Held(slate: Slate, shot: Id) -> impl IntoView {
                 <div class="hold-cells">{cells}</div>
                 <div class="hold-away">
                     {move || dark.get().then(|| view! { <p class="note">{words::may_go_dark()}</p> })}
-                    <Key label=words::away(slate.take) on_tap=Callback::new(away)/>
+                    <Key label=words::no_take().to_owned() on_tap=Callback::new(move |()| go.back())/>
+                    <Key class="wide" label=words::away(slate.take) on_tap=Callback::new(away)/>
                 </div>
             </div>
         </main>

@@ -186,11 +186,12 @@ fn body(state: State, build: Option<Id>) -> AnyView {
         return view! { <p class="lead">{words::no_build()}</p> };
     };
     let Some((made, plan)) = state.plan() else { return ().draw() };
-    let troubles = troubles::rows(desk, &plan, build);
+    let troubles = troubles::of_build(desk, &plan, build);
     if plan.steps.iter().all(|it| it.build != build) {
-        let none = troubles.is_none().then(|| view! { <p class="lead">{words::no_steps()}</p> });
-        return view! { {none}{troubles}{all_steps(build)} };
+        let none = troubles.is_empty().then(|| view! { <p class="lead">{words::no_steps()}</p> });
+        return view! { {none}{troubles::rows(troubles)}{all_steps(build)} };
     }
+    let wrong = troubles::first(&troubles);
     let (told, before) = state.told();
     let look = desk.read(|view| {
         let (figure, of, slack) = look::chance(view, &made, &plan, told.as_ref());
@@ -207,10 +208,11 @@ fn body(state: State, build: Option<Id>) -> AnyView {
     });
     view! {
         <div class="chance"><b>{figure}</b><p>{of}" "<small>{slack}</small></p></div>
+        {wrong}
         <PlanDrawing text=drawing/>
         {held}
         {ways::rest(state)}
-        {troubles}
+        {troubles::rows(troubles)}
         {steps(desk, &plan, build)}
         {to_buy(desk, build)}
         {all_steps(build)}
@@ -256,11 +258,18 @@ fn all_steps(build: Id) -> AnyView {
 }
 
 /// The hand where there is nothing to try: what makes a plan.
-fn first_keys(build: Option<Id>) -> AnyView {
-    let (label, place) = match build {
+fn first_keys(state: State, build: Option<Id>) -> AnyView {
+    let on = build.zip(state.made.get()).filter(|(build, made)| {
+        let mine = |step: &Id| {
+            state.desk.read(|view| view.shop.steps.get(step).map(|it| it.build()) == Some(*build))
+        };
+        made.plan.troubles.iter().filter_map(troubles::of).any(|it| mine(&it))
+    });
+    let on = on.and_then(|(build, made)| troubles::way_on(&made.plan, build));
+    let (label, place) = on.unwrap_or(match build {
         Some(build) => (words::write_steps(), Place::Steps(build)),
         None => (words::start_a_build(), Place::NewBuild),
-    };
+    });
     view! {
         <Hand name=words::keys().to_owned()>
             <Keys class="go"><KeyLink label=label.to_owned() kind=KeyKind::Filled href=place.href()/></Keys>

@@ -5,8 +5,8 @@ use crate::dom::prelude::*;
 use crate::{
     parts::sum_row::{Group, Leads, SumRow, SumText},
     screens::journal::facts,
-    shell::{Desk, Place, desk::View},
-    words::plan_troubles as words,
+    shell::{Desk, Place, Way, desk::View},
+    words::{plan as plan_words, plan_troubles as words},
 };
 use benchslate_core::{
     journal::Id,
@@ -14,31 +14,73 @@ use benchslate_core::{
     planning::{Plan, Trouble},
 };
 
-/// Those of a build, and of none; none: nothing is wrong.
-pub fn rows(desk: Desk, plan: &Plan, build: Id) -> Option<AnyView> {
-    let said: Vec<(String, String, String)> = desk.read(|view| {
+/// Those of a build, and of none: whose, what, and where it is mended.
+type Row = (String, String, String);
+
+/// All of them.
+pub fn of_build(desk: Desk, plan: &Plan, build: Id) -> Vec<Row> {
+    desk.read(|view| {
         let own = |id: Id| view.shop.steps.get(&id).is_none_or(|it| it.build() == build);
-        let mut all: Vec<(String, String, String)> = Vec::new();
-        for it in plan.troubles.iter().filter(|it| of(it).is_none_or(own)) {
+        let mut all: Vec<Row> = Vec::new();
+        let unsaid = |it: &&Trouble| matches!(it, Trouble::NoEstimate { .. });
+        let mine = || plan.troubles.iter().filter(|it| of(it).is_none_or(own));
+        for it in mine().filter(|it| !unsaid(it)) {
             let row = said(view, it);
             // Somebody without free hours stands behind every step of theirs: said once.
             if !all.contains(&row) {
                 all.push(row);
             }
         }
+        // So do steps of which nobody has said how long they take.
+        let count = mine().filter(unsaid).count();
+        if let Some(first) = mine().find(unsaid) {
+            let (title, says, href) = said(view, first);
+            all.push((words::and_more_steps(&title, count.saturating_sub(1)), says, href));
+        }
         all
-    });
-    let row = |(label, working, href): (String, String, String)| {
-        let text = SumText { label, working: Some(working), ..SumText::default() };
-        view! { <SumRow text leads=Leads::To(href) signed=false/> }
-    };
-    (!said.is_empty()).then(|| {
-        view! { <Group title=words::to_mend().to_owned()/>{said.into_iter().map(row).collect::<Vec<_>>()} }
     })
 }
 
+/// Under the chance: that something is wrong, and what is the first of it. It is worth less than it says.
+pub fn first(rows: &[Row]) -> Option<AnyView> {
+    let (title, says, href) = rows.first()?.clone();
+    let label = words::first_of(rows.len());
+    let text =
+        SumText { label, working: Some(crate::words::journal::comma(&title, &says)), ..SumText::default() };
+    Some(view! { <SumRow text leads=Leads::To(href) signed=false/> })
+}
+
+/// All of them, with their ways out.
+pub fn rows(rows: Vec<Row>) -> Option<AnyView> {
+    let row = |(label, working, href): Row| {
+        let text = SumText { label, working: Some(working), ..SumText::default() };
+        view! { <SumRow text leads=Leads::To(href) signed=false/> }
+    };
+    (!rows.is_empty()).then(|| {
+        view! { <Group title=words::to_mend().to_owned()/>{rows.into_iter().map(row).collect::<Vec<_>>()} }
+    })
+}
+
+/// The way on where nothing is planned, or no date stands: who has no free hours, what has no hours, the date.
+pub fn way_on(plan: &Plan, build: Id) -> Option<(&'static str, Place)> {
+    let free = plan.troubles.iter().find_map(|it| match it {
+        Trouble::NoFreeHours { person, .. } => Some(*person),
+        _ => None,
+    });
+    let unsaid = plan.troubles.iter().find_map(|it| match it {
+        Trouble::NoEstimate { step } => Some(*step),
+        _ => None,
+    });
+    let no_date = plan.build(build).is_none_or(|it| it.due.is_none());
+    match (unsaid, free) {
+        (Some(step), _) => Some((plan_words::say_how_long(), Place::HowLong(step))),
+        (None, Some(person)) => Some((plan_words::say_when_free(), Place::Free(person))),
+        (None, None) => no_date.then_some((plan_words::a_date(), Place::Out(build, Way::GoesOut))),
+    }
+}
+
 /// The step that it is about.
-fn of(trouble: &Trouble) -> Option<Id> {
+pub fn of(trouble: &Trouble) -> Option<Id> {
     match trouble {
         Trouble::Circle { steps } => steps.first().copied(),
         Trouble::DatePast { .. } => None,

@@ -1,10 +1,10 @@
 //! Ways to make it surer: the best three in the hand, the rest under the drawing; one that is tried, with its two keys.
 
-use super::{State, Tried, first_keys, look, run::Looking};
+use super::{State, Tried, first_keys, look, run::Looking, troubles};
 use crate::dom::prelude::*;
 use crate::{
     parts::{
-        key::{Key, KeyKind},
+        key::{Key, KeyKind, KeyLink},
         mark::{LastMark, MarkText, Safety},
         sheet::{Hand, HandKind, Keys},
         sum_row::Group,
@@ -34,7 +34,7 @@ pub fn hand(state: State, build: Memo<Option<Id>>) -> AnyView {
     };
     let planned = Memo::new(move |_| planned());
     let keys = move || match (planned.get(), state.tried.get()) {
-        (false, _) => first_keys(build.get()),
+        (false, _) => first_keys(state, build.get()),
         (true, Some(tried)) => {
             view! {
                 {strip(state, &tried)}
@@ -43,10 +43,22 @@ pub fn hand(state: State, build: Memo<Option<Id>>) -> AnyView {
         }
         (true, None) => view! {
             <LastMarkHere/>
-            <Hand name=words::keys().to_owned() kind=HandKind::Tall>{over(state)}{rows(state, IN_HAND)}</Hand>
+            <Hand name=words::keys().to_owned() kind=HandKind::Tall>
+                {date_key(state, build.get())}{over(state)}{rows(state, IN_HAND)}
+            </Hand>
         },
     };
     keys.draw()
+}
+
+/// Without a date there is nothing to be late for: the way to one.
+fn date_key(state: State, build: Option<Id>) -> Option<AnyView> {
+    let build = build?;
+    let made = state.made.get()?;
+    let (label, place) = troubles::way_on(&made.plan, build)?;
+    made.plan.build(build).is_some_and(|it| it.due.is_none()).then(|| {
+        view! { <Keys class="go"><KeyLink label=label.to_owned() kind=KeyKind::Filled href=place.href()/></Keys> }
+    })
 }
 
 /// Those that gain something, best first, but the one that is tried.

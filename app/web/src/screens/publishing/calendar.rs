@@ -35,15 +35,19 @@ fn event(view: &View, dated: Dated, rings: bool) -> Event {
     let (title, note, before) = match dated.what {
         What::Dry(it) => {
             let title = words::dry(&facts::stage(view, it.stage));
-            (title, facts::bearer(view, it.bearer), Seconds::ZERO)
+            (title, facts::bearer(view, it.bearer), Some(Seconds::ZERO))
         }
         What::Due { build: id, owed } => {
             let what = view.shop.dues.get(&owed.due).map(|it| publishing_facts::due(&it.body));
-            (words::owed(&what.unwrap_or_default()), build(id), DAY_BEFORE)
+            (words::owed(&what.unwrap_or_default()), build(id), Some(DAY_BEFORE))
         }
-        What::Publish(id) => (words::goes_out(&build(id)), String::new(), DAY_BEFORE),
-        What::Cut(id) => (words::cut_out(&build(id)), String::new(), DAY_BEFORE),
-        What::Step { title, .. } => (title, String::new(), Seconds::ZERO),
+        What::Publish(id) => (words::goes_out(&build(id)), String::new(), Some(DAY_BEFORE)),
+        What::Cut(id) => (words::cut_out(&build(id)), String::new(), Some(DAY_BEFORE)),
+        // A piece of a plan moves with it: it is looked at, and rings nobody up.
+        What::Step { step, title } => {
+            let of = view.shop.steps.get(&step).map(|it| build(it.build())).unwrap_or_default();
+            (crate::words::journal::step_of(&title, &of), String::new(), None)
+        }
     };
-    Event { uid: dated.uid, title, note, span: dated.span, alarm: rings.then_some(before) }
+    Event { uid: dated.uid, title, note, span: dated.span, alarm: before.filter(|_| rings) }
 }

@@ -1,4 +1,4 @@
-//! When the film of a build goes out, and how long it is to become: a short form.
+//! When a build is due, when its film goes out, and how long that is to become: a short form.
 
 use crate::dom::prelude::*;
 use crate::{
@@ -53,10 +53,12 @@ fn cells(desk: Desk, form: Form, of: Id) -> AnyView {
     if let Some(build) = build {
         let day = build.publish.map(|day| day.to_string()).unwrap_or_default();
         let film = build.film_planned.map(|it| it.shown_trimmed()).unwrap_or_default();
-        form.offer(vec![("publish".to_owned(), day), ("film".to_owned(), film)]);
+        let due = build.due.map(|day| day.to_string()).unwrap_or_default();
+        form.offer(vec![("due".to_owned(), due), ("publish".to_owned(), day), ("film".to_owned(), film)]);
     }
     view! {
         <Cells>
+            {fields::typed(form, "due", words::piece_due(), "", "whole", Typing::Date)}
             {fields::typed(form, "publish", words::goes_out(), "", "", Typing::Date)}
             {fields::typed(form, "film", words::film_length(), "", "", Typing::Decimal)}
         </Cells>
@@ -66,7 +68,8 @@ fn cells(desk: Desk, form: Form, of: Id) -> AnyView {
 fn keep(desk: Desk, go: Go, form: Form, of: Id) {
     form.all_right();
     let today = desk.now_read(|view| view.shop.zone.day(desk.at_tap()));
-    let publish = form.read("publish", |text| day::typed_near(text, today));
+    let [due, publish] =
+        ["due", "publish"].map(|field| form.read(field, |text| day::typed_near(text, today)));
     let film = form.read("film", number::amount).map(Dec);
     if film == Some(Dec::default()) {
         form.wrong("film", words::more_than_none().to_owned());
@@ -77,12 +80,16 @@ fn keep(desk: Desk, go: Go, form: Form, of: Id) {
     desk.act_then(
         move |hand| {
             let Some(Body::Build(before)) = hand.journal.body(of) else { return Vec::new() };
-            vec![Change::write(of, Build { publish, film_planned: film, ..before.clone() })]
+            vec![Change::write(of, Build { due, publish, film_planned: film, ..before.clone() })]
         },
         move |after| {
-            let day = publish.map(|day| after.view().tongue.day(day));
+            let day = |day: Option<_>| day.map(|day| after.view().tongue.day(day));
             let second = after.shop.builds.get(&of).map(|build| build.title.clone());
-            Marked::from(Mark { kind: words::kind().to_owned(), what: words::marked(day.as_deref()), second })
+            Marked::from(Mark {
+                kind: words::kind().to_owned(),
+                what: words::marked(day(due).as_deref(), day(publish).as_deref()),
+                second,
+            })
         },
         move |done| {
             if done.is_ok() {

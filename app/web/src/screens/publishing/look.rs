@@ -144,10 +144,11 @@ fn edit_said(view: &View, edit: Edit) -> EditSaid {
             working: Some(words::edit_none_before_how().to_owned()),
             lacks: true,
         },
-        Edit::Takes { minutes: long, a_minute, films, worked, left, .. } => {
+        Edit::Takes { minutes: long, a_minute, films, whole, worked, left } => {
             let hours = |it: Seconds| view.tongue.hours(minutes::alone(it));
             let worked = Some(worked).filter(|it| !it.is_zero()).map(hours);
-            let working = words::edit_working(&figure(long), &hours(a_minute), films, worked.as_deref());
+            let working =
+                words::edit_working(&figure(long), &hours(a_minute), &hours(whole), films, worked.as_deref());
             EditSaid { figure: hours(left), working: Some(working), lacks: false }
         }
     }

@@ -1,4 +1,5 @@
-//! How long a step takes: quicker one time in ten, usually, slower one time in ten; step after step with one thumb.
+//! How long a step takes: quicker one time in ten, usually, slower one time in ten; step after step with one thumb. Once it
+//! has begun: what is still to do, where the maker knows better.
 
 use crate::dom::prelude::*;
 use crate::{
@@ -23,13 +24,14 @@ use crate::{
 use benchslate_core::{
     journal::{Body, Change, Id, kinds::Step},
     measure::{Dec, InOrder, duration},
-    timing::estimates,
+    timing::{estimates, steps::planned, worked},
 };
 
 const OF: &str = "how-long-of";
 const USUAL: &str = "how-long-usual";
 const QUICK: &str = "how-long-quick";
 const SLOW: &str = "how-long-slow";
+const LEFT: &str = "how-long-left";
 
 /// The sheet of a step.
 #[component]
@@ -46,7 +48,14 @@ pub fn HowLongSheet(step: Id) -> impl IntoView {
     });
     let note = Signal::derive(move || it.read().as_ref().and_then(|it| build(desk, it.build)));
     let keep = Callback::new(move |()| keep(desk, go, form, step));
-    let body = move || it.get().map(|it| body(form, current, step, &it));
+    let begun = Memo::new(move |_| {
+        let minute = desk.minute();
+        desk.read(|view| {
+            let planned = planned(view.shop, &worked(view.shop, minute));
+            planned.get(&step).is_some_and(|it| !it.logged.is_zero())
+        })
+    });
+    let body = move || it.get().map(|it| body(form, current, step, &it, begun.get()));
     view! {
         <Sheet>
             <Head title note tight=true/>
@@ -69,10 +78,10 @@ fn build(desk: Desk, id: Id) -> Option<String> {
     desk.read(|view| view.shop.builds.get(&id).map(|it| it.title.clone()))
 }
 
-fn body(form: Form, current: RwSignal<&'static str>, step: Id, it: &Step) -> AnyView {
+fn body(form: Form, current: RwSignal<&'static str>, step: Id, it: &Step, begun: bool) -> AnyView {
     // What was typed for another step goes.
     if form.now(OF) != step.to_string() {
-        form.done_typing(&[USUAL, QUICK, SLOW]);
+        form.done_typing(&[USUAL, QUICK, SLOW, LEFT]);
         form.set(OF, step.to_string());
     }
     let typed = |it: Option<Dec>| it.map(Dec::plain).unwrap_or_default();
@@ -80,8 +89,10 @@ fn body(form: Form, current: RwSignal<&'static str>, step: Id, it: &Step) -> Any
         (USUAL.to_owned(), typed(it.usual)),
         (QUICK.to_owned(), typed(it.quick)),
         (SLOW.to_owned(), typed(it.slow)),
+        (LEFT.to_owned(), typed(it.left)),
     ]);
-    pad::focus(USUAL);
+    let left = begun || it.left.is_some();
+    pad::focus(if left { LEFT } else { USUAL });
     let cell =
         move |field, label| Cell::number(field, label).of(words::hour_sign()).padded(current).draw(form);
     let all = Place::Entry(step).href();
@@ -90,6 +101,7 @@ fn body(form: Form, current: RwSignal<&'static str>, step: Id, it: &Step) -> Any
             {cell(USUAL, words::usually())}
             {cell(QUICK, words::one_in_ten_quicker())}
             {cell(SLOW, words::one_in_ten_slower())}
+            {left.then(|| cell(LEFT, words::hours_left()))}
         </Cells>
         <p class="note">{words::usual_alone()}</p>
         <RowLink
@@ -103,7 +115,7 @@ fn body(form: Form, current: RwSignal<&'static str>, step: Id, it: &Step) -> Any
 fn keep(desk: Desk, go: Go, form: Form, step: Id) {
     form.all_right();
     let read = |field| form.read(field, duration::hours).map(|hours| Dec::from(hours.in_hours()));
-    let [quick, usual, slow] = [QUICK, USUAL, SLOW].map(read);
+    let [quick, usual, slow, left] = [QUICK, USUAL, SLOW, LEFT].map(read);
     let falls = |low: Option<Dec>, high: Option<Dec>| low.is_some() && high.is_some() && low > high;
     if usual.is_none() && !form.is_wrong() {
         form.wrong(USUAL, words::say_how_long().to_owned());
@@ -120,7 +132,7 @@ fn keep(desk: Desk, go: Go, form: Form, step: Id) {
     desk.act_then(
         move |hand| {
             let Some(Body::Step(it)) = hand.journal.body(step) else { return Vec::new() };
-            let told = Step { quick: Some(quick), usual: Some(usual), slow: Some(slow), ..it.clone() };
+            let told = Step { quick: Some(quick), usual: Some(usual), slow: Some(slow), left, ..it.clone() };
             vec![Change::write(step, told)]
         },
         move |after| {

@@ -80,6 +80,8 @@ struct Look {
     open: Vec<Row>,
     done: Vec<Row>,
     left: String,
+    /// Open steps of which nobody has said how long they take.
+    not_said: usize,
     /// The build whose hours would be taken over, where that adds a step.
     earlier: Option<(Id, String)>,
 }
@@ -104,10 +106,15 @@ fn look(view: &View, build: Id, now: Instant) -> Option<Look> {
     };
     let (done, open): (Vec<_>, Vec<_>) = of_build.iter().partition(|(_, it)| it.done().is_some());
     let left = steps::left_in_all(view.shop, &planned, build);
+    let unsaid = |it: &&benchslate_core::journal::shop::Step| {
+        it.done().is_none() && it.left.is_none() && steps::mean(it.hours).is_none()
+    };
+    let not_said = of_build.iter().map(|(_, it)| *it).filter(unsaid).count();
     Some(Look {
         build,
         title,
         left: view.tongue.hours(minutes::alone(left)),
+        not_said,
         open: open.iter().map(row).collect(),
         done: done.iter().map(row).collect(),
         earlier: beginning::earlier(view, &worked, build, now),
@@ -144,9 +151,11 @@ fn drawn(desk: Desk, look: &Look) -> AnyView {
     let open: Vec<AnyView> = look.open.iter().map(|it| row(it, false)).collect();
     let total = (!look.open.is_empty())
         .then(|| view! { <SumTotal label=words::in_all().to_owned() figure=look.left.clone()/> });
+    let not_said =
+        (look.not_said > 0).then(|| view! { <p class="note">{words::not_said(look.not_said)}</p> });
     let done: Vec<AnyView> = look.done.iter().map(|it| row(it, true)).collect();
     let group = (!done.is_empty()).then(|| view! { <Group title=words::done_already().to_owned()/> });
-    view! { {lead}{open}{total}{group}{done}{lists} }
+    view! { {lead}{open}{total}{not_said}{group}{done}{lists} }
 }
 
 fn mark_done(desk: Desk, step: Id, done: bool) {

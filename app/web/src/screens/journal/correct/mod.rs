@@ -266,7 +266,7 @@ pub fn read(desk: Desk, form: Form, entry: Id, before: &Body) -> Option<Body> {
             Body::Made(it) => items::made(&typed, it).into(),
             Body::HandOver(it) => items::handed(&typed, it).into(),
             Body::Film(it) => items::film(&typed, it).into(),
-            Body::Step(it) => step::read(&typed, it).into(),
+            Body::Step(it) => step::read(&typed, it, entry).into(),
             Body::Part(it) => part::part(&typed, it).into(),
             Body::Resource(it) => free::resource(&typed, it).into(),
             Body::FreeDay(it) => free::day(&typed, it).into(),

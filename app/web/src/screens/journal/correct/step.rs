@@ -8,7 +8,7 @@ use crate::{
     words::{journal as words, step_form},
 };
 use benchslate_core::{
-    journal::kinds::Step,
+    journal::{Id, kinds::Step},
     measure::{Day, When, duration},
 };
 
@@ -62,7 +62,7 @@ pub fn fill(view: &View, it: &Step) -> Vec<(String, String)> {
 }
 
 /// Low above high is said by the field; one value alone is enough.
-pub fn read(typed: &Typed, before: &Step) -> Step {
+pub fn read(typed: &Typed, before: &Step, entry: Id) -> Step {
     let [quick, usual, slow] = ["quick", "usual", "slow"].map(|field| typed.hours(field));
     let falls = |low: Option<_>, high: Option<_>| low.is_some() && high.is_some() && low > high;
     if falls(quick, usual) || falls(quick, slow) {
@@ -71,7 +71,9 @@ pub fn read(typed: &Typed, before: &Step) -> Step {
         typed.form.wrong("slow", words::slow_below().to_owned());
     }
     let mut who: Vec<_> = ["who", "with"].iter().filter_map(|field| typed.id(field)).collect();
-    who.dedup();
+    if who.len() > 1 && who.first() == who.get(1) {
+        typed.form.wrong("with", step_form::twice().to_owned());
+    }
     who.extend(before.who.iter().skip(2).copied());
     let [start, end] = ["start", "end"].map(|field| typed.day(field));
     if start.is_some() && end.is_some() && start > end {
@@ -89,7 +91,7 @@ pub fn read(typed: &Typed, before: &Step) -> Step {
         quick,
         usual,
         slow,
-        after: step_rows::after(typed),
+        after: step_rows::after(typed, entry),
         needs: step_rows::needs(typed),
         one_go: typed.ticked("one-go"),
         gives_way: typed.ticked("gives-way"),

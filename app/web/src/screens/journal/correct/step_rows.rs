@@ -14,7 +14,7 @@ use crate::{
 };
 use benchslate_core::{
     journal::{
-        Kind,
+        Id, Kind,
         kinds::{After, Need, Step},
     },
     measure::number,
@@ -71,12 +71,13 @@ pub fn draw(desk: Desk, form: Form) -> AnyView {
 }
 
 /// A row without a step is none.
-pub fn after(typed: &Typed) -> Vec<After> {
+pub fn after(typed: &Typed, entry: Id) -> Vec<After> {
     let mut all: Vec<After> = Vec::new();
     for at in 0..count(typed.form, AFTER.count) {
         let [step, wait] = ["after", "wait"].map(|name| field(name, at));
         let hours = typed.hours(&wait);
         match typed.id(&step) {
+            Some(id) if id == entry => typed.form.wrong(&step, words::after_itself().to_owned()),
             Some(id) if all.iter().any(|it| it.step == id) => {
                 typed.form.wrong(&step, words::twice().to_owned())
             }
