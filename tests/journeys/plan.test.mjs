@@ -83,7 +83,7 @@ journey("from a new build to an answer: a list, hours, free time", async ({ thum
   await thumb.sheet(/^Steps, Side table/);
   await thumb.place("Plan");
   // Nobody has free hours yet: said once, with the way out.
-  await thumb.tap(/Has no free hours at all/);
+  await thumb.tap(/No free hours at all/);
   await thumb.type("Saturday", "9-13");
   await thumb.type("Wednesday", "18-21");
   await thumb.tap("Keep the week");

@@ -15,3 +15,15 @@ export async function keepChangingOver(page) {
   const key = page.getByRole("button", { name: STAGES }).first();
   for (;;) await key.click({ timeout: 10000 });
 }
+
+/** Takes a journal in. */
+export async function bringIn(page, url, journal) {
+  await page.goto(`${url}?at=bring-in`);
+  const [chooser] = await Promise.all([
+    page.waitForEvent("filechooser"),
+    page.getByRole("button", { name: "Choose a file" }).click(),
+  ]);
+  await chooser.setFiles({ name: "journal.jsonl", mimeType: "application/jsonl", buffer: Buffer.from(journal) });
+  await page.getByRole("button", { name: /^Take it/ }).click({ timeout: 60000 });
+  await page.getByRole("button", { name: "To the shop" }).waitFor({ timeout: 60000 });
+}

@@ -4,7 +4,7 @@
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { begin } from "./acts.mjs";
+import { begin, bringIn } from "./acts.mjs";
 import { open } from "./chromium.mjs";
 
 const url = process.env.BENCHSLATE_URL;
@@ -17,7 +17,7 @@ const few = await measured("a handful", async (page) => {
   await begin(page);
   await page.getByRole("status").getByText("kept").first().waitFor();
 });
-const many = await measured("10,000", bringIn, true);
+const many = await measured("10,000", (page) => bringIn(page, url, readFileSync(FILE)), true);
 
 const ratio = (what) => (few[what] === undefined ? "" : (many[what] / few[what]).toFixed(2));
 const line = (what, value, wanted) => console.log(`${what.padEnd(52)} ${String(value).padStart(9)}   wanted ${wanted}`);
@@ -54,17 +54,6 @@ async function measured(what, fill, slides = false) {
     await browser.close();
     rmSync(profile, { recursive: true, force: true, maxRetries: 20 });
   }
-}
-
-async function bringIn(page) {
-  await page.goto(`${url}?at=bring-in`);
-  const [chooser] = await Promise.all([
-    page.waitForEvent("filechooser"),
-    page.getByRole("button", { name: "Choose a file" }).click(),
-  ]);
-  await chooser.setFiles({ name: "journal.jsonl", mimeType: "application/jsonl", buffer: readFileSync(FILE) });
-  await page.getByRole("button", { name: /^Take it/ }).click({ timeout: 60000 });
-  await page.getByRole("button", { name: "To the shop" }).waitFor({ timeout: 60000 });
 }
 
 /** A build of the shop, as its address names it. */

@@ -8,7 +8,7 @@ use crate::shell::{Done, cargo, program, read, root, run};
 use crate::test::browser::{Served, scripts};
 
 /// What is measured in a browser, on the served release: scripts in `tests/loads`.
-const PAGE: [&str; 2] = ["lighthouse", "ten_thousand"];
+const PAGE: [&str; 3] = ["lighthouse", "ten_thousand", "sixty_steps"];
 
 /// Both halves, or the named one.
 pub fn command(words: &[&str]) -> Done {
@@ -47,10 +47,12 @@ fn native() -> Done {
 fn page() -> Done {
     let journal = root().join("target/ten-thousand.jsonl");
     run(scale().arg("--").arg("10000").arg(&journal))?;
+    let plan = root().join("target/sixty-steps.jsonl");
+    run(scale().arg("--").arg("plan").arg(&plan))?;
     let served = Served::start("/")?;
     for name in PAGE {
         let script = root().join(format!("tests/loads/{name}.mjs"));
-        run(scripts(&served).arg(script).env("BENCHSLATE_JOURNAL", &journal))?;
+        run(scripts(&served).arg(script).env("BENCHSLATE_JOURNAL", &journal).env("BENCHSLATE_PLAN", &plan))?;
     }
     Ok(())
 }

@@ -1,6 +1,7 @@
 //! Fold and cost of a long journal, in milliseconds, and how they grow: `cargo run --profile bench
 //! --example scale --features fixture -p benchslate-core`. JSON is decoded before the clock starts.
-//! `-- 10000 FILE` writes such a journal instead, for measurements in a browser.
+//! `-- 10000 FILE` writes such a journal instead, `-- plan FILE` the one with a plan of sixty steps, for measurements in
+//! a browser.
 
 #![allow(
     clippy::arithmetic_side_effects,
@@ -30,8 +31,11 @@ fn least(times: usize, mut work: impl FnMut()) -> Duration {
 fn main() {
     let words: Vec<String> = std::env::args().skip(1).collect();
     if let [size, file] = &words[..] {
-        let text = jsonl::write(&shop(size.parse().expect("a number of entries")).journal);
-        return std::fs::write(file, text).expect("a file that can be written");
+        let it = match size.parse() {
+            Ok(entries) => shop(entries),
+            Err(_no_number) => plan::sixty_steps(),
+        };
+        return std::fs::write(file, jsonl::write(&it.journal)).expect("a file that can be written");
     }
     plan::measure();
     let sizes = [10_000, 100_000];

@@ -2,7 +2,7 @@
 
 use super::least;
 use benchslate_core::{
-    fixture::fixture,
+    fixture::{Fixture, fixture},
     measure::Map,
     planning::{Asking, Plan, Question, Spread, open_builds},
     timing::worked,
@@ -21,8 +21,8 @@ const PEOPLE: &str = "
     build trays
     build shelf";
 
-/// Milliseconds of each.
-pub fn measure() {
+/// The shop with its sixty steps.
+pub fn sixty_steps() -> Fixture {
     let mut text = PEOPLE.to_owned();
     let (builds, people) = (["bench", "trays", "shelf"], ["Ana", "Bo", "Ana,Bo", "Cy"]);
     for at in 0..60_usize {
@@ -40,7 +40,12 @@ pub fn measure() {
             _ => {}
         }
     }
-    let it = fixture(&text);
+    fixture(&text)
+}
+
+/// Milliseconds of each.
+pub fn measure() {
+    let it = sixty_steps();
     let (shop, now) = (it.shop(), it.end());
     let (done, until) = (worked(&shop, now), Map::new());
     let builds = open_builds(&shop, shop.zone.day(now));

@@ -102,6 +102,11 @@ fn possessive(whose: &str) -> String {
     }
 }
 
+/// Somebody's name at the head of a row; the maker's own, until they have one.
+pub fn you_or(who: &str) -> String {
+    if who == super::builds::me() { "You".to_owned() } else { who.to_owned() }
+}
+
 fn you(who: &str) -> &str {
     if who == super::builds::me() { "you" } else { who }
 }

@@ -68,7 +68,7 @@ pub fn out_of_order() -> &'static str {
 
 /// No free hours at all.
 pub fn no_free_hours() -> &'static str {
-    "Has no free hours at all: steps are left out until there are some. A tap gives them."
+    "No free hours at all: steps are left out until there are some. A tap gives them."
 }
 
 /// All are needed and never free at once.

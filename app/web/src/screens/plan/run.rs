@@ -8,9 +8,7 @@ use crate::{
 };
 use benchslate_core::{
     measure::Instant,
-    planning::{
-        Chance, Helped, Odds, Plan, Question, Trial, chance::RUNS, shorter_film, taking::a_week_later,
-    },
+    planning::{Chance, Helped, Odds, Plan, Question, chance::RUNS, shorter_film, taking::a_week_later},
 };
 use leptos::task::spawn_local;
 use std::sync::Arc;
@@ -117,18 +115,34 @@ impl Runs {
     }
 
     async fn finish(self, turn: u32, mut chance: Chance, made: &Made) -> Option<Told> {
-        while !chance.is_done() {
-            let began = clock::now();
-            while !chance.is_done() && clock::now() - began < SLICE_MS {
-                chance.run(FEW);
-            }
-            idle::turn().await;
-            if !self.goes_on(turn) {
-                return None;
-            }
+        let run = || {
+            chance.run(FEW);
+            !chance.is_done()
+        };
+        if !self.sliced(turn, run).await {
+            return None;
         }
         let odds = made.due().map(|due| chance.odds(made.build, due));
         Some(Told { odds, dates: SURE.map(|sure| chance.over_by(made.build, sure)), cut: chance.cut() })
+    }
+
+    /// Does a piece of work after the other as long as there is one, a turn of the screen between; false: it is of no use
+    /// any more.
+    async fn sliced(self, turn: u32, mut more: impl FnMut() -> bool) -> bool {
+        loop {
+            let began = clock::now();
+            let mut goes_on = true;
+            while goes_on && clock::now() - began < SLICE_MS {
+                goes_on = more();
+            }
+            idle::turn().await;
+            if !self.goes_on(turn) {
+                return false;
+            }
+            if !goes_on {
+                return true;
+            }
+        }
     }
 
     /// What would make it surer, with the same draws.
@@ -136,14 +150,32 @@ impl Runs {
         let Some(due) = made.due() else { return };
         let question =
             Question { build: made.build, until: due, spread: made.spread, seed: SEED, wanted: RUNS };
-        let surer = desk.now_read(|view| {
-            let asking = made.asking(view.shop);
+        let mut all = desk.now_read(|view| {
             let shorter = shorter_film(view.shop, made.build).map(|it| it.thousandths);
-            let week_later = a_week_later(&view.shop.zone, due);
-            let trials: Vec<Trial> = made.plan.candidates(&asking, made.build, shorter, Some(week_later));
-            made.plan.surer(&asking, &question, &trials)
+            let later = Some(a_week_later(&view.shop.zone, due));
+            made.plan.candidates_of(&made.asking(view.shop), made.build, shorter, later)
         });
-        let mut surer = surer;
+        let weigh = || {
+            if !all.is_weighed() {
+                desk.now_read(|view| all.weigh(&made.plan, &made.asking(view.shop)));
+            }
+            !all.is_weighed()
+        };
+        if !self.sliced(turn, weigh).await {
+            return;
+        }
+        let mut trials = all.chosen().into_iter();
+        let mut surer = made.plan.surer_without(&question);
+        let add = || {
+            let next = trials.next();
+            if let Some(trial) = next {
+                desk.now_read(|view| surer.add(&made.plan, &made.asking(view.shop), &question, trial));
+            }
+            next.is_some()
+        };
+        if !self.sliced(turn, add).await {
+            return;
+        }
         let mut shown = 0;
         while !surer.is_done() {
             let began = clock::now();

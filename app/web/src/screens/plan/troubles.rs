@@ -143,7 +143,7 @@ fn said(view: &View, trouble: &Trouble) -> (String, String, String) {
         Trouble::NoRoom { step } => (words::no_room().to_owned(), entry(*step)),
     };
     let title = match trouble {
-        Trouble::NoFreeHours { person, .. } => who(*person),
+        Trouble::NoFreeHours { person, .. } => plan_words::you_or(&who(*person)),
         _ if title.is_empty() => words::the_build().to_owned(),
         _ => title,
     };

@@ -41,11 +41,12 @@ pub fn hand(state: State, build: Memo<Option<Id>>) -> AnyView {
                 <Hand name=words::keys().to_owned() kind=HandKind::Tall>{take_key(state, tried)}{rows(state, 2)}</Hand>
             }
         }
-        (true, None) => view! {
-            <LastMarkHere/>
-            <Hand name=words::keys().to_owned() kind=HandKind::Tall>
-                {date_key(state, build.get())}{over(state)}{rows(state, IN_HAND)}
-            </Hand>
+        (true, None) => match date_key(state, build.get()) {
+            Some(key) => view! { <LastMarkHere/><Hand name=words::keys().to_owned()>{key}</Hand> },
+            None => view! {
+                <LastMarkHere/>
+                <Hand name=words::keys().to_owned() kind=HandKind::Tall>{over(state)}{rows(state, IN_HAND)}</Hand>
+            },
         },
     };
     keys.draw()
