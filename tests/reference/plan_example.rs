@@ -174,6 +174,54 @@ fn the_chance_of_the_trays_is_the_one_that_was_simulated_beside_it() {
     assert!((cut - there).abs() <= bound, "{cut:.4}, there {there:.4}, within {bound:.4}");
 }
 
+type Between = (u32, [&'static str; 2]);
+
+/// Between which finishes of theirs a date of ours must lie, of so many in a hundred: of their runs a share of
+/// p ± [`within`] is over before our date, so these stand at those two places of theirs, sorted. Finishes jump from
+/// window to window: two that lie days apart may be neighbours.
+const BETWEEN: [(f64, [Between; 6]); 2] = [
+    // Independent steps. 4,000 runs, whose own dates are 12-05 11:58, 12-10 19:23 and 12-12 11:17; then 100,000.
+    (
+        0.0,
+        [
+            (50, ["12-05 11:49:15", "12-05 12:08:54"]),
+            (80, ["12-10 19:08:15", "12-10 19:41:02"]),
+            (95, ["12-12 10:45:17", "12-12 11:52:16"]),
+            (50, ["12-05 11:51:39", "12-05 11:59:42"]),
+            (80, ["12-10 19:09:46", "12-10 19:23:48"]),
+            (95, ["12-12 10:55:14", "12-12 11:25:10"]),
+        ],
+    ),
+    // One factor for all steps of a finish. 4,000 runs, whose own are 12-05 12:00, 12-12 09:08 and 12-17 20:47; then 100,000.
+    (
+        0.25,
+        [
+            (50, ["12-05 11:47:05", "12-05 12:13:00"]),
+            (80, ["12-10 20:34:38", "12-12 09:45:52"]),
+            (95, ["12-17 19:58:26", "12-19 09:29:18"]),
+            (50, ["12-05 11:52:57", "12-05 12:04:26"]),
+            (80, ["12-12 09:07:25", "12-12 09:44:51"]),
+            (95, ["12-17 20:19:53", "12-19 09:04:05"]),
+        ],
+    ),
+];
+
+// Source: library — a program written apart from this one, over invented data: 4,000 runs, and 100,000 of another seed.
+#[test]
+fn the_dates_of_the_trays_lie_between_those_that_were_simulated_beside_them() {
+    let sample = Sample::read();
+    let plan = Plan::of(&sample.asking());
+    for (sigma, dates) in BETWEEN {
+        let chance = chance(&plan, sigma);
+        for (in_hundred, between) in dates {
+            let date = chance.over_by(sample.builds[0], in_hundred).expect("a date");
+            let [from, to] = between.map(|it| at(&format!("2026-{}-05:00", it.replace(' ', "T"))));
+            let said = sample.clock(date);
+            assert!(from <= date && date <= to, "{sigma}, {in_hundred} in 100: {said}, between {between:?}");
+        }
+    }
+}
+
 // Source: library — the same program: what dropping a coat, another person, a shorter film and an evening more come to.
 #[test]
 fn what_would_make_it_surer_is_what_was_simulated_beside_it() {

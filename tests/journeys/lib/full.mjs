@@ -145,7 +145,7 @@ function sheets(text) {
     "year", "side-by-side", "tools", `tool.${of("tool")}`, `tool-life.${of("tool")}`, "months", `money.${build}`, `against.${build}`, `steps.${build}`, `what-if.${build}`, `price.${build}`, `add.step.${build}`, `add.shot.${build}`, `filming.${build}`, `time-line.${build}`, `take.${of("take")}`, `entry.${of("shot")}`, `entry.${of("take")}`, `parts.${build}`, `cuts.${build}`, `add.part.${build}`, `mix.${of("item")}`, `movement.${of("part")}`, `movement.${of("lot")}`, `entry.${of("part")}`,
     "add.tool", `add.blade.${of("tool")}`, `add.tool_hours.${of("tool")}`, "add.monthly_cost", `add.income.${build}`, `add.made.${build}`,
     `add.hand_over.${build}`, `add.film.${build}`, `entry.${of("tool")}`, `entry.${of("income")}`,
-    `publishing.${build}`, `goes-out.${build}`, `pack.${build}`, "publish-leads", `add.due.${build}`, `add.chapter.${build}`, "add.outsider", `entry.${of("due")}`, `entry.${of("chapter")}`, `entry.${of("outsider")}`,
+    `publishing.${build}`, `goes-out.${build}`, `pack.${build}`, "publish-leads", `add.due.${build}`, `add.chapter.${build}`, `add.chapter.${of("shot")}`, "add.outsider", `entry.${of("due")}`, `entry.${of("chapter")}`, `entry.${of("outsider")}`,
     "files", `files.${build}`, `cards.${build}`, `print.${build}`,
   ];
 }

@@ -3,7 +3,11 @@
 //! A chapter ends where the next begins; the last ends with the film. Source: WebVTT, W3C: cues in the order of their
 //! start; no arrow and no empty line in their words, `&` and `<` escaped; one may lie within another, none overlaps
 //! another in part. Times of ours are whole seconds; cues that others made may have thousandths.
-//! Not here: how a time is typed (`measure::film_time`).
+//! Not here: how a time is typed (`measure::film_time`); which shots can be chapters (`from_takes`).
+
+mod from_takes;
+
+pub use from_takes::{Misfit, Taken, fits, from_takes, next_after};
 
 use crate::{
     journal::{Id, Shop},

@@ -32,6 +32,7 @@ pub fn below(kind: Kind) -> &'static str {
     match kind {
         Kind::Tool => "power, where it runs",
         Kind::Income => "what arrived, who earned it, side",
+        Kind::Chapter => "how a time is typed",
         _ => "more fields",
     }
 }

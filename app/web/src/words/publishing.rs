@@ -1,7 +1,7 @@
 //! Back from the publish date: the chain, what is owed, chapters, those outside.
 
 use benchslate_core::{
-    exchange::chapters::Fault,
+    exchange::chapters::{Fault, Misfit},
     journal::kinds::{DaysOf, DueWhat, OutsiderKind},
     measure::film_time,
     planning::publishing::leads::{Lead, LeadOf},
@@ -221,6 +221,11 @@ pub fn chapters() -> &'static str {
     "Chapters"
 }
 
+/// Over shots that can be chapters.
+pub fn from_the_takes() -> &'static str {
+    "From the takes"
+}
+
 /// There are none.
 pub fn no_chapters() -> &'static str {
     "No chapters yet. They are typed once the edit is locked: what it is called, where it begins."
@@ -310,9 +315,22 @@ pub fn how_many_days() -> &'static str {
     "How many days after it? Type a whole number, as 30."
 }
 
-/// By a field: another chapter is there.
-pub fn begins_there(title: &str) -> String {
-    format!("{title} begins there. Two can\u{2019}t begin at one time.")
+/// By a field: why a chapter can't begin there.
+pub fn misfit(misfit: &Misfit) -> String {
+    let turned = "Tap again if the film shows them the other way round.";
+    match misfit {
+        Misfit::SameTime { title } => format!("{title} begins there. Two can\u{2019}t begin at one time."),
+        Misfit::BeyondEnd { length } => format!(
+            "The film is {} long, and a chapter begins before its end. If it is longer by now, its length comes first.",
+            film_time::shown(*length)
+        ),
+        Misfit::BeforeEarlier { title, at } => {
+            format!("{title}, taken earlier, begins at {}. {turned}", film_time::shown(*at))
+        }
+        Misfit::AfterLater { title, at } => {
+            format!("{title}, taken later, begins at {}. {turned}", film_time::shown(*at))
+        }
+    }
 }
 
 /// Over the days of a working week.

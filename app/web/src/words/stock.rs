@@ -430,6 +430,11 @@ pub fn point() -> &'static str {
     "point"
 }
 
+/// Read aloud for the sign between minutes and seconds.
+pub fn colon() -> &'static str {
+    "colon"
+}
+
 /// On the pad, read aloud. A second tap takes one more digit above the line.
 pub fn over() -> &'static str {
     "over, again: one more digit above the line"

@@ -7,6 +7,7 @@ use crate::{
     screens::{
         first_amount,
         form_keys::form_keys,
+        publishing::chapter,
         shop,
         stock::{form::Form, thing::Thing},
         trouble::Troubles,
@@ -36,6 +37,10 @@ pub fn AddSheet(kind: Kind, of: Option<Id>) -> impl IntoView {
     let ready = Memo::new(move |_| desk.phase.get() == Phase::Ready);
     let fields = move || ready.get().then(|| untrack(|| fields(desk, form, asked)));
     let (cell, of_build) = stands(desk, kind, of);
+    let hand = match kind {
+        Kind::Chapter => chapter::hand(desk, go, form, of, keep),
+        _ => view! { <Hand name=words::keys().to_owned()>{form_keys(go, words::keep(), keep)}</Hand> },
+    };
     view! {
         <Sheet>
             <Head title=words::title(kind).to_owned() note=about tight=true/>
@@ -46,7 +51,7 @@ pub fn AddSheet(kind: Kind, of: Option<Id>) -> impl IntoView {
                 </Read>
             </Above>
             <Below>
-                <Hand name=words::keys().to_owned()>{form_keys(go, words::keep(), keep)}</Hand>
+                {hand}
                 <Places cell of_build/>
             </Below>
         </Sheet>
@@ -76,8 +81,10 @@ fn stands(desk: Desk, kind: Kind, of: Option<Id>) -> (usize, Signal<Option<OwnSh
         Kind::Tool | Kind::Blade | Kind::ToolHours | Kind::MonthlyCost | Kind::Resource | Kind::FreeDay
     );
     let build = Signal::derive(move || {
-        let build = of.filter(|_| !shops)?;
-        desk.read(|view| view.shop.builds.contains_key(&build)).then_some((build, None))
+        let of = of.filter(|_| !shops)?;
+        let build = desk
+            .read(|view| Some(chapter::build_of(view, of)).filter(|it| view.shop.builds.contains_key(it)));
+        Some((build?, None))
     });
     let cell = match kind {
         Kind::Shelf | Kind::BuyLine => 2,
@@ -89,6 +96,7 @@ fn stands(desk: Desk, kind: Kind, of: Option<Id>) -> (usize, Signal<Option<OwnSh
 
 /// The thing it is about, by name.
 fn about(view: &View, of: Id) -> Option<String> {
+    let of = chapter::build_of(view, of);
     if view.shop.builds.contains_key(&of) {
         return Some(facts::bearer(view, Bearer::Build(of)));
     }
@@ -105,11 +113,13 @@ fn fields(desk: Desk, form: Form, asked: Asked) -> AnyView {
     let blank = desk.now_read(|view| asked.blank(view, desk.at_tap()));
     let Some(blank) = blank else { return ().draw() };
     let filled = desk.now_read(|view| correct::fill(view, &blank)).unwrap_or_default();
+    let chapter = asked.kind == Kind::Chapter;
     // What is nought because nothing was typed is no nought to be offered.
-    form.offer(filled.into_iter().filter(|(_, text)| text != "0").collect());
+    let nought = |(field, text): &(String, String)| text == "0" || (chapter && field == "at");
+    form.offer(filled.into_iter().filter(|it| !nought(it)).collect());
     let note = desk.now_read(|view| note(view, &blank, desk.at_tap()));
     view! {
-        {correct::draw(desk, form, &blank)}
+        {if chapter { chapter::fields(desk, form, asked.of) } else { correct::draw(desk, form, &blank) }}
         {note.map(|note| view! { <p class="note">{note}</p> })}
     }
 }
@@ -137,15 +147,20 @@ fn keep(desk: Desk, go: Go, form: Form, asked: Asked) {
         move |done| {
             if done.is_ok() {
                 form.done(desk);
-                leave(go, asked.kind, entry);
+                leave(desk, go, asked, entry);
             }
         },
     );
 }
 
-/// A new tool shows what it comes to; anything else was written for the sheet that one came from.
-fn leave(go: Go, kind: Kind, entry: Id) {
-    if kind == Kind::Tool { go.instead(&Place::Tool(entry)) } else { go.back() }
+/// A new tool shows what it comes to, a chapter leads to the next; anything else was written for the sheet that one came
+/// from.
+fn leave(desk: Desk, go: Go, asked: Asked, entry: Id) {
+    match asked.kind {
+        Kind::Tool => go.instead(&Place::Tool(entry)),
+        Kind::Chapter => chapter::leave(desk, go, asked.of),
+        _ => go.back(),
+    }
 }
 
 /// A new blade takes off the one that is on.

@@ -1,5 +1,6 @@
 //! The way back from a publish date in plain words.
 
+use super::chapter::found_by;
 use crate::{
     screens::journal::publishing_facts::{due, outsider},
     shell::desk::View,
@@ -30,6 +31,8 @@ pub struct Look {
     pub edit: EditSaid,
     pub owed: Vec<OwedRow>,
     pub chapters: Vec<(Id, String)>,
+    /// Shots that can be chapters, each with what it is found by.
+    pub taken: Vec<(Id, String, String)>,
     /// Why they can't be given out; none where there are none.
     pub fault: Option<String>,
     pub outside: Vec<(Id, String, &'static str)>,
@@ -92,6 +95,7 @@ pub fn look(view: &View, build: Id, now: Instant) -> Option<Look> {
         edit: edit_said(view, edit(view.shop, build, now)),
         owed: owed(view, &all.owed),
         chapters: chapters_of(view.shop, build),
+        taken: taken(view, build),
         fault: fault.filter(|fault| *fault != Fault::None).map(words::fault),
         outside: outside(view),
     })
@@ -176,6 +180,11 @@ fn owed(view: &View, all: &[Owed]) -> Vec<OwedRow> {
 fn chapters_of(shop: &Shop, build: Id) -> Vec<(Id, String)> {
     let all = shop.chapters_of(build).into_iter();
     all.map(|it| (it.order.entry, [&film_time::shown(it.body.at), " ", &it.body.title].concat())).collect()
+}
+
+fn taken(view: &View, build: Id) -> Vec<(Id, String, String)> {
+    let all = chapters::from_takes(view.shop, build).into_iter();
+    all.map(|it| (it.shot, it.title.clone(), found_by(view, &it))).collect()
 }
 
 fn outside(view: &View) -> Vec<(Id, String, &'static str)> {

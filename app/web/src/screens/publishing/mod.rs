@@ -1,6 +1,7 @@
 //! Publishing a build's film: back from its date, what is owed, chapters, and the pack that goes under it.
 
 pub mod calendar;
+pub mod chapter;
 mod day;
 mod leads;
 mod look;

@@ -183,7 +183,13 @@ fn chapters(look: &Look) -> AnyView {
     let none = look.chapters.is_empty().then(|| view! { <p class="note">{words::no_chapters()}</p> });
     let fault = look.fault.clone().map(|text| view! { <p class="told-red">{text}</p> });
     let rows: Vec<AnyView> = look.chapters.iter().map(row).collect();
-    view! { <Group title=words::chapters().to_owned()/>{fault}{none}{rows} }
+    let taken = |(shot, what, by): &(Id, String, String)| {
+        let leads = Leads::To(Place::Add(Kind::Chapter, Some(*shot)).href());
+        view! { <RowLink label=what.clone() end=by.clone() leads/> }
+    };
+    let more = (!look.taken.is_empty()).then(|| view! { <Group title=words::from_the_takes().to_owned()/> });
+    let taken: Vec<AnyView> = look.taken.iter().map(taken).collect();
+    view! { <Group title=words::chapters().to_owned()/>{fault}{none}{rows}{more}{taken} }
 }
 
 fn outside(look: &Look) -> AnyView {

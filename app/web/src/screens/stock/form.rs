@@ -148,6 +148,11 @@ impl Form {
         self.wrong.with_untracked(|wrong| !wrong.is_empty())
     }
 
+    /// Whether anything was typed; followed.
+    pub fn is_typed(self) -> bool {
+        self.typed.with(|typed| !typed.is_empty())
+    }
+
     /// Reads a field that may stay empty; what can't be read is said by the field.
     pub fn read<T>(self, field: &str, read: impl FnOnce(&str) -> Result<T, Refusal>) -> Option<T> {
         let text = self.now(field);

@@ -3,7 +3,7 @@
 use super::form::Form;
 use crate::dom::prelude::*;
 use crate::{
-    parts::pad::{Pad, PadTap, PadWords, figure_keys},
+    parts::pad::{Pad, PadKey, PadTap, PadWords, figure_keys},
     shell::Desk,
     words::stock as words,
 };
@@ -11,7 +11,16 @@ use wasm_bindgen::JsCast;
 
 /// `1 2 3 4 5 rub out` over `6 7 8 9 0 .`
 pub fn figures(desk: Desk, form: Form, current: RwSignal<&'static str>) -> AnyView {
-    let keys = figure_keys(&pad_words(), decimal(desk));
+    written(form, current, figure_keys(&pad_words(), decimal(desk)))
+}
+
+/// The same for a place in a film: a colon takes the place of the decimal mark. It writes into one field.
+pub fn film_time(form: Form, field: &'static str) -> AnyView {
+    let says = PadWords { point: words::colon().to_owned(), ..pad_words() };
+    written(form, RwSignal::new(field), figure_keys(&says, ':'))
+}
+
+fn written(form: Form, current: RwSignal<&'static str>, keys: Vec<PadKey>) -> AnyView {
     let tap = move |tap: PadTap| {
         let field = current.get_untracked();
         if let Some(text) = tapped(form.now(field), &tap) {

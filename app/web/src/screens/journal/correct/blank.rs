@@ -1,7 +1,10 @@
 //! A new entry before anything is typed: what it is about, and what is likely.
 
 use super::shot;
-use crate::{screens::stock::thing::Thing, shell::desk::View};
+use crate::{
+    screens::{publishing::chapter, stock::thing::Thing},
+    shell::desk::View,
+};
 use benchslate_core::{
     journal::{
         Body, Id, Kind, On,
@@ -126,7 +129,12 @@ fn new_buy_line(on: On, for_build: Option<Id>) -> BuyLine {
 /// A chapter, somebody outside, something owed.
 fn of_publishing(view: &View, kind: Kind, on: On, build: Id) -> Body {
     match kind {
-        Kind::Chapter => Chapter { on, build, title: String::new(), at: 0 }.into(),
+        Kind::Chapter => {
+            // Of a shot that was taken: its words.
+            let shot = view.shop.shots.get(&build).map(|it| it.body.what.clone());
+            Chapter { on, build: chapter::build_of(view, build), title: shot.unwrap_or_default(), at: 0 }
+                .into()
+        }
         Kind::Outsider => {
             let (name, kind) = (String::new(), OutsiderKind::Sponsor);
             Outsider { on, name, kind, week: monday_to_friday(), off: Vec::new() }.into()

@@ -15,11 +15,12 @@ use crate::{
     },
 };
 use benchslate_core::{
+    exchange::chapters::{self, Misfit},
     journal::{
         Id,
         kinds::{Chapter, DaysOf, Due, DueLead, DueWhat, Outsider},
     },
-    measure::{film_time, number},
+    measure::{film_time, limits, number},
     planning::publishing::in_a_circle,
 };
 
@@ -49,23 +50,35 @@ pub const DUE: [Spec; 9] = [
 
 const MOST_NAME: usize = 80;
 const MOST_WORDS: usize = 200;
+/// Where a form keeps the place that was said to be out of order.
+const MEANT: &str = "meant";
 /// Where a form keeps the days of a working week: their numbers, one after the other.
 const WEEK: &str = "week";
 
 pub fn fill_chapter(it: &Chapter) -> Vec<(&'static str, String)> {
-    let at = if it.title.is_empty() { String::new() } else { film_time::shown(it.at) };
-    vec![("name", it.title.clone()), ("at", at)]
+    vec![("name", it.title.clone()), ("at", film_time::shown(it.at))]
 }
 
 pub fn chapter(typed: &Typed, before: &Chapter, entry: Id) -> Chapter {
     let at = super::fields::must(typed.form, "at", film_time::typed).unwrap_or_default();
-    let mut others = typed.view.shop.chapters_of(before.build).into_iter();
+    // The words of a shot fit.
+    let after = Chapter { title: typed.name("name", limits::MOST_SHOT), at, ..before.clone() };
     if !typed.form.is_wrong()
-        && let Some(other) = others.find(|it| it.body.at == at && it.order.entry != entry)
+        && let Err(misfit) = chapters::fits(typed.view.shop, &after, entry, typed.id("of"))
+        && !is_meant(typed, &misfit)
     {
-        typed.form.wrong("at", said::begins_there(&other.body.title));
+        typed.form.wrong("at", said::misfit(&misfit));
     }
-    Chapter { title: typed.name("name", MOST_NAME), at, ..before.clone() }
+    after
+}
+
+/// A film may show things in another order than they were taken: who says so twice means it.
+fn is_meant(typed: &Typed, misfit: &Misfit) -> bool {
+    let ordered = matches!(misfit, Misfit::BeforeEarlier { .. } | Misfit::AfterLater { .. });
+    let at = typed.form.now("at");
+    let meant = ordered && typed.form.now(MEANT) == at;
+    typed.form.set(MEANT, if ordered { at } else { String::new() });
+    meant
 }
 
 pub fn fill_outsider(it: &Outsider) -> Vec<(String, String)> {
