@@ -350,7 +350,7 @@ fn usual(shop: &Shop, draw: UsualDraw) -> Option<Usual> {
 fn last(shop: &Shop, stretches: &[usize], now: Instant) -> Option<Last> {
     let of: Vec<&Stretch> = stretches.iter().filter_map(|at| shop.stretches.get(*at)).collect();
     let latest = of.last()?;
-    let rows = worked::worked(shop, now);
+    let rows = worked::worked_at(shop, now, stretches);
     let mut who: Vec<(Named, i64)> = Vec::new();
     for stretch in &of {
         let seconds = rows.iter().find(|row| row.entry == stretch.entry()).map_or(0, |row| row.seconds.0);

@@ -56,21 +56,56 @@ pub fn worked(shop: &Shop, as_of: Instant) -> Vec<Worked> {
     owned(shop, as_of).0
 }
 
+/// The rows of some stretches alone: only what lies at the same time is looked at beside them.
+pub fn worked_at(shop: &Shop, as_of: Instant, places: &[usize]) -> Vec<Worked> {
+    let some = || places.iter().filter_map(|at| shop.stretches.get(*at));
+    let until = |span: Interval| span.to.unwrap_or(as_of);
+    let spans = || some().filter_map(|it| span_of(it));
+    let (first, last) = (spans().map(|it| it.from).min(), spans().map(until).max());
+    let beside = |span: Interval| Some(span.from) < last && Some(until(span)) > first;
+    let mut chosen = shop
+        .stretches
+        .iter()
+        .enumerate()
+        .filter(|(at, it)| places.contains(at) || span_of(it).is_some_and(beside));
+    let mut rows = among(shop, as_of, &mut chosen).0;
+    rows.retain(|row| places.contains(&row.stretch));
+    rows
+}
+
 /// The rows of [`worked`], and the intervals that they are made of, person by person, in time.
 pub fn owned(shop: &Shop, as_of: Instant) -> (Vec<Worked>, Vec<Owned>) {
+    among(shop, as_of, &mut shop.stretches.iter().enumerate())
+}
+
+fn span_of(it: &Stretch) -> Option<Interval> {
+    match it.time {
+        Time::Span(span) => Some(span),
+        Time::Amount(_) => None,
+    }
+}
+
+fn among(
+    shop: &Shop,
+    as_of: Instant,
+    chosen: &mut dyn Iterator<Item = (usize, &Stretch)>,
+) -> (Vec<Worked>, Vec<Owned>) {
     let last_day = shop.zone.day(as_of);
-    let mut rows: Vec<Worked> =
-        shop.stretches.iter().enumerate().map(|(at, stretch)| row(at, stretch, last_day)).collect();
+    let mut rows: Vec<Worked> = Vec::new();
     let mut people: Map<Id, Vec<Piece>> = Map::new();
-    for (at, stretch) in shop.stretches.iter().enumerate() {
-        let Time::Span(span) = stretch.time else { continue };
-        let key = Key { from: span.from, entry: stretch.entry(), stretch: at };
+    for (place, stretch) in chosen {
+        let at = rows.len();
+        rows.push(row(place, stretch, last_day));
+        let Some(span) = span_of(stretch) else { continue };
+        let key = Key { from: span.from, entry: stretch.entry(), row: at };
         let pieces = people.entry(stretch.person).or_default();
-        pieces.extend(net(span, &stretch.pauses, as_of).into_iter().map(|(from, to)| Piece {
-            from,
-            to,
-            key,
-        }));
+        let piece = |(from, to)| Piece { from, to, key };
+        if stretch.pauses.is_empty() {
+            let whole = (span.from, span.to.unwrap_or(as_of).min(as_of));
+            pieces.extend([whole].into_iter().filter(|(from, to)| from < to).map(piece));
+        } else {
+            pieces.extend(net(span, &stretch.pauses, as_of).into_iter().map(piece));
+        }
     }
     let mut owned = Vec::with_capacity(rows.len());
     for pieces in people.into_values() {
@@ -84,7 +119,8 @@ pub fn owned(shop: &Shop, as_of: Instant) -> (Vec<Worked>, Vec<Owned>) {
 struct Key {
     from: Instant,
     entry: Id,
-    stretch: usize,
+    /// Place of its row.
+    row: usize,
 }
 
 /// A part of a stretch without a pause in it.
@@ -143,6 +179,14 @@ pub(crate) fn length(span: Interval, pauses: &[Interval], as_of: Instant) -> Sec
 
 /// Walks one person's pieces in time and gives each moment to the greatest claim.
 fn give(pieces: &[Piece], rows: &mut [Worked], owned: &mut Vec<Owned>) {
+    let apart = |two: &[Piece]| matches!(two, [one, next] if one.to <= next.from);
+    if pieces.windows(2).all(apart) {
+        // Nothing lies over anything else, as nearly always.
+        for piece in pieces {
+            take(rows, owned, piece.key.row, (piece.from, piece.to));
+        }
+        return;
+    }
     let mut turns: Vec<(Instant, bool, Key)> = Vec::with_capacity(pieces.len().saturating_mul(2));
     for piece in pieces {
         turns.push((piece.from, true, piece.key));
@@ -153,9 +197,12 @@ fn give(pieces: &[Piece], rows: &mut [Worked], owned: &mut Vec<Owned>) {
     let mut since = Instant(i64::MIN);
     for (at, begins, key) in turns {
         if let Some(owner) = open.last().filter(|_| at > since) {
-            let below = open.iter().rev().skip(1).map(|key| key.stretch);
-            credit(rows, owner.stretch, at.since(since), below);
-            owned.push(Owned { stretch: owner.stretch, from: since, to: at });
+            for below in open.iter().rev().skip(1) {
+                if let Some(row) = rows.get_mut(below.row) {
+                    row.cut = true;
+                }
+            }
+            take(rows, owned, owner.row, (since, at));
         }
         since = at;
         if begins {
@@ -166,14 +213,11 @@ fn give(pieces: &[Piece], rows: &mut [Worked], owned: &mut Vec<Owned>) {
     }
 }
 
-fn credit(rows: &mut [Worked], owner: usize, length: Seconds, below: impl Iterator<Item = usize>) {
-    if let Some(row) = rows.get_mut(owner) {
-        row.seconds = row.seconds.plus(length);
-    }
-    for at in below {
-        if let Some(row) = rows.get_mut(at) {
-            row.cut = true;
-        }
+/// A moment of a row's own.
+fn take(rows: &mut [Worked], owned: &mut Vec<Owned>, at: usize, (from, to): (Instant, Instant)) {
+    if let Some(row) = rows.get_mut(at) {
+        row.seconds = row.seconds.plus(to.since(from));
+        owned.push(Owned { stretch: row.stretch, from, to });
     }
 }
 
@@ -242,5 +286,24 @@ mod tests {
         let got: Vec<i64> =
             worked(&bench.shop(), clock("10:00")).iter().map(|row| row.seconds.0 / 60).collect();
         assert_eq!(got, [115, 60]);
+    }
+
+    proptest::proptest! {
+        #[test]
+        fn a_few_are_worth_alone_what_they_are_worth_among_all(
+            drawn in proptest::collection::vec((0..2_usize, 6..20_u32, 0..3_u32, 0..60_u32), 1..12),
+            wanted in proptest::collection::vec(0..12_usize, 1..4),
+        ) {
+            let mut bench = Bench::new();
+            for (who, hour, long, minute) in drawn {
+                let (from, to) = (format!("{hour:02}:{minute:02}"), format!("{:02}:{:02}", hour + long, 59));
+                let pause = format!("{hour:02}:59");
+                bench.log([ANA, BO][who], &from, &to, &[(&*from, &*pause)][..usize::from(minute % 3 == 0)]);
+            }
+            let shop = bench.shop();
+            let all = worked(&shop, clock("23:59"));
+            let want: Vec<Worked> = all.into_iter().filter(|row| wanted.contains(&row.stretch)).collect();
+            proptest::prop_assert_eq!(worked_at(&shop, clock("23:59"), &wanted), want);
+        }
     }
 }
