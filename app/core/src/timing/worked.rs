@@ -60,7 +60,7 @@ pub fn worked(shop: &Shop, as_of: Instant) -> Vec<Worked> {
 pub fn worked_at(shop: &Shop, as_of: Instant, places: &[usize]) -> Vec<Worked> {
     let some = || places.iter().filter_map(|at| shop.stretches.get(*at));
     let until = |span: Interval| span.to.unwrap_or(as_of);
-    let spans = || some().filter_map(|it| span_of(it));
+    let spans = || some().filter_map(span_of);
     let (first, last) = (spans().map(|it| it.from).min(), spans().map(until).max());
     let beside = |span: Interval| Some(span.from) < last && Some(until(span)) > first;
     let mut chosen = shop
