@@ -10,7 +10,9 @@ use std::cell::Cell;
 use js_sys::{Function, Promise};
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{Event, IdbCursorDirection, IdbKeyRange, IdbObjectStore, IdbRequest, IdbTransaction};
+use web_sys::{
+    Event, IdbCursorDirection, IdbKeyRange, IdbObjectStore, IdbRequest, IdbTransaction, IdbTransactionMode,
+};
 
 use super::failure::{self, Failure};
 use super::value;
@@ -24,7 +26,7 @@ extern "C" {
     fn commit(this: &Sealing) -> Result<(), JsValue>;
 }
 
-/// A transaction that has begun. Aborted when let go of before [`Self::ended`].
+/// A transaction that has begun. One that writes is aborted when let go of before [`Self::ended`].
 pub(super) struct Act {
     tx: IdbTransaction,
     end: Promise,
@@ -38,7 +40,9 @@ impl Act {
             tx.set_oncomplete(Some(resolve));
             tx.set_onabort(Some(resolve));
         });
-        Self { tx, end, let_run: Cell::new(false) }
+        // Of a read nothing can be left by half: it ends by itself, and to abort it takes the engine a millisecond.
+        let reads = tx.mode().is_ok_and(|mode| mode == IdbTransactionMode::Readonly);
+        Self { tx, end, let_run: Cell::new(reads) }
     }
 
     /// Nothing more will be asked: the engine need not wait to see, and goes on with it though the
@@ -131,7 +135,7 @@ impl Act {
 impl Drop for Act {
     fn drop(&mut self) {
         if !self.let_run.get() {
-            // One that has ended by itself (a read) refuses, and that is well.
+            // One that has ended by itself refuses, and that is well.
             let _ = self.tx.abort();
         }
     }
