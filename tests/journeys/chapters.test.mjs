@@ -122,6 +122,9 @@ journey("what a tired person types for a chapter from the takes is said by its f
   await thumb.tap(/^Old nails, close/);
   await proposed(thumb, "Old nails, close");
   await tapTime(thumb, "1:00");
+  // The phone threw the page away: it is there again.
+  await page.reload();
+  await until("what was typed", async () => (await thumb.field("Begins at").inputValue()) === "1:00");
   await thumb.tap("Leave");
   // What was typed for one is not there for another.
   await thumb.tap(/^First wipe/);

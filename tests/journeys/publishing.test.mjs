@@ -122,7 +122,7 @@ journey("the list before publishing is the maker's own, and the usual one comes 
   await thumb.tap("Keep");
   await thumb.refused("Captions", "It can't be less than 0", "-1");
   await thumb.type("Captions", "2");
-  await thumb.choose("Captions counts", "days");
+  await thumb.part("Captions: days").getByLabel("Counted in").selectOption("days");
   await thumb.tap("Keep");
   await thumb.kept("own list");
   assert.deepEqual(await chain(thumb), ["Thu 17 Dec", "Wed 16 Dec", "Tue 15 Dec", "Sun 13 Dec", "Sun 13 Dec"]);

@@ -13,13 +13,18 @@ const NONSENSE = {
   either: AMOUNT.slice(1),
   quantity: ["-3", "7/0", "23 3/", "12 furlongs", "1,234", NOVEL],
   percent: ["-5", "1e3", "half", NOVEL],
+  // Of the time at a stage: more than none, all of it at most.
+  share: ["-5", "1e3", "half", NOVEL, "0", "120", "30 min"],
   hours: ["soon", "2:75", "-2", "1e30", "2000000"],
   number: ["-2", "1e30", "many", "1,500"],
   day: ["soonish", "2026-02-30", "1026-11-20", "31/31/2026"],
   count: ["2.5", "-1", "two", "1e3"],
 };
 
-/** Addresses begin with these; then the key, what is typed before so that only one thing is wrong, and the fields. */
+/**
+ * Addresses begin with these; then the key, what is typed before so that only one thing is wrong, the fields, and which key
+ * brings a field that isn't there from the beginning.
+ */
 const STOCK = [
   ["new-lot", "Keep the lot", { "what, or from where": "barn oak", "rough quantity": "10" }, {
     "rough quantity": "quantity", "came on": "day",
@@ -46,8 +51,8 @@ const SALVAGE = [
 const TOOLS = [
   ["add.tool", "Keep", { Name: "Saw" }, {
     Price: "amount", "Sells for at the end": "amount", "Lasts, hours": "hours", "Upkeep, an hour": "amount", "Power, kW": "number",
-    Load: "percent", "Hours before": "hours", Day: "day",
-  }],
+    Load: "percent", "Hours before": "hours", Day: "day", "Share of sand": "share", "Share of mill": "share",
+  }, { "Share of sand": "sand", "Share of mill": "mill" }],
   ["add.blade.", "Keep", { What: "rip", Price: "60", "Lasts, hours": "40" }, { Price: "amount", "Lasts, hours": "hours", Fitted: "day" }],
   ["add.tool_hours.", "Keep", { Ran: "2 h" }, { Ran: "hours", Day: "day" }],
   ["tool-life.", "Keep", { "Hours left": "400" }, { "Hours left": "hours", From: "day" }],
@@ -76,11 +81,12 @@ for (const [subject, forms] of Object.entries({ stock: STOCK, salvage: SALVAGE, 
     const all = await fullShop(walk);
     const build = all.find((at) => at.startsWith("money.")).split(".")[1];
     const [wrong, before] = [[], await lines(page)];
-    for (const [place, key, filled, fields] of forms) {
+    for (const [place, key, filled, fields, brought = {}] of forms) {
       const at = place.endsWith(".") ? (all.find((it) => it.startsWith(place)) ?? `${place}${build}`) : place;
       await go(at);
       for (const [label, text] of Object.entries(filled)) await thumb.type(label, text);
       for (const [label, kind] of Object.entries(fields)) {
+        if (label in brought) await thumb.tap(brought[label]);
         const was = await thumb.field(label).inputValue();
         // The browser's own field of a day takes nothing but a day.
         const calendar = kind === "day" && (await thumb.field(label).getAttribute("type")) === "date";

@@ -61,8 +61,18 @@ pub fn below() -> &'static str {
 }
 
 /// The choice beside the number, of a row.
-pub fn which_days(what: &str) -> String {
-    format!("{what} counts")
+pub fn which_days() -> &'static str {
+    "Counted in"
+}
+
+/// A row, read aloud.
+pub fn row(what: &str) -> String {
+    format!("{what}: days")
+}
+
+/// The number of a row of the maker's own.
+pub fn how_many() -> &'static str {
+    "How many"
 }
 
 /// The field of a row of the maker's own.

@@ -3,7 +3,7 @@
 use crate::dom::prelude::*;
 use crate::{
     parts::{
-        field::{Cells, Field, Typing},
+        field::{Field, Typing},
         key::{Key, KeyKind},
         pick::{Choosable, Pick},
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
@@ -134,12 +134,15 @@ fn row(form: Form, at: usize, lead: &Lead, choices: Vec<Choosable>) -> AnyView {
             />
         }
     });
+    // The row is named once: by its own words, or over its days.
+    let name = words::row(&label);
+    let days_label = if own { words::how_many().to_owned() } else { label };
     view! {
-        <Cells>
+        <div class="cells" role="group" aria-label=name>
             {words_cell}
             <Field
                 id=days.clone()
-                label=label.clone()
+                label=days_label
                 typing=Typing::Decimal
                 value=form.signal_of(days.clone())
                 error=form.error_of(days.clone())
@@ -147,12 +150,12 @@ fn row(form: Form, at: usize, lead: &Lead, choices: Vec<Choosable>) -> AnyView {
             />
             <Pick
                 id=of.clone()
-                label=words::which_days(&label)
+                label=words::which_days().to_owned()
                 choices=Signal::stored(choices)
                 value=form.signal_of(of.clone())
                 on_choose=typed(of)
             />
-        </Cells>
+        </div>
     }
 }
 
