@@ -68,7 +68,7 @@ pub use planned::Material;
 pub use rates::UsualMonth;
 pub use rule::{CostKind, Rule, Working};
 pub use salvage::{BuildSaving, LotBook};
-pub use shelf::{LowUnder, ShelfLine, UnitCost};
+pub use shelf::{Leaves, LowUnder, ShelfLine, UnitCost};
 pub use sides::{Key, KeyBy, OneSide};
 pub use statement::{Part, PartOf, Sign, Statement, Value};
 pub use stock::{Formula, Why, WrittenOff, YieldFrom};
