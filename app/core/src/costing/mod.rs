@@ -67,7 +67,7 @@ pub use path::{Path, Step};
 pub use planned::Material;
 pub use rates::UsualMonth;
 pub use rule::{CostKind, Rule, Working};
-pub use salvage::{BuildSaving, LotBook};
+pub use salvage::{BuildSaving, LotBook, OfLot};
 pub use shelf::{Leaves, LowUnder, ShelfLine, UnitCost};
 pub use sides::{Key, KeyBy, OneSide};
 pub use statement::{Part, PartOf, Sign, Statement, Value};
