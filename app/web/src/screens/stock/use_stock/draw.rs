@@ -382,7 +382,7 @@ fn side_tapped(said: Said, slot: Slot, tap: &PadTap, units: [Unit; 3]) {
 fn write(said: Said, slot: Slot, text: String, tap: &PadTap) {
     // A unit goes as it came: whole.
     let whole_unit = text.strip_suffix(" ft ").map(str::to_owned).filter(|_| *tap == PadTap::RubOut);
-    if let Some(text) = whole_unit.or_else(|| pad::tapped(text, tap)) {
+    if let Some(text) = whole_unit.or_else(|| pad::length_tapped(text, tap)) {
         said.set(slot, text);
     }
 }
