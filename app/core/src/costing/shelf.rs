@@ -55,6 +55,20 @@ impl LowUnder {
     }
 }
 
+/// What a draw leaves.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Leaves {
+    /// So much on the shelf, and so much that is expected of what is unsorted.
+    Left {
+        /// On the shelf.
+        there: Quantity,
+        /// Still to come.
+        to_come: Quantity,
+    },
+    /// It is more than is left: recorded and flagged.
+    Short,
+}
+
 /// A lot by itself, or an item with all its lots.
 #[derive(Clone, Debug, PartialEq)]
 pub struct ShelfLine {
@@ -138,9 +152,24 @@ impl Books {
         self.unit_cost_with(source, quantity)?.of(quantity)
     }
 
-    /// What a draw now would leave; below zero where it is more than is left. None where that can't be said.
-    pub fn leaves(&self, source: Source, quantity: Quantity) -> Option<Quantity> {
-        self.shelf_line(source)?.quantity.map(|left| left.minus(quantity))
+    /// What a draw now would leave. None where that can't be said.
+    pub fn leaves(&self, source: Source, quantity: Quantity) -> Option<Leaves> {
+        let line = self.shelf_line(source)?;
+        let left = line.quantity?.minus(quantity);
+        // What is only expected is not there to be taken; where the draw takes more than is there, it eats into that.
+        let there =
+            if line.to_come.is_zero() { left } else { line.sorted.minus(quantity).max(Quantity::ZERO) };
+        Some(if left.is_negative() {
+            Leaves::Short
+        } else {
+            Leaves::Left { there, to_come: left.minus(there) }
+        })
+    }
+
+    /// Whether it is known that nothing of it is on the shelf, nor to come.
+    pub fn is_gone(&self, source: Source) -> bool {
+        let left = self.shelf_line(source).and_then(|line| line.quantity);
+        left.is_some_and(|left| left <= Quantity::ZERO)
     }
 
     /// What a draw or return took; none where that can't be said.

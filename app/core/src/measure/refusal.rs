@@ -47,6 +47,8 @@ pub enum Why {
     NothingAboveLine,
     /// A fraction with no number under its line.
     NothingUnderLine,
+    /// A fraction of a length that no rule has marks for.
+    NoSuchMark,
     /// A fraction with zero under its line.
     ZeroUnderLine,
     /// A fraction of one or more, or one beside a number that is not whole.

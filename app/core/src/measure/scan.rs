@@ -49,6 +49,11 @@ impl Cursor {
         self.characters.get(self.at.saturating_add(more)).copied()
     }
 
+    /// Whether a sign stands between an earlier place and here.
+    pub(crate) fn passed(&self, sign: char, from: usize) -> bool {
+        self.characters.iter().take(self.at).skip(from).any(|it| *it == sign)
+    }
+
     /// Whether a digit is next.
     pub(crate) fn at_digit(&self) -> bool {
         self.peek().is_some_and(|c| c.is_ascii_digit())

@@ -89,8 +89,8 @@ pub fn hour_earned() -> &'static str {
 }
 
 /// Its condition.
-pub fn of_hours(hours: &str) -> String {
-    format!("of {hours}")
+pub fn of_hours(hours: &str, came: bool) -> String {
+    if came { format!("on what came in, over {hours} own") } else { format!("over {hours} own") }
 }
 
 /// The third of the leading three.

@@ -275,9 +275,9 @@ pub fn of_wood(amount: &str) -> String {
     format!("{amount} of wood")
 }
 
-/// `24 bd ft nominal`.
+/// `24 bd ft nominal`, and why that is more than the wood that is there.
 pub fn nominal(amount: &str) -> String {
-    format!("{amount} nominal")
+    format!("{amount} nominal: the size it is sold by, before planing")
 }
 
 /// The price new is for nominal measure.

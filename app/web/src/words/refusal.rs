@@ -39,6 +39,9 @@ fn whole(why: Why) -> Option<String> {
             "The fraction has no bottom yet: type 2, 4, 8, 16 or 32, or tap one on the rule. Kept as typed."
                 .to_owned()
         }
+        Why::NoSuchMark => {
+            "No rule has such a mark: type 2, 4, 8, 16, 32 or 64 under the line. Kept as typed.".to_owned()
+        }
         Why::GroupedOrDecimal { grouped, decimal } => {
             format!(
                 "Is it {0} or {1}? Type {0} without a mark, or {1}0. Kept as typed.",
@@ -107,6 +110,7 @@ fn stopped(why: Why) -> String {
         Why::UnknownCode => "A newer version wrote this code.".to_owned(),
         // Said by `whole`.
         Why::NothingUnderLine
+        | Why::NoSuchMark
         | Why::GroupedOrDecimal { .. }
         | Why::DayOrMonthFirst { .. }
         | Why::UnitMissing

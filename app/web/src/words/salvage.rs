@@ -57,9 +57,14 @@ pub fn overhead_left_out(figure: &str) -> String {
     format!("Overhead left out, it would be paid anyway: {figure} in the timber.")
 }
 
+/// Reclaiming that was logged on the build and not on its lots.
+pub fn reclaimed_here(hours: &str) -> String {
+    format!("{hours} of reclaiming was logged on the build itself: it is in its labour, not in this saving.")
+}
+
 /// Over the lots of a build.
 pub fn lot_by_lot() -> &'static str {
-    "Lot by lot, at your rate"
+    "What it drew, lot by lot, at your rate"
 }
 
 /// The set of three.

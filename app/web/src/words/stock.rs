@@ -340,6 +340,11 @@ pub fn leaves(left: &str) -> String {
     format!("leaves {left}")
 }
 
+/// What a draw leaves of timber that is not all sorted yet: what is expected of the rest is not on the shelf.
+pub fn leaves_and_to_come(there: &str, to_come: &str) -> String {
+    format!("leaves {there} sorted, {to_come} to come")
+}
+
 /// It leaves nothing.
 pub fn empties_it() -> &'static str {
     "empties it"

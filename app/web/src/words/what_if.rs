@@ -29,7 +29,7 @@ pub fn one_piece() -> &'static str {
 
 /// An answer.
 pub fn an_hour() -> &'static str {
-    "An hour earns"
+    "An hour earns once all is in"
 }
 
 /// An answer.

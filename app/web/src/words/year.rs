@@ -31,8 +31,8 @@ pub fn hour_left() -> &'static str {
 }
 
 /// Beside it.
-pub fn of_hours(hours: &str) -> String {
-    format!("of {hours}")
+pub fn of_hours(hours: &str, in_kind: bool) -> String {
+    if in_kind { format!("goods in kind with it, over {hours}") } else { format!("over {hours}") }
 }
 
 /// In its place.

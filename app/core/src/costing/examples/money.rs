@@ -4,7 +4,7 @@ use super::{check, fixture};
 use crate::{
     costing::{KeyBy, OneSide, Rule, Statement},
     fixture::Fixture,
-    measure::Quantity,
+    measure::{Money, Quantity, Seconds},
 };
 
 fn side(it: &Fixture, side: OneSide) -> String {
@@ -350,7 +350,34 @@ fn the_salvage_of_a_build_is_that_of_all_lots_it_drew() {
     assert_eq!(saving.paid_an_hour.money().expect("known").shown(2), "91.64");
     // The ash has no price new: it is out of both sides, and said.
     assert_eq!(saving.time_free.gaps, [crate::costing::Gap::NoNewPrice { lot: it.id("ash") }]);
-    assert_eq!(it.books().build_saving(it.id("trays")).expect("drew salvage").lots.len(), 1);
+    let trays = it.books().build_saving(it.id("trays")).expect("drew salvage");
+    assert_eq!(trays.lots.len(), 1);
+    // Of the oak 10 of 40 are the trays': 10 × 7 ÷ 0.9 × 1.13 − 5 − 1 h at 25; the bench has its own part of it.
+    let part = |of: &crate::costing::BuildSaving| -> Vec<String> {
+        of.lot_by_lot(2).iter().map(|(_, shown)| shown.map_or("?".into(), |it| it.text())).collect()
+    };
+    assert_eq!(part(&trays), ["57.89"]);
+    assert_eq!(part(&saving), ["115.78", "17.50"]);
+    assert_eq!(saving.reclaimed_here, Seconds::ZERO);
+}
+
+#[test]
+fn reclaiming_logged_on_the_build_stands_beside_its_saving_and_not_in_it() {
+    let it = fixture(
+        "
+        person Ana 25
+        build bench
+        lot oak salvaged 40 paid 20 yield 1 new 7
+        draw 10 oak for bench
+        stretch Ana reclaim min 90 for bench
+        stretch Ana sand min 30 for bench
+        ",
+    );
+    let saving = it.books().build_saving(it.id("bench")).expect("drew salvage");
+    assert_eq!(
+        (saving.reclaimed_here, saving.at_rate.money()),
+        (Seconds(5_400), Some(Money::from_micros(65_000_000)))
+    );
 }
 
 #[test]

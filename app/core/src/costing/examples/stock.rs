@@ -2,7 +2,7 @@
 
 use super::{check, check_lot, fixture};
 use crate::{
-    costing::{Flag, Gap},
+    costing::{Flag, Gap, Leaves},
     journal::kinds::Source,
     measure::Quantity,
 };
@@ -498,15 +498,49 @@ fn an_item_under_its_mark_is_low_even_when_nothing_is_left() {
     assert_eq!(low(&fixture(&history.replace("draw 6", "draw 5"))), [false]);
 }
 
+/// `11.89 + 3.6`: on the shelf and to come.
+fn left(it: Leaves) -> String {
+    match it {
+        Leaves::Left { there, to_come } => format!("{} + {}", there.shown_trimmed(), to_come.shown_trimmed()),
+        Leaves::Short => "short".into(),
+    }
+}
+
+#[test]
+fn what_is_only_expected_is_not_on_the_shelf_after_a_draw() {
+    let it = fixture("build bench\nlot oak salvaged 34 paid 20 yield 0.3\nsort oak good 22 culled 0");
+    let books = it.books();
+    let leaves = |quantity: &str| {
+        let quantity = Quantity::from_decimal(quantity.parse().unwrap()).unwrap();
+        left(books.leaves(it.source("oak"), quantity).expect("known"))
+    };
+    // Twelve are unsorted, of which 3.6 are expected: 22 − 10.11 lie there. A draw of more takes from what is to come.
+    assert_eq!(
+        [leaves("10.11"), leaves("22"), leaves("24"), leaves("30")],
+        ["11.89 + 3.6", "0 + 3.6", "0 + 1.6", "short"]
+    );
+}
+
+#[test]
+fn what_is_used_up_is_gone_and_what_is_not_known_is_not() {
+    let history = "build bench\nitem oil consumable tin\nlot can bought 1 of oil unit tin paid 10\ndraw 0.5 oil for bench";
+    let it = fixture(history);
+    assert!(!it.books().is_gone(it.source("oil")));
+    let it = fixture(&format!("{history}\ndraw 0.5 oil for bench"));
+    assert!(it.books().is_gone(it.source("oil")));
+    let it = fixture("build bench\nlot oak salvaged 40 paid 20");
+    assert!(!it.books().is_gone(it.source("oak")));
+}
+
 #[test]
 fn a_draw_that_is_only_looked_at_says_what_it_leaves() {
     let it = fixture(NEGATIVE.split("draw").next().expect("before the draw"));
     let books = it.books();
     let leaves = |quantity: &str| {
         let quantity = Quantity::from_decimal(quantity.parse().unwrap()).unwrap();
-        books.leaves(it.source("disc"), quantity).expect("known").shown_trimmed()
+        left(books.leaves(it.source("disc"), quantity).expect("known"))
     };
-    assert_eq!([leaves("0.5"), leaves("2"), leaves("5")], ["1.5", "0", "-3"]);
+    assert_eq!([leaves("0.5"), leaves("2"), leaves("5")], ["1.5 + 0", "0 + 0", "short"]);
     let drawn = fixture(NEGATIVE);
     let draw = drawn.shop().draws.first().expect("a draw").entry();
     assert_eq!(drawn.books().draw_cost(draw).expect("known").shown(2), "25.00");

@@ -18,7 +18,7 @@ pub use board::Board;
 pub use chain::{Chain, Link, Reached};
 pub use expected::Expected;
 pub use history::{Offer, OfferFrom, Pile, TypedCase};
-pub use of_build::BuildSaving;
+pub use of_build::{BuildSaving, OfLot};
 pub use saving::Saving;
 pub(crate) use saving::bought_instead_of;
 

@@ -2,7 +2,9 @@
 //!
 //! For each lot: bought instead, for what this build drew, less what its draws hold of money, helpers, vehicle and wear
 //! (own time free), and of own labour (at its rate). Overhead is left out. A lot without a price new is left out of both
-//! sides, and said. Source: our own rule, DEVELOPERS.md § Salvage. Not here: the lot by itself (`saving`).
+//! sides, and said. Reclaiming that was logged on the build itself and not on a lot is labour of the build: it is in none of
+//! these, and its hours stand beside them. Source: our own rule, DEVELOPERS.md § Salvage. Not here: the lot by itself
+//! (`saving`).
 
 use super::saving::priced;
 use crate::{
@@ -13,9 +15,9 @@ use crate::{
     },
     journal::{
         Id,
-        kinds::{Bearer, Origin, Source},
+        kinds::{Bearer, Origin, Role, Source},
     },
-    measure::{Money, Quantity, fixed},
+    measure::{Money, Quantity, Seconds, Shown, fixed},
 };
 
 /// The salvage of a build.
@@ -30,7 +32,28 @@ pub struct BuildSaving {
     /// Overhead in what was drawn: left out.
     pub overhead_left_out: Money,
     /// The lots that are in it.
-    pub lots: Vec<Id>,
+    pub lots: Vec<OfLot>,
+    /// Reclaiming that the build bears itself: counted in its labour, and in no saving.
+    pub reclaimed_here: Seconds,
+}
+
+/// A lot's part in what a build saved.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct OfLot {
+    /// Which.
+    pub lot: Id,
+    /// With own time at its rate, of what this build drew of it; none: what it took is not known.
+    pub at_rate: Option<Money>,
+}
+
+impl BuildSaving {
+    /// What the build saved lot by lot, own time at its rate, rounded so that it adds up to what is shown of the whole.
+    pub fn lot_by_lot(&self, minor: u8) -> Vec<(Id, Option<Shown>)> {
+        let exact: Vec<Money> = self.lots.iter().map(|it| it.at_rate.unwrap_or_default()).collect();
+        let shown = Shown::alone(self.at_rate.money().unwrap_or_default(), minor).parts(&exact);
+        let of_lot = |(it, shown): (&OfLot, Shown)| (it.lot, it.at_rate.map(|_| shown));
+        self.lots.iter().zip(shown).map(of_lot).collect()
+    }
 }
 
 impl Books {
@@ -46,9 +69,13 @@ impl Books {
             let quantity = net.fold(Quantity::ZERO, |sum, row| sum.plus(row.net()));
             match priced(lot, quantity) {
                 Ok(part) => {
+                    let took = draws.iter().fold(Parts::ZERO, |sum, row| sum.plus(row.parts));
+                    let took = took.through(Lens::CashAndWear).plus(took.through(Lens::OwnLabour));
+                    let known = draws.iter().all(|row| row.known);
+                    let at_rate = part.signed_money().filter(|_| known).map(|instead| instead.minus(took));
+                    lots.push(OfLot { lot: lot.facts.entry(), at_rate });
                     instead.push(part);
                     rows.extend(draws);
-                    lots.push(lot.facts.entry());
                 }
                 Err(gap) => gaps.push(gap),
             }
@@ -61,7 +88,16 @@ impl Books {
         let time_free = saved(Rule::BuildSavedFree, &instead, &[&took], lots.is_empty());
         let at_rate = saved(Rule::BuildSavedAtRate, &instead, &[&took, &own], lots.is_empty());
         let paid_an_hour = paid_an_hour(build, &time_free, hours);
-        Some(BuildSaving { time_free, at_rate, paid_an_hour, overhead_left_out: sums.overhead(), lots })
+        let (overhead_left_out, reclaimed_here) = (sums.overhead(), self.reclaimed_on(build));
+        Some(BuildSaving { time_free, at_rate, paid_an_hour, overhead_left_out, lots, reclaimed_here })
+    }
+
+    /// Hours of reclaiming that a build bears itself.
+    fn reclaimed_on(&self, build: Id) -> Seconds {
+        let bearing = self.ledgers.borne_by(Bearer::Build(build));
+        let rows = bearing.labour.iter().filter_map(|at| self.ledgers.labour.get(*at));
+        let reclaiming = rows.filter(|row| self.shop.has_role(row.stage, Role::Reclaim));
+        reclaiming.fold(Seconds::ZERO, |sum, row| sum.plus(row.seconds))
     }
 
     /// Salvaged lots that a build drew, with its draws and returns of each.

@@ -2,7 +2,8 @@
 //!
 //! `5/8`, `23 3/4`, `3' 4 5/8"`, `22 mm`, `1.2 m`, `12 board feet`, `946 ml`. Terms of one kind add
 //! up, the finer one last; a bare number after feet is inches, after pounds ounces. Everything is
-//! exact until it is rounded once by whoever keeps it.
+//! exact until it is rounded once by whoever keeps it. A fraction of a length is one of a rule: halves down to
+//! sixty-fourths.
 //! Source: common practice of the trade; UCUM for what the units are. Not here: what a field asks
 //! for, which comes in as a [`Hint`]; names for people to read.
 
@@ -14,6 +15,7 @@ pub use fraction_of::{Nearest, nearest};
 use super::{
     Accepts, Dimension, Fraction, Quantity, Refusal, Unit, Why, limits,
     number::{MINUS, mixed, refuse_minus, too_large},
+    rule,
     scan::Cursor,
 };
 use words::unit_of;
@@ -157,13 +159,20 @@ fn term(cursor: &mut Cursor, after: Option<Unit>, hint: Hint) -> Result<Typed, R
     }
     let place = cursor.place();
     let amount = mixed(cursor)?;
+    let written = cursor.passed('/', place);
     cursor.skip_spaces();
-    if cursor.is_done() || cursor.at_digit() {
-        return bare(cursor, amount, after, place);
+    let typed = if cursor.is_done() || cursor.at_digit() {
+        bare(cursor, amount, after, place)?
+    } else {
+        let unit = unit_of(cursor, hint)?;
+        cursor.skip_spaces();
+        Typed { amount, unit: Some(unit) }
+    };
+    let length = typed.unit.or(hint.unit).is_some_and(|unit| unit.dimension() == Dimension::Length);
+    if length && written && !rule::has(amount.denominator()) {
+        return Err(cursor.refuse_at(Why::NoSuchMark, place));
     }
-    let unit = unit_of(cursor, hint)?;
-    cursor.skip_spaces();
-    Ok(Typed { amount, unit: Some(unit) })
+    Ok(typed)
 }
 
 /// A number without a unit: alone, or the finer unit after feet or pounds.
@@ -320,6 +329,20 @@ mod tests {
         }
         check("0.125 in", 1, 8, Some(Unit::Inch));
         check("1.2340", 617, 500, None);
+    }
+
+    #[test]
+    fn a_fraction_of_a_length_is_one_of_a_rule() {
+        refused("4 1/22 ft", Why::NoSuchMark, 0);
+        refused("3' 4 1/22\"", Why::NoSuchMark, 3);
+        refused("1/3 m", Why::NoSuchMark, 0);
+        let why = |text| quantity(text, INCHES).map_err(|refused| refused.why);
+        assert_eq!(why("19 1/22").unwrap_err(), Why::NoSuchMark);
+        assert_eq!(why("19 3/6").unwrap().amount, Fraction::of(39, 2).unwrap());
+        assert!(["19 63/64", "8/4", "5/1", "⅓ ft", "1.2 m"].into_iter().all(|text| why(text).is_ok()));
+        // A third of a tin is no length.
+        check("1/3 tin", 1, 3, Some(Unit::Tin));
+        check("2/3 l", 2, 3, Some(Unit::Litre));
     }
 
     #[test]

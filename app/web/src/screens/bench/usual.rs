@@ -11,11 +11,14 @@ use benchslate_core::{
     timing::bench::{Bench, Usual},
 };
 
-/// No key where nothing was ever drawn at this stage.
+/// No key where nothing was ever drawn at this stage, nor while nothing of it is left.
 #[component]
 pub fn UsualKey(bench: Memo<Option<Bench>>) -> impl IntoView {
     let desk = Desk::here();
-    let usual = Memo::new(move |_| bench.read().as_ref().and_then(|bench| bench.usual.clone()));
+    let usual = Memo::new(move |_| {
+        let usual = bench.read().as_ref().and_then(|bench| bench.usual.clone())?;
+        (!desk.books(|books, _| books.is_gone(usual.from))).then_some(usual)
+    });
     let tap = move |()| {
         let drawn = bench.with_untracked(|bench| {
             let bench = bench.as_ref()?;

@@ -51,7 +51,32 @@ impl At<'_> {
 /// The terms of a figure as rows.
 pub fn rows(say: Say, level: &Level, at: At) -> Vec<Row> {
     let parts = level.statement.parts.iter().zip(&level.parts).enumerate();
-    parts.map(|(place, (part, shown))| row(say, place == 0, part, *shown, at)).collect()
+    let mut rows: Vec<Row> =
+        parts.map(|(place, (part, shown))| row(say, place == 0, part, *shown, at)).collect();
+    if let Some(by) = divided_by(say, &level.statement.rule) {
+        // What stands beside the quotient is not divided with the rest.
+        let each = |part: &Part| part.statement().is_some_and(|it| it.rule == Rule::OneOffEach);
+        let beside = level.statement.parts.iter().position(each);
+        rows.insert(beside.unwrap_or(rows.len()).min(rows.len()), by);
+    }
+    rows
+}
+
+/// What the terms of a figure are divided by, where it is no sum of them.
+fn divided_by(say: Say, rule: &Rule) -> Option<Row> {
+    let (label, figure) = match rule {
+        Rule::Item { good } if *good > 0 => (words::good_ones(), good.to_string()),
+        Rule::HourEarned { hours } if !hours.is_zero() => (words::own_hours_and_timber(), say.hours(*hours)),
+        Rule::BuildPaidAnHour { hours }
+        | Rule::PaidAnHour { hours, .. }
+        | Rule::AcrossAnHour { hours, .. }
+            if !hours.is_zero() =>
+        {
+            (words::own_hours_in_timber(), say.hours(*hours))
+        }
+        _ => return None,
+    };
+    Some(Row { sign: "\u{f7}", label: label.to_owned(), figure, ..Row::default() })
 }
 
 /// One term. A minus before it, or in it, stands in the column of signs.
@@ -129,6 +154,7 @@ pub fn bar(say: Say, level: &Level, opened: Option<&Level>, last: bool) -> Bar {
             OneSide::Piece => Hatch::Piece,
             OneSide::Film => Hatch::Film,
         },
+        PartOf::Statement(Statement { rule: Rule::Batch, .. }) => Hatch::Piece,
         // Stages stand under labour, and under what the shop costs by their hours.
         PartOf::Statement(_) if say::kind(&statement.rule, say.view.shop) == Some(CostKind::Overhead) => {
             Hatch::Overhead

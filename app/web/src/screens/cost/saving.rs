@@ -54,6 +54,8 @@ pub fn SavingSheet(of: Id) -> impl IntoView {
 struct Look {
     answered: Answered,
     left_out: Option<String>,
+    /// Reclaiming that the build bears itself.
+    reclaimed_here: Option<String>,
     lots: Vec<(String, Option<String>, String)>,
     remarks: Remarks,
 }
@@ -62,15 +64,15 @@ fn look(books: &Books, view: &View, build: Id, way: usize) -> Option<Look> {
     let saving: BuildSaving = books.build_saving(build)?;
     let (say, tongue) = (Say { books, view }, view.tongue);
     let three = [&saving.time_free, &saving.at_rate, &saving.paid_an_hour];
-    let lots = saving.lots.iter().map(|lot| {
-        let own = books.lot(*lot).and_then(|book| book.saving.at_rate.money());
-        let figure = own.map(|money| tongue.money(money));
-        (gaps::name(view.shop, Source::Lot(*lot)), figure, Place::Lot(*lot).href())
+    let lots = saving.lot_by_lot(tongue.minor()).into_iter().map(|(lot, shown)| {
+        (gaps::name(view.shop, Source::Lot(lot)), shown.map(|it| tongue.shown(it)), Place::Lot(lot).href())
     });
     Some(Look {
         answered: ways::answered(say, build, three, way),
         left_out: (!saving.overhead_left_out.is_zero())
             .then(|| words::overhead_left_out(&tongue.money(saving.overhead_left_out))),
+        reclaimed_here: (!saving.reclaimed_here.is_zero())
+            .then(|| words::reclaimed_here(&tongue.hours(saving.reclaimed_here))),
         lots: lots.collect(),
         remarks: Remarks::of(say, ways::chosen(three, way)),
     })
@@ -80,6 +82,7 @@ fn sheet(look: Look) -> AnyView {
     let head = look.answered.head(words::on_what_it_drew().to_owned());
     let money = look.answered.money.clone().map(ways::money);
     let left_out = look.left_out.map(|text| view! { <p class="note">{text}</p> });
+    let reclaimed = look.reclaimed_here.map(|text| view! { <p class="note">{text}</p> });
     let lots = look.lots.into_iter().map(|(name, figure, href)| {
         let label = cost::capital(&name);
         view! { <RowLink label end=figure.unwrap_or_default() leads=Leads::To(href)/> }
@@ -89,6 +92,7 @@ fn sheet(look: Look) -> AnyView {
         {money}
         {look.answered.sum()}
         <p class="note">{across::left_out()}</p>
+        {reclaimed}
         {left_out}
         <h2 class="group">{words::lot_by_lot()}</h2>
         {lots.collect::<Vec<_>>()}

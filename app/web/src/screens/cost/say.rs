@@ -153,12 +153,12 @@ impl<'a> Say<'a> {
             | Rule::HourEarned { hours }
             | Rule::ToCome { hours }
             | Rule::ToComeLabour { hours }
-            | Rule::Side { hours, .. }
             | Rule::BuildOwnTime { hours }
             | Rule::BuildPaidAnHour { hours }
             | Rule::LinkCost { hours, .. }
             | Rule::Rest { kind: CostKind::Labour | CostKind::Overhead, hours }
             | Rule::Kind { kind: CostKind::Labour | CostKind::Overhead, hours } => Some(self.hours(*hours)),
+            Rule::Side { hours, .. } => Some(words::of_labour(&self.hours(*hours))),
             Rule::Rest { kind: CostKind::Tools, hours } | Rule::Kind { kind: CostKind::Tools, hours } => {
                 Some(words::hours_run(&self.hours(*hours)))
             }
@@ -227,6 +227,7 @@ impl<'a> Say<'a> {
             Rule::Kind { kind: CostKind::OneOff, .. } => Some(words::how_one_off()),
             Rule::HourEarned { .. } => Some(words::how_hour_earned()),
             Rule::Item { .. } => Some(words::how_item_cost()),
+            Rule::Sides | Rule::Side { .. } => Some(words::how_sides()),
             Rule::Outlook => Some(words::how_outlook()),
             Rule::ToComeMaterials => Some(words::how_to_come_materials()),
             Rule::AboveFetch => Some(words::how_above_fetch()),

@@ -203,7 +203,7 @@ fn hour_earned(say: Say, cost: &BuildCost, build: Id) -> Side {
         lacks: figure.is_none(),
         red: shown.is_some_and(Shown::is_negative),
         figure: figure.unwrap_or_else(|| figures::missing(&cost.hour_earned).to_owned()),
-        note: hours.map(|hours| words::of_hours(&say.hours(hours))),
+        note: hours.map(|hours| words::of_hours(&say.hours(hours), shown.is_some())),
         // Before anything is written down of what comes in, the cell leads to where that is done.
         href: match (cost.earned.kept, hours) {
             (false, _) => Some(Place::Money(build).href()),

@@ -7,6 +7,7 @@ use crate::{
     shell::Desk,
     words::stock as words,
 };
+use benchslate_core::measure::rule;
 use wasm_bindgen::JsCast;
 
 /// `1 2 3 4 5 rub out` over `6 7 8 9 0 .`
@@ -40,6 +41,17 @@ pub fn tapped(mut text: String, tap: &PadTap) -> Option<String> {
         PadTap::Unit(_) => return None,
     }
     Some(text)
+}
+
+/// The same on a pad of lengths: a digit that no fraction of a rule goes on with is not written.
+pub fn length_tapped(text: String, tap: &PadTap) -> Option<String> {
+    match tap {
+        PadTap::Write(more) => match more.chars().next().filter(char::is_ascii_digit) {
+            Some(digit) => rule::goes_on(&text, digit),
+            None => tapped(text, tap),
+        },
+        PadTap::RubOut | PadTap::Unit(_) => tapped(text, tap),
+    }
 }
 
 /// What stands on a pad.

@@ -75,7 +75,10 @@ fn look(books: &Books, view: &View, chosen: Option<i32>) -> Look {
         after: (year < last).then(|| year.saturating_add(1)),
         left: money(it.left_of_year()),
         hour: it.an_hour.map(money),
-        of_hours: words::of_hours(&view.tongue.hours(minutes::alone(it.own.seconds()))),
+        of_hours: words::of_hours(
+            &view.tongue.hours(minutes::alone(it.own.seconds())),
+            !it.in_kind.is_zero(),
+        ),
         in_kind: money(it.in_kind),
         kinds: kinds(view, &it),
         months: by_month(view, &it, year),

@@ -16,10 +16,7 @@ use benchslate_core::{
         kinds::{Bearer, SettingKey},
     },
     measure::{Instant, Zone},
-    timing::{
-        bench::{self, Bench},
-        clocks,
-    },
+    timing::bench::{self, Bench},
 };
 use std::{cell::RefCell, collections::VecDeque};
 
@@ -84,11 +81,6 @@ impl Inside {
             _ => kept.insert((as_of, Books::close(&self.shop, as_of))),
         };
         look(books, &self.view())
-    }
-
-    /// What every clock shows at a moment, hours and minutes.
-    pub fn clocks_read(&self, at: Instant) -> Vec<(i64, i64)> {
-        clocks(&self.shop, at).iter().map(|clock| clock.so_far.hours_minutes()).collect()
     }
 
     pub fn bench(&self, now: Instant, wish: Option<Bearer>) -> Bench {

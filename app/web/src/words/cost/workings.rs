@@ -205,6 +205,31 @@ pub fn how_hour_earned() -> &'static str {
     "The sum of these, divided by your own hours, those in the timber too."
 }
 
+/// The number that a sum is divided by, its sign in the column of signs: `÷ good ones 22`.
+pub fn good_ones() -> &'static str {
+    "good ones"
+}
+
+/// Likewise: `÷ own hours, those in the timber too 93 h 37`.
+pub fn own_hours_and_timber() -> &'static str {
+    "own hours, those in the timber too"
+}
+
+/// Likewise.
+pub fn own_hours_in_timber() -> &'static str {
+    "own hours in the timber"
+}
+
+/// Hours of one side.
+pub fn of_labour(hours: &str) -> String {
+    format!("{hours} of labour")
+}
+
+/// What the hours of a side are.
+pub fn how_sides() -> &'static str {
+    "Hours for both are shared out; one-off work and hours in the timber stand apart."
+}
+
 /// How the cost of one good item is worked out.
 pub fn how_item_cost() -> &'static str {
     "What all of them bear, divided by the good ones; the one-off share beside it."

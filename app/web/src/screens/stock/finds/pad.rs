@@ -47,7 +47,7 @@ fn lengths(desk: Desk, form: Form, current: RwSignal<&'static str>) -> AnyView {
                 form.set(field, suffix.unwrap_or_default().trim_end().to_owned());
             }
             PadTap::Write(_) | PadTap::RubOut => {
-                if let Some(text) = pad::tapped(text, &tap) {
+                if let Some(text) = pad::length_tapped(text, &tap) {
                     form.set(field, text);
                 }
             }

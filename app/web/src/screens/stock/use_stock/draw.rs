@@ -23,7 +23,7 @@ use crate::{
 };
 use benchslate_core::measure::InOrder;
 use benchslate_core::{
-    costing::Books,
+    costing::{Books, Leaves},
     measure::{Dimension, Quantity, Unit},
 };
 
@@ -382,7 +382,7 @@ fn side_tapped(said: Said, slot: Slot, tap: &PadTap, units: [Unit; 3]) {
 fn write(said: Said, slot: Slot, text: String, tap: &PadTap) {
     // A unit goes as it came: whole.
     let whole_unit = text.strip_suffix(" ft ").map(str::to_owned).filter(|_| *tap == PadTap::RubOut);
-    if let Some(text) = whole_unit.or_else(|| pad::tapped(text, tap)) {
+    if let Some(text) = whole_unit.or_else(|| pad::length_tapped(text, tap)) {
         said.set(slot, text);
     }
 }
@@ -434,12 +434,13 @@ pub fn leaves(
     thing: &Thing,
     quantity: Quantity,
 ) -> Option<String> {
-    let left = books.leaves(thing.source, quantity)?;
-    Some(if left.is_negative() {
-        words::more_than_left().to_owned()
-    } else if left.is_zero() {
-        words::empties_it().to_owned()
-    } else {
-        words::leaves(&units::figure(view.tongue, left, thing.unit))
+    let said = |quantity: Quantity| units::figure(view.tongue, quantity, thing.unit);
+    Some(match books.leaves(thing.source, quantity)? {
+        Leaves::Short => words::more_than_left().to_owned(),
+        Leaves::Left { there, to_come } if there.is_zero() && to_come.is_zero() => {
+            words::empties_it().to_owned()
+        }
+        Leaves::Left { there, to_come } if to_come.is_zero() => words::leaves(&said(there)),
+        Leaves::Left { there, to_come } => words::leaves_and_to_come(&said(there), &said(to_come)),
     })
 }
