@@ -4,6 +4,7 @@ import assert from "node:assert/strict";
 import { BUILD, addLot, startBuild } from "./lib/acts.mjs";
 import { lines } from "./lib/disk.mjs";
 import { journey } from "./lib/journey.mjs";
+import { until } from "./lib/thumb.mjs";
 
 const NOVEL = "It was a dark and stormy night in the shop. ".repeat(500);
 
@@ -41,6 +42,27 @@ journey("quantities", async (walk) => {
   await thumb.kept("barn oak");
 });
 
+journey("what is wrong above the screen comes into view, with the focus", async (walk) => {
+  const { page, thumb, go } = walk;
+  await startBuild(thumb);
+  await go("new-lot");
+  await thumb.tap("salvaged", "How it was come by");
+  await thumb.type("paid", "0");
+  await page.getByLabel("boards").scrollIntoViewIfNeeded();
+  await thumb.tap("Keep the lot");
+  await thumb.refused("what, or from where", "name");
+  const first = page.getByLabel("what, or from where");
+  await until("the first wrong field has the focus", () => first.evaluate((it) => it === document.activeElement));
+  const [field, read] = [await first.boundingBox(), await page.locator(".read").boundingBox()];
+  assert.ok(field.y >= read.y && field.y + field.height <= read.y + read.height, "it is on view");
+  await thumb.refused("rough quantity", "How much came?");
+  for (const [name, text] of [["thick", "1"], ["wide", "6"], ["long", "8"]]) await thumb.type(name, text);
+  await thumb.misses("How much came?");
+  await thumb.type("what, or from where", "barn oak");
+  await thumb.tap("Keep the lot");
+  await thumb.kept("barn oak");
+});
+
 journey("money", async (walk) => {
   const { thumb, go } = walk;
   await startBuild(thumb);
@@ -68,6 +90,9 @@ journey("hours", async (walk) => {
     ["-2", "It can't be less than 0"],
     ["1e30", "Write the number out"],
     ["2000000", "Larger than this field goes"],
+    ["0", "It can't be 0"],
+    ["90", "for minutes type 90 min or 1:30"],
+    ["30 h", "24 h at most"],
   ]);
   await thumb.tap("other day", "Which day");
   await thumb.type("How long", "2 h");

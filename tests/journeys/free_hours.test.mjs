@@ -23,6 +23,42 @@ journey("the week is typed as it is said, day by day, and stands there again", a
   await thumb.refused("Wednesday", "18:00-21:00");
 });
 
+journey("beside each day stands what was read, and what was hardly meant is refused", async ({ page, thumb, go }) => {
+  await startBuild(thumb);
+  await thumb.place("Shop");
+  await thumb.tap(/^Me\b/);
+  await thumb.tap(/^Free hours/);
+  const day = (name) => page.locator(".field").filter({ has: page.getByLabel(name) });
+  await thumb.type("Monday", "6-9pm");
+  await day("Monday").getByText("= 3 h 00").waitFor();
+  await thumb.type("Tuesday", "9-1pm, 2-4pm");
+  await day("Tuesday").getByText("= 6 h 00").waitFor();
+  await thumb.type("Sunday", "21-18");
+  await thumb.type("Friday", "9-9");
+  await thumb.tap("Keep the week");
+  await thumb.refused("Sunday", "That is 21 h in one go", "21-18");
+  await thumb.refused("Friday", "It ends when it begins", "9-9");
+  await thumb.type("Sunday", "");
+  await thumb.type("Friday", "");
+  await thumb.tap("Keep the week");
+  await thumb.tap(/^Free hours.*3 a week/);
+  const week = (await kept(page, "person")).at(-1).free.map(({ weekday, from, to }) => `${weekday} ${from} ${to}`);
+  const want = "monday 18:00 21:00; tuesday 09:00 13:00; tuesday 14:00 16:00";
+  if (week.join("; ") !== want) throw new Error(week.join("; "));
+  await thumb.tap("Leave");
+  await thumb.tap(/^Free hours/);
+  await thumb.tap(/^Day off or extra/);
+  await thumb.type("Free then, else off", "6-9pm");
+  await day("Free then, else off").getByText("= 3 h 00").waitFor();
+  await go("choices");
+  await thumb.tap("Sunday", "The week begins");
+  const me = (await lines(page)).map((line) => JSON.parse(line)).find((line) => line.kind === "person").entry;
+  await go(`free-hours.${me}`);
+  await page.getByLabel("Sunday").waitFor();
+  const labels = await page.locator(".field label").allTextContents();
+  if (labels[0] !== "Sunday" || labels[6] !== "Saturday") throw new Error(labels.join());
+});
+
 journey("a day off and an hour more are entries of their own", async ({ page, thumb, go }) => {
   await startBuild(thumb);
   await thumb.place("Shop");

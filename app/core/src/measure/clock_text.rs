@@ -3,7 +3,7 @@
 //! `08:05`, `8.05`, `0805`, `8`, `8 05 pm`, `12:55 p.m.`. Noon is 12 pm, midnight 12 am.
 //! Not here: which instant it is (`zone`), lengths of work (`duration`), how a locale writes it.
 
-use super::{Accepts, Refusal, Why, number::refuse_minus, scan::Cursor};
+use super::{Accepts, Refusal, Seconds, Why, number::refuse_minus, scan::Cursor};
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de};
 use std::fmt;
 
@@ -98,6 +98,20 @@ impl fmt::Display for TimeOfDay {
 /// # Errors
 /// Text that is no time of day, an hour that no clock has, sixty minutes or more.
 pub fn time_of_day(text: &str) -> Result<TimeOfDay, Refusal> {
+    typed(text).map(|typed| typed.time)
+}
+
+/// A time as it was typed.
+#[derive(Clone, Copy)]
+struct Typed {
+    time: TimeOfDay,
+    /// Whether am or pm stood beside it.
+    marked: bool,
+    /// Whether it could be an hour of a clock of twice twelve.
+    on_half_clock: bool,
+}
+
+fn typed(text: &str) -> Result<Typed, Refusal> {
     let mut cursor = Cursor::new(text, Accepts::TimeOfDay)?;
     refuse_minus(&cursor)?;
     let place = cursor.place();
@@ -116,19 +130,21 @@ pub fn time_of_day(text: &str) -> Result<TimeOfDay, Refusal> {
     let half = half_of_day(&mut cursor)?;
     cursor.finish()?;
     let number = |figures: Option<String>| figures.and_then(|f| f.parse::<u8>().ok()).unwrap_or(0);
-    let (minute, second) = (number(minute), number(second));
+    let (hour, minute, second) = (number(Some(hour)), number(minute), number(second));
     if minute > 59 {
         return Err(cursor.refuse_at(Why::MinutesOver59, place));
     }
     if second > 59 {
         return Err(cursor.refuse_at(Why::SecondsOver59, place));
     }
-    let hour = by_half(number(Some(hour)), half);
-    let time = hour.and_then(|hour| TimeOfDay::of(hour, minute, second));
-    time.ok_or_else(|| cursor.refuse_at(Why::NoSuchHour, place))
+    let time = by_half(hour, half).and_then(|hour| TimeOfDay::of(hour, minute, second));
+    let time = time.ok_or_else(|| cursor.refuse_at(Why::NoSuchHour, place))?;
+    Ok(Typed { time, marked: half.is_some(), on_half_clock: (1..=12).contains(&hour) })
 }
 
 /// Reads windows of a day: from and to, several after a comma. Up to a time that is not later is over midnight.
+///
+/// Where am or pm stands at one end alone, the other is read so that the window is the shorter one.
 ///
 /// ```
 /// # use benchslate_core::measure::clock_text::windows;
@@ -136,10 +152,13 @@ pub fn time_of_day(text: &str) -> Result<TimeOfDay, Refusal> {
 /// assert_eq!(said("9-13, 14:30 to 16"), ["09:00 13:00", "14:30 16:00"]);
 /// assert_eq!(said("6 pm - 9 pm"), ["18:00 21:00"]);
 /// assert_eq!(said("22-2"), ["22:00 02:00"]);
+/// assert_eq!(said("6-9pm"), ["18:00 21:00"]);
+/// assert_eq!(said("9-1pm"), ["09:00 13:00"]);
 /// ```
 ///
 /// # Errors
-/// A window without two times, a time that is none, or two that are the same.
+/// A window without two times, a time that is none, two that are the same, or more hours than
+/// [`super::limits::MOST_FREE_HOURS`].
 pub fn windows(text: &str) -> Result<Vec<(TimeOfDay, TimeOfDay)>, Refusal> {
     let refused = |why| Refusal::whole(why, Accepts::FreeHours);
     if text.chars().count() > super::limits::MOST_TYPED.saturating_mul(2) {
@@ -149,14 +168,44 @@ pub fn windows(text: &str) -> Result<Vec<(TimeOfDay, TimeOfDay)>, Refusal> {
     for part in text.split([',', ';']) {
         let ends = part.split_once(['-', '\u{2013}']).or_else(|| part.split_once(" to "));
         let (from, to) = ends.ok_or_else(|| refused(Why::Unfinished))?;
-        let read = |text: &str| time_of_day(text.trim()).map_err(|it| refused(it.why));
-        let (from, to) = (read(from)?, read(to)?);
+        let read = |text: &str| typed(text.trim()).map_err(|it| refused(it.why));
+        let (from, to) = carried(read(from)?, read(to)?);
         if from == to {
-            return Err(refused(Why::Unfinished));
+            return Err(refused(Why::SameTimes));
+        }
+        let (hours, most) = (length(from, to) / 3600, super::limits::MOST_FREE_HOURS);
+        if length(from, to) > most.saturating_mul(3600) {
+            return Err(refused(Why::LongWindow { hours, most }));
         }
         windows.push((from, to));
     }
     Ok(windows)
+}
+
+/// What windows come to together.
+pub fn together(windows: &[(TimeOfDay, TimeOfDay)]) -> Seconds {
+    Seconds(windows.iter().map(|(from, to)| length(*from, *to)).fold(0, i64::saturating_add))
+}
+
+/// Both ends, where a mark at one of them says something of the other.
+fn carried(from: Typed, to: Typed) -> (TimeOfDay, TimeOfDay) {
+    let half_a_day_on = |time: TimeOfDay| TimeOfDay::after_midnight(time.0.saturating_add(DAY / 2));
+    let shorter = |one: (TimeOfDay, TimeOfDay), other: (TimeOfDay, TimeOfDay)| {
+        // None at all is no window.
+        let of = |(from, to): (TimeOfDay, TimeOfDay)| if from == to { DAY } else { length(from, to) };
+        if of(other) < of(one) { other } else { one }
+    };
+    let both = (from.time, to.time);
+    match (from.marked, to.marked) {
+        (false, true) if from.on_half_clock => shorter(both, (half_a_day_on(from.time), to.time)),
+        (true, false) if to.on_half_clock => shorter(both, (from.time, half_a_day_on(to.time))),
+        _ => both,
+    }
+}
+
+/// Seconds of a window; one that ends before it begins ends the next day.
+fn length(from: TimeOfDay, to: TimeOfDay) -> i64 {
+    to.0.saturating_sub(from.0).rem_euclid(DAY)
 }
 
 /// Half of a day on a clock of twice twelve.
@@ -275,7 +324,74 @@ mod tests {
         check(&"8:05 ".repeat(99), Err((Why::TooLong { most: 60 }, 60)));
     }
 
+    #[test]
+    fn a_window_is_read_in_every_way_it_is_written() {
+        for (text, want, hours) in [
+            ("18:00-21:00", "18:00-21:00", 3.0),
+            ("6 pm - 9 pm", "18:00-21:00", 3.0),
+            ("6-9pm", "18:00-21:00", 3.0),
+            ("6-9 p.m.", "18:00-21:00", 3.0),
+            ("6 to 9 pm", "18:00-21:00", 3.0),
+            ("6pm-9", "18:00-21:00", 3.0),
+            ("6-9am", "06:00-09:00", 3.0),
+            ("6-9", "06:00-09:00", 3.0),
+            ("9-1pm", "09:00-13:00", 4.0),
+            ("9am-1", "09:00-13:00", 4.0),
+            ("8:30-5pm", "08:30-17:00", 8.5),
+            ("10-2am", "22:00-02:00", 4.0),
+            ("10pm-2", "22:00-02:00", 4.0),
+            ("12-2pm", "12:00-14:00", 2.0),
+            ("12-8am", "00:00-08:00", 8.0),
+            ("9-9pm", "09:00-21:00", 12.0),
+            ("9-9am", "21:00-09:00", 12.0),
+            ("18-9pm", "18:00-21:00", 3.0),
+            ("0-4am", "00:00-04:00", 4.0),
+            ("22-2", "22:00-02:00", 4.0),
+            ("6-22", "06:00-22:00", 16.0),
+            ("9-13, 2-4pm; 8-10 pm", "09:00-13:00 14:00-16:00 20:00-22:00", 8.0),
+        ] {
+            let got = windows(text).unwrap_or_else(|refused| panic!("{text}: {refused:?}"));
+            let each = got.iter().map(|(from, to)| format!("{from}-{to}")).collect::<Vec<_>>();
+            assert_eq!(each.join(" "), want, "{text}");
+            assert_eq!(together(&got), Seconds((hours * 3600.0) as i64), "{text}");
+        }
+    }
+
+    #[test]
+    fn what_is_no_window_of_a_day_is_refused() {
+        let long = |hours| Why::LongWindow { hours, most: 16 };
+        for (text, why) in [
+            ("9-9", Why::SameTimes),
+            ("9 pm-9 pm", Why::SameTimes),
+            ("9-12, 14-14", Why::SameTimes),
+            ("21-18", long(21)),
+            ("6-22:01", long(16)),
+            ("9-12, 18-16", long(22)),
+            ("0-23:59", long(23)),
+            ("9 am-8 am", long(23)),
+            ("9", Why::Unfinished),
+            ("9-25", Why::NoSuchHour),
+            ("evenings", Why::Unfinished),
+            ("9-noon", Why::Unexpected { found: 'n' }),
+        ] {
+            assert_eq!(windows(text), Err(Refusal::whole(why, Accepts::FreeHours)), "{text}");
+        }
+    }
+
     proptest! {
+        #[test]
+        fn a_window_shown_can_be_typed_again(from in 0_i64..1440, minutes in 1_i64..=960) {
+            let window = [from, from + minutes].map(|minute| TimeOfDay::after_midnight(minute * 60));
+            let [from, to] = window;
+            prop_assert_eq!(windows(&format!("{from}-{to}")), Ok(vec![(from, to)]));
+            prop_assert_eq!(together(&[(from, to)]), Seconds(minutes * 60));
+        }
+
+        #[test]
+        fn no_keys_make_windows_panic(text in "[0-9 .,:;apmto-]{0,16}") {
+            let _ = windows(&text);
+        }
+
         #[test]
         fn a_time_shown_can_be_typed_again(seconds in 0_i64..DAY) {
             let time = TimeOfDay::after_midnight(seconds);

@@ -41,6 +41,32 @@ pub fn hours(text: &str) -> Result<Seconds, Refusal> {
     within.map(Seconds).ok_or(too_long)
 }
 
+/// Reads the hours of one stretch: more than none, and a day at most.
+///
+/// ```
+/// # use benchslate_core::measure::{Seconds, Why, duration};
+/// assert_eq!(duration::stretch("2 h 15"), Ok(Seconds(8_100)));
+/// // Ninety minutes were meant, and a bare number is hours.
+/// assert_eq!(duration::stretch("90").unwrap_err().why, Why::OverADay { minutes: Some(90) });
+/// ```
+///
+/// # Errors
+/// As [`hours`]; no minute at all, or more than [`limits::MOST_STRETCH`].
+pub fn stretch(text: &str) -> Result<Seconds, Refusal> {
+    let length = hours(text)?;
+    let refused = |why| Err(Refusal::whole(why, Accepts::Hours));
+    if length.is_zero() {
+        return refused(Why::Nought);
+    }
+    if length.0 <= limits::MOST_STRETCH {
+        return Ok(length);
+    }
+    // Said where the number would be minutes of one day.
+    let bare = text.trim().parse::<u16>().ok();
+    let minutes = bare.filter(|minutes| i64::from(*minutes).saturating_mul(60) <= limits::MOST_STRETCH);
+    refused(Why::OverADay { minutes })
+}
+
 /// `2:15`.
 fn by_colon(cursor: &mut Cursor) -> Result<Option<i128>, Refusal> {
     let from = cursor.place();
@@ -161,6 +187,33 @@ mod tests {
         check(&"2 h ".repeat(400), Err((Why::TooLong { most: 60 }, Some(60))));
         let two_ways = hours("1,234").map_err(|refused| refused.why);
         assert!(matches!(two_ways, Err(Why::GroupedOrDecimal { .. })));
+    }
+
+    #[test]
+    fn one_stretch_is_more_than_none_and_a_day_at_most() {
+        let over = |minutes| Err(Why::OverADay { minutes });
+        for (text, want) in [
+            ("2 h 15", Ok(135)),
+            ("90 min", Ok(90)),
+            ("1:30", Ok(90)),
+            ("24", Ok(1440)),
+            ("1440 min", Ok(1440)),
+            ("0", Err(Why::Nought)),
+            ("0:00", Err(Why::Nought)),
+            ("0 min", Err(Why::Nought)),
+            ("1/200", Err(Why::Nought)),
+            ("90", over(Some(90))),
+            (" 25 ", over(Some(25))),
+            ("1440", over(Some(1440))),
+            ("1441", over(None)),
+            ("90 h", over(None)),
+            ("24:01", over(None)),
+            ("90.5", over(None)),
+            ("soon", Err(Why::Unexpected { found: 's' })),
+        ] {
+            let got = stretch(text).map_err(|refused| refused.why);
+            assert_eq!(got, want.map(|minutes| Seconds(minutes * 60)), "{text}");
+        }
     }
 
     proptest! {

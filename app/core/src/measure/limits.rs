@@ -17,6 +17,10 @@ pub const MOST_UNDER_LINE: i64 = 10_000;
 pub const MOST_FILM_SECONDS: u32 = 360_000;
 /// Most hours in one amount of work, a drying time or the life of a tool.
 pub const MOST_HOURS: i64 = 1_000_000;
+/// Longest stretch of work that is typed as hours, in seconds: a day.
+pub const MOST_STRETCH: i64 = 86_400;
+/// Longest time that somebody is free for the shop in one go, in hours.
+pub const MOST_FREE_HOURS: i64 = 16;
 /// Greatest share that is typed in hundredths.
 pub const MOST_PERCENT: i64 = 1_000;
 /// Most things in one whole number: items of a batch, a tool's blades.

@@ -86,6 +86,20 @@ pub enum Why {
     MinutesOver59,
     /// Sixty seconds or more beside minutes.
     SecondsOver59,
+    /// One stretch of work of more than a day.
+    OverADay {
+        /// A bare number that would be a stretch if it were minutes: `90`.
+        minutes: Option<u16>,
+    },
+    /// A window of time that ends when it begins.
+    SameTimes,
+    /// A window of time longer than anybody is free in one go.
+    LongWindow {
+        /// Its length in whole hours, as it was read.
+        hours: i64,
+        /// Most hours that are taken.
+        most: i64,
+    },
     /// No such hour on a clock, or not on a clock of twice twelve.
     NoSuchHour,
     /// No such day in that month, or no such month.

@@ -25,6 +25,11 @@ pub fn how_typed() -> &'static str {
     "Free for the shop, as 18:00-21:00; several after a comma, as 9-13, 14-16. Over midnight: 22-2. The plan puts steps here and nowhere else."
 }
 
+/// After what is typed for a day: how it was read.
+pub fn comes_to(hours: &str) -> String {
+    format!("= {hours}")
+}
+
 /// Over days off and extra time.
 pub fn other_days() -> &'static str {
     "Other days"

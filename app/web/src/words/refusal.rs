@@ -7,6 +7,8 @@ pub fn sentence(refusal: &Refusal) -> String {
     let Refusal { why, accepts, .. } = refusal;
     match whole(*why) {
         Some(sentence) => sentence,
+        // Nothing was typed, so nothing is kept as it was.
+        None if *why == Why::Empty => [&stopped(*why), " ", accepted(*accepts)].concat(),
         None => together(&stopped(*why), accepted(*accepts)),
     }
 }
@@ -58,6 +60,15 @@ fn whole(why: Why) -> Option<String> {
         Why::OtherKind { wanted, found } => {
             format!("This is {}, and {} is asked for. Kept as typed.", kind(found), kind(wanted))
         }
+        Why::OverADay { minutes: Some(bare) } => format!(
+            "{bare} is hours; for minutes type {bare} min or {}:{:02}. A stretch is 24 h at most. Kept as typed.",
+            bare / 60,
+            bare % 60
+        ),
+        Why::OverADay { minutes: None } => {
+            "A stretch is 24 h at most: put what was worked on other days under those days. Kept as typed."
+                .to_owned()
+        }
         Why::Empty
         | Why::TooLong { .. }
         | Why::Unexpected { .. }
@@ -75,6 +86,8 @@ fn whole(why: Why) -> Option<String> {
         | Why::FinerFirst
         | Why::MinutesOver59
         | Why::SecondsOver59
+        | Why::SameTimes
+        | Why::LongWindow { .. }
         | Why::NoSuchHour
         | Why::NoSuchDay
         | Why::AnotherCentury { .. }
@@ -103,6 +116,10 @@ fn stopped(why: Why) -> String {
         Why::FinerFirst => "The larger unit comes first.".to_owned(),
         Why::MinutesOver59 => "Beside hours there are 59 minutes at most.".to_owned(),
         Why::SecondsOver59 => "Beside minutes there are 59 seconds at most.".to_owned(),
+        Why::SameTimes => "It ends when it begins.".to_owned(),
+        Why::LongWindow { hours, most } => format!(
+            "That is {hours} h in one go, and {most} h is the most: the earlier time comes first, or make two of it."
+        ),
         Why::NoSuchHour => "No clock shows that hour.".to_owned(),
         Why::NoSuchDay => "There is no such day in that month.".to_owned(),
         Why::AnotherCentury { first, last } => format!("Years from {first} to {last} are kept."),
@@ -114,6 +131,7 @@ fn stopped(why: Why) -> String {
         | Why::GroupedOrDecimal { .. }
         | Why::DayOrMonthFirst { .. }
         | Why::UnitMissing
+        | Why::OverADay { .. }
         | Why::OtherKind { .. } => String::new(),
     }
 }
@@ -142,7 +160,7 @@ fn kind(dimension: Dimension) -> &'static str {
 mod tests {
     use super::sentence;
     use benchslate_core::measure::{
-        Unit,
+        Unit, clock_text, duration,
         marks::{self, Hint},
         number,
     };
@@ -153,7 +171,7 @@ mod tests {
         let refusal = marks::quantity(typed, hint).err();
         let said = refusal.map(|refusal| sentence(&refusal)).unwrap_or_default();
         assert!(said.starts_with(says), "{typed}: {said}");
-        assert!(said.ends_with("Kept as typed."), "{typed}: {said}");
+        assert_eq!(said.ends_with("Kept as typed."), !typed.is_empty(), "{typed}: {said}");
     }
 
     #[test]
@@ -176,6 +194,21 @@ mod tests {
         check("9999999999999999", "Larger than this field goes");
         check("12 furlongs", "That is no unit known here.");
         check(&"9".repeat(5000), "Too long for this field");
+    }
+
+    #[test]
+    fn hours_of_more_than_a_day_say_how_minutes_are_typed() {
+        let said = |typed| duration::stretch(typed).err().map(|it| sentence(&it)).unwrap_or_default();
+        assert!(said("90").starts_with("90 is hours; for minutes type 90 min or 1:30."), "{}", said("90"));
+        assert!(said("90 h").starts_with("A stretch is 24 h at most"), "{}", said("90 h"));
+        assert!(said("0").starts_with("It can't be 0. Type hours as"), "{}", said("0"));
+    }
+
+    #[test]
+    fn free_hours_that_make_no_window_say_the_way_out() {
+        let said = |typed| clock_text::windows(typed).err().map(|it| sentence(&it)).unwrap_or_default();
+        assert!(said("21-18").starts_with("That is 21 h in one go"), "{}", said("21-18"));
+        assert!(said("9-9").starts_with("It ends when it begins. Type free hours as"), "{}", said("9-9"));
     }
 
     #[test]

@@ -264,7 +264,7 @@ fn need<T>(form: Form, field: &str, value: Option<T>) -> Option<T> {
 
 fn said(form: Form, may_run: bool) -> Option<Said> {
     if form.now("by") != "times" {
-        return must(form, "length", duration::hours).map(Said::Length);
+        return must(form, "length", duration::stretch).map(Said::Length);
     }
     let from = must(form, "from", clock_text::time_of_day);
     if may_run && form.now("to").trim().is_empty() {

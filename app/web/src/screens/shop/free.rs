@@ -3,12 +3,17 @@
 use crate::dom::prelude::*;
 use crate::{
     parts::{
-        field::{Cells, Typing},
-        key::{Key, KeyKind, KeyLink},
+        field::Cells,
+        key::KeyLink,
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
         sum_row::{Group, Leads, SumRow, SumText},
     },
-    screens::{journal::facts, stock::form::Form, trouble::Troubles},
+    screens::{
+        form_keys::form_keys,
+        journal::facts,
+        stock::form::{Cell, Form},
+        trouble::Troubles,
+    },
     shell::{
         Desk, Go, Place,
         desk::{Mark, Marked, Phase, View},
@@ -59,8 +64,8 @@ pub fn FreeSheet(person: Id) -> impl IntoView {
                             note=words::one_day().to_owned()
                             href=Place::Add(Kind::FreeDay, Some(person)).href()
                         />
-                        <Key label=words::keep().to_owned() kind=KeyKind::Filled on_tap=keep/>
                     </Keys>
+                    {form_keys(go, words::keep(), keep)}
                 </Hand>
                 <Places cell=4/>
             </Below>
@@ -76,10 +81,22 @@ fn week(desk: Desk, form: Form, person: Id) -> AnyView {
     form.offer(Weekday::ALL.iter().map(|it| (field(*it).to_owned(), typed_windows(of(*it)))).collect());
     let cell = |weekday: &Weekday| {
         let name = field(*weekday);
-        super::set::cell(form, name, name, Signal::stored(None), None, "", Typing::Words)
+        Cell::words(name, name).adds(comes_to(desk, form, name)).whole().draw(form)
     };
-    let cells: Vec<AnyView> = Weekday::ALL.iter().map(cell).collect();
+    // The shop's week, which may begin on a Sunday.
+    let first = desk.now_read(super::week_start);
+    let is_before = |weekday: &&Weekday| weekday.after_monday().saturating_add(1) < first;
+    let (last, begin): (Vec<&Weekday>, Vec<&Weekday>) = Weekday::ALL.iter().partition(is_before);
+    let cells: Vec<AnyView> = begin.into_iter().chain(last).map(cell).collect();
     view! { <Cells>{cells}</Cells><p class="note">{words::how_typed()}</p> }
+}
+
+/// What the windows in a field come to, while they can be read.
+pub fn comes_to(desk: Desk, form: Form, field: &'static str) -> Signal<Option<String>> {
+    Signal::derive(move || {
+        let windows = clock_text::windows(&form.get(field)).ok()?;
+        Some(desk.read(|view| words::comes_to(&view.tongue.hours(clock_text::together(&windows)))))
+    })
 }
 
 /// Days off and extra time that are not over, in time.

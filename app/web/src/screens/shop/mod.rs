@@ -17,7 +17,7 @@ mod set;
 pub use backup::{At as SavingAt, Photos, Saving, save as save_backup};
 pub use bring_in::{BringInSheet, Bringing};
 pub use choices::{ChoicesSheet, write as write_setting};
-pub use free::{typed_windows, windows_text};
+pub use free::{comes_to, typed_windows, windows_text};
 pub use set::{to_the_wrong, week_start};
 
 use crate::dom::prelude::*;

@@ -90,13 +90,18 @@ pub fn week_start(view: &View) -> u8 {
     })
 }
 
-/// Goes to the first field that something is wrong with, once its sentence stands there.
+/// Goes to the first field that something is wrong with, or to what is said of a choice, once its sentence stands
+/// there. `Form::wrong` does; called where a field is no form's.
 pub fn to_the_wrong() {
     spawn_local(async {
         idle::turn().await;
         let document = web_sys::window().and_then(|window| window.document());
-        let wrong = document.and_then(|it| it.query_selector("[aria-invalid=true]").ok().flatten());
+        let wrong = document
+            .and_then(|it| it.query_selector("[aria-invalid=true], [role=alert] .err").ok().flatten());
         if let Some(field) = wrong.and_then(|it| it.dyn_into::<web_sys::HtmlElement>().ok()) {
+            if field.tag_name() == "P" {
+                field.set_tab_index(-1);
+            }
             // Refused only where it is gone again.
             let _ = field.focus();
         }

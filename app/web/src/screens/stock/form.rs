@@ -3,6 +3,7 @@
 use crate::dom::prelude::*;
 use crate::{
     parts::field::{Field, Typing},
+    screens::shop::to_the_wrong,
     shell::{Desk, draft},
     words::refusal,
 };
@@ -112,8 +113,10 @@ impl Form {
         self.text.set(serde_json::to_string(&typed).unwrap_or_default());
     }
 
-    /// Says what is wrong with a field.
+    /// Says what is wrong with a field, and goes to the first that something is wrong with: it may stand above
+    /// what is on view.
     pub fn wrong(self, field: &str, sentence: String) {
+        to_the_wrong();
         self.wrong.update(|wrong| {
             wrong.insert(field.to_owned(), sentence);
         });

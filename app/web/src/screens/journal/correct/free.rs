@@ -17,7 +17,7 @@ pub const DAY_OFF: [Spec; 4] = [
     ("who", Label::Who, How::OneOf(Choices::Person)),
     ("first", Label::FreeOn, How::Day),
     ("last", Label::FreeLast, How::Day),
-    ("extra", Label::FreeExtra, How::Words),
+    ("extra", Label::FreeExtra, How::Free),
 ];
 
 const MOST_NAME: usize = 80;

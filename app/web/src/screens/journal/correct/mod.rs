@@ -33,6 +33,7 @@ use crate::{
     },
     screens::{
         first_amount,
+        shop::comes_to,
         stock::{
             form::{Cell, Form},
             tax, usable,
@@ -84,6 +85,8 @@ enum How {
     Tick,
     /// How long something runs or lasts, in hours.
     Hours,
+    /// Windows of a day; beside them what they come to.
+    Free,
     /// One of these.
     OneOf(Choices),
 }
@@ -501,6 +504,7 @@ fn field(desk: Desk, form: Form, (name, label, how): Spec) -> AnyView {
         How::Words | How::Quantity | How::Length => fields::text(form, name, text, "", ""),
         How::Number => fields::typed(form, name, text, "", "", Typing::Decimal),
         How::Hours => Cell::words(name, text).of("h").draw(form),
+        How::Free => Cell::words(name, text).adds(comes_to(desk, form, name)).whole().draw(form),
         How::OneOf(one) => choice(one.of()),
         How::Money => Cell::number(name, text).unit(first_amount::beside(desk)).draw(form),
         How::Part => usable::cell(desk, form, name, text),

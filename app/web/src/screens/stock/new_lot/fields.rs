@@ -367,6 +367,7 @@ fn by_size(desk: Desk, form: Form, origin: Origin) -> AnyView {
             />
         }
     });
+    one_or_the_other(form);
     view! {
         <Group title=words::by_size().to_owned()/>
         {sold}
@@ -380,6 +381,19 @@ fn by_size(desk: Desk, form: Form, origin: Origin) -> AnyView {
         {(origin == Origin::Salvaged && inches)
             .then(|| switch(form, plan::NEW_NOMINAL, words::new_nominal().to_owned(), words::new_nominal_note()))}
     }
+}
+
+/// How much came is said in one way or in the other: what was wrong with the one is over once the other is typed in.
+fn one_or_the_other(form: Form) {
+    const SIZES: [&str; 4] = [plan::THICK, plan::WIDE, plan::LONG, plan::BOARDS];
+    Effect::new(move || {
+        let _ = SIZES.map(|size| form.get(size));
+        form.right(plan::ROUGH);
+    });
+    Effect::new(move || {
+        let _ = form.get(plan::ROUGH);
+        SIZES.iter().for_each(|size| form.right(size));
+    });
 }
 
 /// Wood that is there, and what it is sold as: never mixed.
