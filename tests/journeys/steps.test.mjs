@@ -2,6 +2,7 @@
 import assert from "node:assert/strict";
 import { logHours, openBuild, setRate, startBuild } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
+import { until } from "./lib/thumb.mjs";
 
 const idOf = async (thumb, title) => {
   await openBuild(thumb, title);
@@ -85,6 +86,10 @@ journey("a plain list by how it is put together, and how long each takes, step a
   await thumb.tap("Keep, next");
   await thumb.refused("1 in 10 quicker", /Quick is the shortest/, "5");
   await thumb.type("1 in 10 quicker", "3");
+  // Thrown away by the phone and opened again: what was typed is there.
+  await thumb.page.reload();
+  await until("what was typed stands there", async () => (await thumb.field("1 in 10 quicker").inputValue()) === "3");
+  assert.equal(await thumb.field("Usually").inputValue(), "4");
   await thumb.tap("Keep, next");
   // The usual alone: 4 h are up to five thirds of it, to the quarter.
   await thumb.sheet("glue-up");

@@ -47,6 +47,15 @@ pub fn HowLongSheet(step: Id) -> impl IntoView {
         None => String::new(),
     });
     let note = Signal::derive(move || it.read().as_ref().and_then(|it| build(desk, it.build)));
+    // What was typed for another step goes; before the draft is read none of it is known.
+    Effect::new(move || {
+        let (before, own) = (form.get(OF), step.to_string());
+        if before.is_empty() && form.is_typed() {
+            form.set(OF, own);
+        } else if !before.is_empty() && before != own {
+            form.done(desk);
+        }
+    });
     let keep = Callback::new(move |()| keep(desk, go, form, step));
     let begun = Memo::new(move |_| {
         let minute = desk.minute();
@@ -79,11 +88,6 @@ fn build(desk: Desk, id: Id) -> Option<String> {
 }
 
 fn body(form: Form, current: RwSignal<&'static str>, step: Id, it: &Step, begun: bool) -> AnyView {
-    // What was typed for another step goes.
-    if form.now(OF) != step.to_string() {
-        form.done_typing(&[USUAL, QUICK, SLOW, LEFT]);
-        form.set(OF, step.to_string());
-    }
     let typed = |it: Option<Dec>| it.map(Dec::plain).unwrap_or_default();
     form.offer(vec![
         (USUAL.to_owned(), typed(it.usual)),
