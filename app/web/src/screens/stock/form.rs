@@ -102,17 +102,6 @@ impl Form {
         self.text.set(serde_json::to_string(&typed).unwrap_or_default());
     }
 
-    /// Takes out what was typed into these.
-    pub fn done_typing(self, fields: &[&str]) {
-        let mut typed = self.typed.get_untracked();
-        for field in fields {
-            typed.remove(*field);
-            typed.remove(&emptied(field));
-            self.right(field);
-        }
-        self.text.set(serde_json::to_string(&typed).unwrap_or_default());
-    }
-
     /// Says what is wrong with a field, and goes to the first that something is wrong with: it may stand above
     /// what is on view.
     pub fn wrong(self, field: &str, sentence: String) {
