@@ -18,7 +18,7 @@ use crate::{
         Id,
         kinds::{Bearer, Source},
     },
-    measure::{Day, Money, fixed},
+    measure::{Day, Money, Seconds, fixed, minutes},
 };
 use kinds::Rows;
 pub(crate) use kinds::{Lines, one_off_lines, sum_of};
@@ -119,14 +119,18 @@ impl BuildCost {
     }
 }
 
-/// The true cost as piece and film.
+/// The true cost as piece and film. Their hours are shared out to the minute, so that they add up as they are read.
 fn sides(rows: &Rows) -> Statement {
-    let sides = [OneSide::Piece, OneSide::Film].map(|side| {
+    let sides = [OneSide::Piece, OneSide::Film];
+    let exact = sides.map(|side| {
         let labour = rows.lines.iter().filter(|line| line.kind == CostKind::Labour);
-        let hours = labour.fold(Hours::ZERO, |sum, line| sum.plus(line.hours_on(Some(side))));
-        Part::plus(kinds::true_cost(rows, Rule::Side { side, hours }, Some(side)))
+        labour.fold(Hours::ZERO, |sum, line| sum.plus(line.hours_on(Some(side)))).seconds()
     });
-    Statement::sum(Rule::Sides, sides.into_iter().collect(), Vec::new(), Vec::new())
+    let whole = minutes::alone(exact.iter().fold(Seconds::ZERO, |sum, it| sum.plus(*it)));
+    let parts = sides.into_iter().zip(minutes::parts(whole, &exact)).map(|(side, hours)| {
+        Part::plus(kinds::true_cost(rows, Rule::Side { side, hours: Hours::of(hours) }, Some(side)))
+    });
+    Statement::sum(Rule::Sides, parts.collect(), Vec::new(), Vec::new())
 }
 
 fn in_kind(rows: &Rows) -> Statement {

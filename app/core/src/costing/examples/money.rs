@@ -362,6 +362,26 @@ fn the_salvage_of_a_build_is_that_of_all_lots_it_drew() {
 }
 
 #[test]
+fn hours_of_piece_and_film_add_up_as_they_are_read() {
+    let it = fixture(
+        "
+        person Ana 24
+        build bench
+        stretch Ana sand min 120 for bench side piece
+        stretch Ana shoot min 60 for bench side film
+        stretch Ana sand min 25 for bench side both
+        ",
+    );
+    // 25 minutes at 2 : 1 are 16:40 and 8:20.
+    let cost = it.books().build_cost(it.id("bench"));
+    let hours = |part: &crate::costing::Part| match part.statement()?.rule {
+        Rule::Side { hours, .. } => Some(hours.seconds().0 / 60),
+        _ => None,
+    };
+    assert_eq!(cost.sides.parts.iter().map(hours).collect::<Vec<_>>(), [Some(137), Some(68)]);
+}
+
+#[test]
 fn reclaiming_logged_on_the_build_stands_beside_its_saving_and_not_in_it() {
     let it = fixture(
         "
