@@ -9,7 +9,7 @@ const DISCS = { what: "discs", "how much": "16 discs", "price, before tax": "11.
 const OIL = { what: "hard oil", "how much": "2 tins", "price, before tax": "116", "one tin holds": "750 ml" };
 const OAK = { "what, or from where": "barn oak", "how much": "40", "price, before tax": "160" };
 
-journey("a count is typed on the pad; from then on it is the usual draw, one tap on the bench", async ({ thumb }) => {
+journey("a count is typed on the pad; from then on it is the usual draw, one tap on the bench while some is left", async ({ thumb }) => {
   await startBuild(thumb);
   await addLot(thumb, { use: "used up" }, DISCS);
   await thumb.place("Bench");
@@ -28,6 +28,12 @@ journey("a count is typed on the pad; from then on it is the usual draw, one tap
   await thumb.kept(/used 4 discs, 2\.84/);
   await thumb.kept("8 discs left on the shelf");
   assert.equal(thumb.taps - before, 1);
+  for (const left of ["4 discs left on the shelf", "0 discs left on the shelf"]) {
+    await thumb.tap(/^4 discs/, "Bench keys");
+    await thumb.kept(left);
+  }
+  const usual = thumb.part("Bench keys").getByRole("button", { name: /^4 discs/ });
+  await until("nothing left to offer", async () => (await usual.count()) === 0);
 });
 
 journey("a quarter of a tin in three taps, the rest said before", async ({ thumb }) => {
@@ -123,6 +129,12 @@ journey("half a fraction shows its hole and is refused in plain words", async ({
   // A tap on the rule gives it its bottom.
   await thumb.tap("add 1/8");
   assert.match(await thumb.field("Length of one piece").inputValue(), /\/8$/);
+  // It is finished: an eighth does not become an eighty-second, tapped or typed.
+  await thumb.tap("2", "Number pad");
+  assert.match(await thumb.field("Length of one piece").inputValue(), /\/8$/);
+  await thumb.type("Length of one piece", "2 3/82");
+  await thumb.tap(/^Use/);
+  await thumb.refused("Length of one piece", "No rule has such a mark");
 });
 
 journey("some of it comes back at what it cost", async ({ thumb }) => {
