@@ -61,11 +61,14 @@ journey("on the bench with a usual draw and a shot to take every key is as wide 
   await thumb.tap(/^New shot/);
   await thumb.type("What is to be shot", "first wipe of oil over the court line");
   await thumb.tap("Keep");
+  await thumb.kept("first wipe of oil");
   await go("bench");
   await thumb.key(/^Shot it/).waitFor();
   assert.deepEqual(await wrong(page, 56), []);
+  const tops = await page.locator(".bench-acts > .key").evaluateAll((keys) => keys.map((key) => key.getBoundingClientRect().top));
+  assert.deepEqual(tops, tops.map(() => tops[0]), "in one row");
   await thumb.tap("both", "Who");
-  await thumb.kept("since 8:00");
+  await thumb.kept("by Me and Tobin since 8:");
   assert.deepEqual(await wrong(page, 56), []);
 });
 
