@@ -119,10 +119,10 @@ journey("what can't be worked out says which entry is missing, never 0", async (
   assert.equal(await thumb.page.getByText(/\b0\.00\b/).count(), 0);
   await logHours(thumb, "1 h", "mill");
   await sheetOf(thumb, "Cost");
-  await thumb.sees("No rate for Me");
+  await thumb.sees("No rate for you");
   for (const name of [/^True cost/, /^Labour/]) assert.doesNotMatch(await thumb.key(name).innerText(), /\b0\.00\b/);
   // And it leads to where it is put right.
-  await thumb.tap(/No rate for Me/);
+  await thumb.tap(/No rate for you/);
   await thumb.field("An hour").waitFor();
 });
 

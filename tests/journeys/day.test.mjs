@@ -62,7 +62,7 @@ journey("twenty things of one day, with a clock running", HERE, async ({ page, t
   });
   await thing("it was only a quarter: taken back, and the tin's level tapped", 6, async () => {
     await thumb.undo();
-    await thumb.tap(/^Other/);
+    await thumb.tap(/^(Other|Use stock)/);
     await thumb.tap("sanding disc");
     await thumb.tap(/^hard oil, 750 ml.*1\/2 tin/);
     await thumb.tap(/^1\/4 tin/);

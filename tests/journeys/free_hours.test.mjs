@@ -85,7 +85,7 @@ journey("a day off and an hour more are entries of their own", async ({ page, th
 journey("what there is a count of is kept in the shop, and put right", async ({ thumb }) => {
   await startBuild(thumb);
   await thumb.place("Shop");
-  await thumb.tap(/^Add what steps take/);
+  await thumb.tap(/^Add what steps share/);
   await thumb.type("Name", "long clamps");
   await thumb.type("How many", "6");
   await thumb.tap("Keep");

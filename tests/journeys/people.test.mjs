@@ -6,7 +6,7 @@ journey("a rate makes hours a cost; without one the cost says which is missing",
   await startBuild(thumb);
   await logHours(thumb, "2 h", "mill");
   await sheetOf(thumb, "Cost");
-  await thumb.sees("No rate for Me");
+  await thumb.sees("No rate for you");
   await setRate(thumb, "26");
   await sheetOf(thumb, "Cost");
   await thumb.key(/^Labour\s*52\.00/).waitFor();

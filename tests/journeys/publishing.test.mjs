@@ -201,7 +201,7 @@ journey("the pack: what is in it by itself, what only when ticked; copied and sa
   await addLot(thumb, { use: "used up" }, { what: "discs", "how much": "16 discs", "price, before tax": "11.36" });
   await thumb.place("Bench");
   await startStage(thumb, "sand");
-  await thumb.tap(/^Other/);
+  await thumb.tap(/^(Other|Use stock)/);
   await thumb.tap("4", "Number pad");
   await thumb.tap("Use 4 discs");
   await thumb.kept(/used 4 discs/);

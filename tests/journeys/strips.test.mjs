@@ -11,7 +11,7 @@ async function maple(thumb) {
   await thumb.tap(/^maple boards/);
   await thumb.tap("Use some");
   await thumb.type("Length of one piece", "48");
-  await thumb.tap(/^Wide/, "Say how much by");
+  await thumb.tap(/^Width/, "Say how much by");
   await thumb.type("Width of one piece", "3 1/2");
   await thumb.tap(/^Thick/, "Say how much by");
   await thumb.type("Thickness of one piece", "3/4");

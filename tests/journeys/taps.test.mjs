@@ -22,7 +22,7 @@ async function withDiscs(walk) {
   await addLot(thumb, { use: "used up" }, { what: "discs", "how much": "16 discs", "price, before tax": "11.36" });
   await thumb.place("Bench");
   await startStage(thumb, "sand");
-  await thumb.tap(/^Other/);
+  await thumb.tap(/^(Other|Use stock)/);
   await thumb.tap("4", "Number pad");
   await thumb.tap("Use 4 discs");
   await thumb.kept("used 4 discs");
@@ -41,9 +41,9 @@ async function withOak(walk) {
   await thumb.place("Bench");
   await startStage(thumb, "cut");
   // The width and the thickness of the piece before stay for the next.
-  await thumb.tap(/^Other/);
+  await thumb.tap(/^(Other|Use stock)/);
   await thumb.type("Length of one piece", "20");
-  await thumb.tap(/^Wide/, "Say how much by");
+  await thumb.tap(/^Width/, "Say how much by");
   await thumb.type("Width of one piece", "2");
   await thumb.tap(/^Thick/, "Say how much by");
   await thumb.type("Thickness of one piece", "2");
@@ -137,13 +137,13 @@ const TABLE = [
     await thumb.kept("8 discs left");
   }],
   ["a quarter of a tin", 3, withOil, async ({ thumb }) => {
-    await thumb.tap(/^Other/);
+    await thumb.tap(/^(Other|Use stock)/);
     await thumb.tap(/^1\/4 tin/);
     await thumb.tap("Use 1/4 tin");
     await thumb.kept(/used.*1\/4 tin/);
   }],
   ["a length: other, two digits, two marks of the rule, Use", 6, withOak, async ({ thumb }) => {
-    await thumb.tap(/^Other/);
+    await thumb.tap(/^(Other|Use stock)/);
     await thumb.tap("1", "Number pad");
     await thumb.tap("9", "Number pad");
     await thumb.tap("add 1/4");

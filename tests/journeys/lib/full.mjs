@@ -20,7 +20,7 @@ export async function fullShop({ page, thumb, go }) {
   await thumb.tap(/^24 h/);
   await thumb.kept("dries until");
   await startStage(thumb, "finish");
-  await thumb.tap(/^Other/);
+  await thumb.tap(/^(Other|Use stock)/);
   await thumb.tap(/^1\/4 tin/);
   await thumb.tap("Use 1/4 tin");
   await thumb.kept("used");

@@ -27,6 +27,9 @@ pub struct BridgeText {
     pub name: String,
 }
 
+/// Hundredths of the width from which a bar has room for its words, twice as large too.
+const SHORT: f64 = 65.0;
+
 /// The drawing.
 #[component]
 pub fn Bridge(text: BridgeText) -> impl IntoView {
@@ -34,6 +37,10 @@ pub fn Bridge(text: BridgeText) -> impl IntoView {
     let scale = positive(text.shelf + common + earlier);
     let spent = (text.shelf + common) / scale * 100.0;
     let shelf = text.shelf / scale * 100.0;
+    // A bar too short for its words has them under its line.
+    let side = |share: f64, class: &'static str| if share < SHORT { class } else { "" };
+    let used_class = side(100.0 - shelf, "under at-right");
+    let spent_class = side(spent, "under at-left");
     let used = (common + earlier) / positive(common + earlier + rest);
     let shelf_piece = (shelf > 0.0).then(|| {
         view! { <span class="piece shelf" style:inline-size=per_cent(shelf)>
@@ -46,14 +53,14 @@ pub fn Bridge(text: BridgeText) -> impl IntoView {
     let earlier_says = (earlier > 0.0).then(|| view! { <span class="right">{text.earlier_text}</span> });
     view! {
         <div class="bridge" role="img" aria-label=text.name>
-            <div style:inline-size=per_cent(spent)><Dim text=text.spent_text/></div>
+            <div style:inline-size=per_cent(spent)><Dim text=text.spent_text class=spent_class/></div>
             <div class="bar">{shelf_piece}{pieces(&text.common, scale)}</div>
             <div class="off"><span class="left" style:min-inline-size=per_cent(shelf)>{shelf_dim}</span>{earlier_says}</div>
             <div style:margin-inline-start=per_cent(shelf)>
                 <div class="bar thick">
                     {pieces(&text.common, common + earlier)}{pieces(&text.earlier, common + earlier)}
                 </div>
-                <Dim text=text.used_text/>
+                <Dim text=text.used_text class=used_class/>
             </div>
             {fan(shelf / 100.0, used)}
             <div class="bar thick">

@@ -33,7 +33,7 @@ pub fn below(kind: Kind) -> &'static str {
         Kind::Tool => "power, where it runs",
         Kind::Income => "what arrived, who earned it, side",
         Kind::Chapter => "how a time is typed",
-        _ => "more fields",
+        _ => "the rest of the form",
     }
 }
 

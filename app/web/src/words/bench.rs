@@ -152,9 +152,9 @@ pub fn other() -> &'static str {
     "Other"
 }
 
-/// Under it.
+/// The same where nothing is usual at this stage.
 pub fn use_stock() -> &'static str {
-    "use stock"
+    "Use stock"
 }
 
 /// Note.
@@ -174,7 +174,7 @@ pub fn hours() -> &'static str {
 
 /// Under it.
 pub fn after() -> &'static str {
-    "after"
+    "afterwards"
 }
 
 /// The dashed pieces.

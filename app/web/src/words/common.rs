@@ -100,3 +100,19 @@ pub fn none() -> &'static str {
 pub fn window_title(sheet: &str) -> String {
     format!("{sheet} · Benchslate")
 }
+
+/// Whose; the maker's own, until they have a name.
+pub fn whose(name: &str) -> String {
+    if name == super::builds::me() {
+        "your".to_owned()
+    } else if name.ends_with('s') {
+        format!("{name}\u{2019}")
+    } else {
+        format!("{name}\u{2019}s")
+    }
+}
+
+/// Who, inside a sentence: `No rate for Tobin`.
+pub fn whom(name: &str) -> &str {
+    if name == super::builds::me() { "you" } else { name }
+}

@@ -75,7 +75,7 @@ pub fn gifts() -> &'static str {
 
 /// After what is in it.
 pub fn not_all(lacking: usize) -> String {
-    if lacking == 1 { "1 entry missing".to_owned() } else { format!("{lacking} entries missing") }
+    if lacking == 1 { "1 thing missing".to_owned() } else { format!("{lacking} things missing") }
 }
 
 /// The leading figures, read aloud.
@@ -150,7 +150,7 @@ pub fn bridge() -> &'static str {
 
 /// The break line of the cost sheet.
 pub fn more_kinds() -> &'static str {
-    "more kinds below"
+    "money, cards, files"
 }
 
 /// The break line where something is missing or odd.

@@ -14,7 +14,7 @@ pub fn so_many_taken(taken: usize, all: usize) -> String {
 
 /// What stands past the lower edge.
 pub fn below() -> &'static str {
-    "more shots, the card, the film"
+    "the card, the film, its costs"
 }
 
 /// The keys, read aloud.
@@ -44,7 +44,7 @@ pub fn a_name() -> &'static str {
 
 /// Under a new shot's fields.
 pub fn a_name_is_enough() -> &'static str {
-    "What it is will do. Length is as it will be seen; a step then takes three real seconds at the camera for each, or as you set it."
+    "Its name is enough. Length is as it will be seen; a step then takes three real seconds at the camera for each, or as you set it."
 }
 
 /// In the empty field of a length.
@@ -486,7 +486,7 @@ pub fn as_you_work() -> &'static str {
 
 /// Nothing was filmed that could be compared.
 pub fn no_pace() -> &'static str {
-    "No stage has been filmed and not filmed often enough yet: three builds each. Until then it is asked."
+    "No stage was done often enough yet both with the camera and without: three builds each. Until then it is asked."
 }
 
 /// Over what is still to shoot.

@@ -91,12 +91,12 @@ pub fn resources() -> &'static str {
 
 /// Adds one.
 pub fn add_a_resource() -> &'static str {
-    "Add what steps take"
+    "Add what steps share"
 }
 
 /// Beside it.
 pub fn and_give_back() -> &'static str {
-    "and give back"
+    "clamps, the bench"
 }
 
 /// One window: `18:00–21:00`.

@@ -2,7 +2,7 @@
 //!
 //! One match for each, without a wildcard: a new gap or flag points here.
 
-use super::{Tongue, cost};
+use super::{Tongue, common, cost};
 use crate::shell::Place;
 use benchslate_core::{
     costing::{CostKind, Flag, Gap},
@@ -64,7 +64,7 @@ pub fn gap(gap: &Gap, shop: &Shop) -> Told {
 fn lacking(gap: &Gap, shop: &Shop) -> String {
     let lot = |lot: &Id| name(shop, Source::Lot(*lot));
     match gap {
-        Gap::NoRate { person } => format!("No rate for {}", who(shop, *person)),
+        Gap::NoRate { person } => format!("No rate for {}", common::whom(&who(shop, *person))),
         Gap::NoPerson { .. } => "Hours of somebody who is not there".into(),
         Gap::NoKmRate => "No rate a kilometre".into(),
         Gap::NoPrice { lot: it } => format!("No price for {}", lot(it)),
@@ -291,7 +291,7 @@ fn stretch_name(shop: &Shop, tongue: &Tongue, entry: Id) -> String {
     let stretch = shop.stretches.iter().find(|stretch| stretch.entry() == entry);
     stretch.map_or_else(
         || "A stretch".to_owned(),
-        |stretch| format!("{}, {}", tongue.day(stretch.order.day), who(shop, stretch.person)),
+        |stretch| format!("{}, {}", tongue.day(stretch.order.day), common::whom(&who(shop, stretch.person))),
     )
 }
 
@@ -304,7 +304,7 @@ fn entry_name(shop: &Shop, entry: Id) -> String {
     let trip = || shop.trips.iter().any(|trip| trip.order.entry == entry).then(|| "a drive".to_owned());
     let stretch = || {
         let it = shop.stretches.iter().find(|stretch| stretch.entry() == entry)?;
-        Some(format!("{}\u{2019}s hours", who(shop, it.person)))
+        Some(format!("{} hours", common::whose(&who(shop, it.person))))
     };
     lot()
         .or_else(draw)

@@ -518,7 +518,7 @@ pub fn the_steps() -> &'static str {
 
 /// Under it.
 pub fn all_that_is_left() -> &'static str {
-    "all that is still to do"
+    "still to do"
 }
 
 /// A key of a part: the whole list.

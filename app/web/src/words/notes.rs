@@ -74,11 +74,12 @@ pub fn new_note() -> &'static str {
 pub fn beginning(text: &str) -> String {
     let mut beginning: String = text.chars().take(MOST_IN_MARK).collect();
     if beginning.len() < text.len() {
-        beginning.truncate(beginning.trim_end().len());
+        let whole_words = beginning.rfind(' ').unwrap_or(beginning.len());
+        beginning.truncate(beginning.get(..whole_words).unwrap_or_default().trim_end().len());
         beginning.push('…');
     }
     beginning
 }
 
-/// Letters of a note that a mark has room for.
-const MOST_IN_MARK: usize = 36;
+/// Letters of a note that a mark has room for in two lines: a third says what became of it.
+const MOST_IN_MARK: usize = 26;

@@ -22,7 +22,7 @@ pub fn film_length() -> &'static str {
 
 /// Under them.
 pub fn what_it_does() -> &'static str {
-    "The plan holds the piece to its day, and its film to the cut that the publish date needs. From that the chain is counted back; from the length, what the edit will take. Either may stay empty. A date that is over is taken, and said."
+    "The plan holds the piece to its day, and its film to the cut that the publish date needs. From that the chain is counted back; from the length, what the edit will take. Either may stay empty. A day in the past can be kept; the plan then says that it is over."
 }
 
 /// By a field.

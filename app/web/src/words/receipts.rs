@@ -25,6 +25,16 @@ pub fn for_what() -> &'static str {
     "For"
 }
 
+/// Receipts beyond those that are named.
+pub fn more_receipts(count: usize) -> String {
+    if count == 1 { "1 more receipt waits".to_owned() } else { format!("{count} more receipts wait") }
+}
+
+/// Beside it.
+pub fn in_all(count: usize) -> String {
+    format!("{count} in all")
+}
+
 /// Under it.
 pub fn at_work() -> &'static str {
     "last choice"

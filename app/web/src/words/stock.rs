@@ -194,12 +194,12 @@ pub fn length() -> &'static str {
 
 /// The cells of a size.
 pub fn wide() -> &'static str {
-    "Wide"
+    "Width"
 }
 
 /// The cells of a size.
 pub fn thick() -> &'static str {
-    "Thick"
+    "Thickness"
 }
 
 /// The cells of a size.
@@ -402,7 +402,7 @@ pub fn say_how_much() -> &'static str {
 
 /// A size needs all its sides.
 pub fn side_missing(side: &str) -> String {
-    format!("{side} is missing: board measure needs length, width and thickness. Kept as typed.")
+    format!("{side} is missing: board measure needs length, width and thickness.")
 }
 
 /// Beside the field of another unit: what it is kept in.

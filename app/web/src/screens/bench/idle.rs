@@ -217,7 +217,7 @@ fn Next(bench: Memo<Option<Bench>>) -> impl IntoView {
     }
 }
 
-/// Two other stages, hours afterwards, and all stages.
+/// Two other stages and all of them; under them what starts no clock.
 #[component]
 fn OrStart(bench: Memo<Option<Bench>>) -> impl IntoView {
     let (desk, goes) = (Desk::here(), expect_context::<Goes>());
@@ -239,9 +239,11 @@ fn OrStart(bench: Memo<Option<Bench>>) -> impl IntoView {
     view! {
         <Keys class="bench-over" lead=words::or_start().to_owned()>
             {move || others.get().into_iter().map(key).collect::<Vec<_>>()}
+            <KeyLink label=Signal::derive(count) kind=KeyKind::Word href=Place::Stages.href()/>
+        </Keys>
+        <Keys class="low">
             <KeyLink label=words::hours().to_owned() note=words::after().to_owned() href=Place::Hours.href()/>
             {super::photo_key(bench)}
-            <KeyLink label=Signal::derive(count) kind=KeyKind::Word href=Place::Stages.href()/>
         </Keys>
     }
 }

@@ -152,6 +152,9 @@ pub fn Acts(bench: Memo<Option<Bench>>) -> impl IntoView {
             taps::camera(desk, &clock);
         }
     };
+    // Other than the usual draw; without one it says what it opens.
+    let usual = Memo::new(move |_| bench.read().as_ref().is_some_and(|bench| bench.usual.is_some()));
+    let other = move || if usual.get() { words::other() } else { words::use_stock() }.to_owned();
     view! {
         <Keys class="bench-acts">
             <Key
@@ -163,11 +166,7 @@ pub fn Acts(bench: Memo<Option<Bench>>) -> impl IntoView {
             />
             <super::usual::UsualKey bench/>
             <ShotKey bench/>
-            <KeyLink
-                label=words::other().to_owned()
-                note=words::use_stock().to_owned()
-                href=Place::Use(None).href()
-            />
+            <KeyLink label=Signal::derive(other) href=Place::Use(None).href()/>
             <KeyLink label=words::note().to_owned() note=words::a_line().to_owned() href=Place::Note.href()/>
             {super::photo_key(bench)}
         </Keys>

@@ -55,14 +55,14 @@ pub struct Goes(pub RwSignal<Option<Vec<Named>>>);
 /// Who a tap on a stage is for: whose clock runs, both where they go together; with none running who was chosen, else
 /// whom the bench offers first.
 pub fn at_work(bench: &Bench, goes: Goes, acting: Option<usize>) -> Vec<Named> {
-    let mut clocks = bench.clocks.clone();
-    clocks.order_by_key(|clock| clock.entry);
-    let one = acting.and_then(|at| clocks.get(at)).or(bench.clocks.last());
+    let pair = super::two::pair(bench);
+    let one = acting.and_then(|at| pair.get(at)).or(bench.clocks.last());
     let Some(one) = one else {
         let first = || bench.people.first().cloned().into_iter().collect();
         return goes.0.get_untracked().unwrap_or_else(first);
     };
-    let with = clocks
+    let with = bench
+        .clocks
         .iter()
         .filter(|it| it.entry == one.entry || (one.together.is_some() && it.together == one.together));
     with.map(|clock| clock.person.clone()).collect()

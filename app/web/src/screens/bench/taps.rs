@@ -132,7 +132,13 @@ pub fn who(desk: Desk, clock: &BenchClock, choice: Vec<Named>) {
     let people: Vec<Id> = choice.into_iter().map(|it| it.id).collect();
     desk.act(
         move |hand| who_changes(hand, entry, mine, &people),
-        move |_| mark(&stage, words::mark_who(&names)),
+        move |after| {
+            let mut marked = mark(&stage, words::mark_who(&names));
+            // The other is counted from when this one is.
+            let since = Some(begun(after, entry)).filter(|since| !since.is_empty());
+            marked.mark.second = since.map(|since| words::since(&since));
+            marked
+        },
     );
 }
 

@@ -23,7 +23,7 @@ pub fn Two() -> impl IntoView {
     let go: Go = expect_context();
     let bench = Memo::new(move |_| desk.bench());
     // Whose keys these are, as a place in the pair: the later begun, until a name is tapped.
-    let acting = RwSignal::new(1_usize);
+    let acting = RwSignal::new(later(bench));
     let lead = Signal::derive(move || match whose(bench, acting.get()) {
         Some(name) => words::goes_to(&name),
         None => words::change_over_to().to_owned(),
@@ -53,11 +53,20 @@ pub fn Two() -> impl IntoView {
     }
 }
 
-fn pair(bench: &Bench) -> Vec<BenchClock> {
-    // The two last begun, told apart by entry so that they keep their places when a start is moved.
+/// The two last begun, each name in the place that it has while one clock runs: whoever began, and whenever.
+pub fn pair(bench: &Bench) -> Vec<BenchClock> {
     let mut two: Vec<BenchClock> = bench.clocks.iter().rev().take(2).cloned().collect();
-    two.order_by_key(|clock| clock.entry);
+    two.order_by_key(|clock| (clock.person.id, clock.entry));
     two
+}
+
+/// The place of the later begun.
+fn later(bench: Memo<Option<Bench>>) -> usize {
+    bench.with_untracked(|bench| {
+        let Some(bench) = bench.as_ref() else { return 1 };
+        let last = bench.clocks.last().map(|clock| clock.entry);
+        pair(bench).iter().position(|clock| Some(clock.entry) == last).unwrap_or(1)
+    })
 }
 
 fn at(bench: Memo<Option<Bench>>, at: usize) -> Option<BenchClock> {

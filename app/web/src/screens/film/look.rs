@@ -144,7 +144,9 @@ fn planned(view: &View, shot: &kinds::Shot, it: &Listed) -> String {
     };
     let stands = words::standing(it.standing).to_owned();
     let stands = if it.standing == Standing::Missed { String::new() } else { stands };
-    let all = [Some(words::need(shot.nice).to_owned()), Some(stands), when, Some(much)];
+    // What was left out is no longer a must.
+    let need = (it.standing != Standing::Waived).then(|| words::need(shot.nice).to_owned());
+    let all = [need, Some(stands), when, Some(much)];
     let all: Vec<String> = all.into_iter().flatten().filter(|it| !it.is_empty()).collect();
     all.join("; ")
 }

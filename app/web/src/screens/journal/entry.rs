@@ -36,6 +36,8 @@ use leptos::task::spawn_local;
 
 /// So many are named that a correction moved.
 const MOST_SAID: usize = 3;
+/// The form that puts right.
+const FORM: &str = "entry";
 /// Whose form a draft is: the field that keeps the entry's id.
 const OF: &str = "of";
 
@@ -43,7 +45,7 @@ const OF: &str = "of";
 #[component]
 pub fn EntrySheet(entry: Id) -> impl IntoView {
     let desk = Desk::here();
-    let form = Form::open(desk, "entry");
+    let form = Form::open(desk, FORM);
     let device = device(desk);
     let standing = Memo::new(move |_| desk.read(|view| listing::standing(view.journal, entry)));
     let kind = Memo::new(move |_| desk.read(|view| line::kind(view, entry)));
@@ -383,12 +385,24 @@ fn beside(view: &View, entry: Id, body: &Body) -> Option<(&'static str, &'static
 
 /// Fills the form with what the entry says.
 fn begin(desk: Desk, form: Form, entry: Id) {
-    let filled = desk.now_read(|view| view.journal.body(entry).and_then(|body| correct::fill(view, body)));
     form.all_right();
-    for (field, text) in filled.unwrap_or_default() {
+    for (field, text) in said(desk, entry) {
         form.set(&field, text);
     }
-    form.set(OF, entry.to_string());
+}
+
+/// Opens the sheet of an entry where it is put right, in one tap from elsewhere.
+pub fn put_right(desk: Desk, go: Go, entry: Id) {
+    Form::lay(desk, FORM, said(desk, entry));
+    go.to(&Place::Entry(entry));
+}
+
+/// What an entry says, field by field, and whose form it is.
+fn said(desk: Desk, entry: Id) -> Vec<(String, String)> {
+    let filled = desk.now_read(|view| view.journal.body(entry).and_then(|body| correct::fill(view, body)));
+    let mut filled = filled.unwrap_or_default();
+    filled.push((OF.to_owned(), entry.to_string()));
+    filled
 }
 
 fn form_of(desk: Desk, form: Form, entry: Id) -> AnyView {

@@ -12,6 +12,6 @@ mod setting;
 mod sheet;
 
 pub use add::AddSheet;
-pub use entry::EntrySheet;
+pub use entry::{EntrySheet, put_right};
 pub use running_facts::part_size;
 pub use sheet::JournalSheet;

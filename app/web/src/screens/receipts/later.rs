@@ -10,7 +10,7 @@ use crate::{
         sum_row::{Group, Leads, SumRow, SumText, SumTotal, Sums},
     },
     screens::{
-        journal::line,
+        journal::{line, put_right},
         photos::{self, About, PhotoKey},
         trouble::Troubles,
     },
@@ -46,7 +46,11 @@ pub fn ReceiptSheet(receipt: Id) -> impl IntoView {
     let keys = move || {
         there.get().then(|| {
             view! {
-                <KeyLink label=words::put_right().to_owned() note=words::freight_tax().to_owned() href=Place::Entry(receipt).href()/>
+                <Key
+                    label=words::put_right().to_owned()
+                    note=words::freight_tax().to_owned()
+                    on_tap=Callback::new(move |()| put_right(desk, go, receipt))
+                />
                 <PhotoKey about=Signal::stored(About { entry: Some(receipt), bearer: None })/>
             }
         })

@@ -9,10 +9,13 @@ pub use by_product::ByProductSheet;
 use crate::dom::prelude::*;
 use crate::{
     parts::sum_row::{Group, Leads, SumRow, SumText},
-    shell::desk::View,
-    words::receipts as words,
+    shell::{Place, desk::View},
+    words::{journal::comma, receipts as words},
 };
-use benchslate_core::journal::{Id, kinds::Bearer, shop};
+use benchslate_core::{
+    journal::{Id, kinds::Bearer, shop},
+    measure::InOrder,
+};
 
 /// A receipt's lines; none: a new one, at the till.
 pub fn sheet(of: Option<Id>) -> AnyView {
@@ -27,6 +30,27 @@ pub fn still_to_say(view: &View, receipt: Id) -> Option<String> {
     let receipt = view.shop.receipts.get(&receipt).filter(|receipt| receipt.waits())?;
     Some(unsaid(view, receipt))
 }
+
+/// Those that wait for their lines, the latest first: where they are said, the words of that row, and at its end what
+/// is still to be said. Of more than a few the rest stand together.
+pub fn waiting(view: &View) -> Vec<(Place, String, String)> {
+    let mut all: Vec<_> = view.shop.receipts.iter().filter(|(_, receipt)| receipt.waits()).collect();
+    all.order_by_key(|(_, receipt)| receipt.order);
+    let (all_of_them, more) = (all.len(), all.len().saturating_sub(MOST_NAMED));
+    let one = |(id, receipt): (&Id, &shop::Receipt)| {
+        let open = unsaid(view, receipt);
+        let from = receipt.whence.as_deref().map(|from| comma(from, &open));
+        (Place::Receipt(Some(*id)), words::say_the_lines().to_owned(), from.unwrap_or(open))
+    };
+    let mut rows: Vec<_> = all.into_iter().rev().take(MOST_NAMED).map(one).collect();
+    if more > 0 {
+        rows.push((Place::Homeless, words::more_receipts(more), words::in_all(all_of_them)));
+    }
+    rows
+}
+
+/// So many stand on the shelf by name.
+const MOST_NAMED: usize = 2;
 
 fn unsaid(view: &View, receipt: &shop::Receipt) -> String {
     match (receipt.open(), receipt.total) {

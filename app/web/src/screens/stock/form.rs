@@ -40,6 +40,14 @@ impl Form {
         Form { key, text, typed, offered, wrong, of }
     }
 
+    /// Lays a draft down for a form that is opened next.
+    pub fn lay(desk: Desk, key: &str, filled: Vec<(String, String)>) {
+        let typed: Texts = filled.into_iter().filter(|(_, text)| !text.is_empty()).collect();
+        if let (Some(store), Ok(text)) = (desk.store(), serde_json::to_string(&typed)) {
+            store.put_draft(key, &text);
+        }
+    }
+
     /// Fields that hold something until they are typed in, or emptied. No draft is made of it.
     pub fn offer(self, offered: Vec<(String, String)>) {
         self.offered.set(offered.into_iter().filter(|(_, text)| !text.is_empty()).collect());

@@ -55,6 +55,7 @@ pub fn StockSheet() -> impl IntoView {
                     name=words::shelf().to_owned()
                     below=Signal::derive(move || Some(words::more_rows(found.read().len())))
                 >
+                    {move || receipts_that_wait(desk)}
                     {move || list(found.get(), rows.read().is_empty(), &text.get())}
                     {move || finds(desk)}
                 </Read>
@@ -69,6 +70,15 @@ pub fn StockSheet() -> impl IntoView {
             </Below>
         </Sheet>
     }
+}
+
+/// Receipts whose lines are still to be said: what they bought is not on the shelf yet.
+fn receipts_that_wait(desk: Desk) -> AnyView {
+    let row = |(place, label, end): (Place, String, String)| {
+        view! { <RowLink label end leads=Leads::To(place.href())/> }
+    };
+    let waiting = desk.read(crate::screens::receipts::waiting);
+    waiting.into_iter().map(row).collect::<Vec<_>>().draw()
 }
 
 /// Timber that was looked at and is not home.
