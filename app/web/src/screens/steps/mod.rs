@@ -99,13 +99,17 @@ fn look(view: &View, build: Id, now: Instant) -> Option<Look> {
     let planned = steps::planned(view.shop, &worked);
     let mut of_build: Vec<_> = view.shop.steps.iter().filter(|(_, it)| it.build() == build).collect();
     of_build.order_by_key(|(_, it)| it.order);
-    let row = |(id, it): &(&Id, &benchslate_core::journal::shop::Step)| Row {
-        step: **id,
-        title: it.body.title.clone(),
-        note: note(view, it, planned.get(*id)),
+    let left = minutes::alone(steps::left_in_all(view.shop, &planned, build));
+    // What is left of each, to the minute, adds up to what is left in all.
+    let each: Vec<Seconds> =
+        of_build.iter().map(|(id, _)| planned.get(*id).map_or(Seconds::ZERO, |it| it.left)).collect();
+    let each = minutes::parts(left, &each);
+    let row = |(id, it): &(&Id, &benchslate_core::journal::shop::Step)| {
+        let place = of_build.iter().position(|(other, _)| other == id);
+        let left = place.and_then(|place| each.get(place)).copied().unwrap_or_default();
+        Row { step: **id, title: it.body.title.clone(), note: note(view, it, planned.get(*id), left) }
     };
     let (done, open): (Vec<_>, Vec<_>) = of_build.iter().partition(|(_, it)| it.done().is_some());
-    let left = steps::left_in_all(view.shop, &planned, build);
     let unsaid = |it: &&benchslate_core::journal::shop::Step| {
         it.done().is_none() && it.left.is_none() && steps::mean(it.hours).is_none()
     };
@@ -113,7 +117,7 @@ fn look(view: &View, build: Id, now: Instant) -> Option<Look> {
     Some(Look {
         build,
         title,
-        left: view.tongue.hours(minutes::alone(left)),
+        left: view.tongue.hours(left),
         not_said,
         open: open.iter().map(row).collect(),
         done: done.iter().map(row).collect(),
@@ -121,13 +125,18 @@ fn look(view: &View, build: Id, now: Instant) -> Option<Look> {
     })
 }
 
-fn note(view: &View, step: &benchslate_core::journal::shop::Step, planned: Option<&Planned>) -> String {
+fn note(
+    view: &View,
+    step: &benchslate_core::journal::shop::Step,
+    planned: Option<&Planned>,
+    left: Seconds,
+) -> String {
     let hours = |it: Seconds| view.tongue.hours(minutes::alone(it));
     let who: Vec<String> = step.body.who.iter().map(|id| facts::person(view, *id)).collect();
     let much = match (step.done(), planned) {
         (Some(day), _) => words::done_on(&view.tongue.day(day)),
         (None, Some(Planned { mean: None, .. })) if step.left.is_none() => words::no_estimate().to_owned(),
-        (None, Some(it)) => words::left_of(&hours(it.left), it.mean.map(hours).as_deref()),
+        (None, Some(it)) => words::left_of(&hours(left), it.mean.map(hours).as_deref()),
         (None, None) => String::new(),
     };
     crate::words::journal::comma(&much, &who.join(", "))
