@@ -88,6 +88,8 @@ journey("a shot that is left out is no longer told, and is wanted after all in o
   await thumb.tap(/^First wipe/);
   await thumb.tap(/^Waive it/);
   await thumb.kept("left out");
+  // Of those that are wanted.
+  await thumb.sees("0 of 1 taken");
   await thumb.place("Bench");
   await startStage(thumb, "sand");
   await thumb.clock("sand");

@@ -17,7 +17,9 @@ use crate::{
     },
 };
 use benchslate_core::{
-    costing::{CostKind, OneSide, Part, PartOf, Path, Rule, Sign, Statement, Step, Value, present::Level},
+    costing::{
+        CostKind, Gap, OneSide, Part, PartOf, Path, Rule, Sign, Statement, Step, Value, present::Level,
+    },
     journal::Id,
     measure::Shown,
 };
@@ -121,7 +123,9 @@ pub fn row(say: Say, first: bool, part: &Part, shown: Option<Shown>, at: At) -> 
 
 /// What stands in the place of a figure that can't be said.
 pub fn missing(statement: &Statement) -> &'static str {
-    statement.gaps.first().map_or_else(words::not_known, gaps::short)
+    // What isn't kept at all is missing everywhere; what is missing here comes first.
+    let here = statement.gaps.iter().find(|gap| !matches!(gap, Gap::NotKept { .. }));
+    here.or(statement.gaps.first()).map_or_else(words::not_known, gaps::short)
 }
 
 /// A row drawn. Words of a part are cloned into it, so that a sheet redraws only what has changed.

@@ -37,7 +37,8 @@ pub fn FilmSheet(of: Id) -> impl IntoView {
     let note = Signal::derive(move || {
         let look = look.read();
         let it = look.as_ref().filter(|it| !it.rows.is_empty())?;
-        Some(words::so_many_taken(it.taken, it.rows.len()))
+        // Of those that are wanted.
+        Some(words::so_many_taken(it.taken, it.rows.iter().filter(|row| !row.waived).count()))
     });
     let rows = move || look.read().as_ref().map(|it| it.rows.clone()).unwrap_or_default();
     let empty = Memo::new(move |_| look.read().as_ref().map(|it| it.rows.is_empty()));
@@ -152,6 +153,7 @@ fn keys(desk: Desk, build: Id, at: Option<Row>) -> AnyView {
     let (label, note) =
         if out { (words::waive(), words::leave_out()) } else { (words::take_in(), words::after_all()) };
     let take = words::shot_take(&row.text.what, row.take);
+    let kind = if out { KeyKind::Filled } else { KeyKind::Plain };
     view! {
         <Keys class="mid">
             <Key label=label.to_owned() note=note.to_owned() on_tap=Callback::new(move |()| acts::waive(desk, shot, out))/>
@@ -167,7 +169,7 @@ fn keys(desk: Desk, build: Id, at: Option<Row>) -> AnyView {
                 class="shot-it"
                 label=words::shot_it().to_owned()
                 note=take
-                kind=KeyKind::Filled
+                kind
                 on_tap=Callback::new(move |()| acts::take(desk, shot))
             />
         </Keys>
