@@ -9,6 +9,16 @@ const idOf = async (thumb, title) => {
   return new URL(thumb.page.url()).searchParams.get("at").split(".")[1];
 };
 
+/** All fields of a step from the plain list of something turned. */
+async function sandOfTurned({ thumb, go }) {
+  await startBuild(thumb, "Side table");
+  await go(`steps.${await idOf(thumb, "Side table")}`);
+  await thumb.tap(/^turned/);
+  await thumb.kept("steps");
+  await thumb.tap(/^sand/);
+  await thumb.tap(/^All of the step/);
+}
+
 journey("the outlook of an open build: what comes in, less what it cost and what its steps still cost", async ({ thumb, go }) => {
   await startBuild(thumb, "Trays");
   await setRate(thumb, "30");
@@ -105,13 +115,7 @@ journey("a plain list by how it is put together, and how long each takes, step a
 });
 
 journey("what a step comes after, how long that dries and when it must be are typed in its fields", async ({ thumb, go }) => {
-  await startBuild(thumb, "Side table");
-  const id = await idOf(thumb, "Side table");
-  await go(`steps.${id}`);
-  await thumb.tap(/^turned/);
-  await thumb.kept("steps");
-  await thumb.tap(/^sand/);
-  await thumb.tap(/^All of the step/);
+  await sandOfTurned({ thumb, go });
   await thumb.sees("Comes after");
   await thumb.tap("Correct");
   await thumb.choose("Comes after", "cut, Side table");
@@ -126,13 +130,7 @@ journey("what a step comes after, how long that dries and when it must be are ty
 });
 
 journey("a step comes after two others, takes clamps while it dries, and gives way: all typed in its form", async ({ thumb, go }) => {
-  await startBuild(thumb, "Side table");
-  const id = await idOf(thumb, "Side table");
-  await go(`steps.${id}`);
-  await thumb.tap(/^turned/);
-  await thumb.kept("steps");
-  await thumb.tap(/^sand/);
-  await thumb.tap(/^All of the step/);
+  await sandOfTurned({ thumb, go });
   await thumb.tap("Correct");
   // Nothing has been counted yet: the row leads to where that is done.
   await thumb.tap(/count them first/);

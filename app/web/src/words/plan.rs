@@ -83,32 +83,17 @@ pub fn no_date() -> &'static str {
 
 /// Under it: what is left of free time.
 pub fn slack(days: &str, hours: &str, whose: &str) -> String {
-    format!("slack {days}; {hours} of {} hours", possessive(whose))
+    format!("slack {days}; {hours} of {} hours", super::common::whose(whose))
 }
 
 /// The same, past the date.
 pub fn late(days: &str, hours: &str, whose: &str) -> String {
-    format!("late by {days}; {hours} of {} hours", possessive(whose))
-}
-
-/// Whose; the maker's own, until they have a name.
-fn possessive(whose: &str) -> String {
-    if whose == super::builds::me() {
-        "your".to_owned()
-    } else if whose.ends_with('s') {
-        format!("{whose}\u{2019}")
-    } else {
-        format!("{whose}\u{2019}s")
-    }
+    format!("late by {days}; {hours} of {} hours", super::common::whose(whose))
 }
 
 /// Somebody's name at the head of a row; the maker's own, until they have one.
 pub fn you_or(who: &str) -> String {
     if who == super::builds::me() { "You".to_owned() } else { who.to_owned() }
-}
-
-fn you(who: &str) -> &str {
-    if who == super::builds::me() { "you" } else { who }
 }
 
 /// So many days.
@@ -180,7 +165,7 @@ pub fn dries(step: &str, hours: &str) -> String {
 
 /// A reason: nobody is free.
 pub fn next_free(whose: &str, day: &str, short: bool) -> String {
-    let whose = possessive(whose);
+    let whose = super::common::whose(whose);
     if short {
         format!("{whose} next window long enough, {day}")
     } else {
@@ -195,7 +180,7 @@ pub fn taken(what: &str, until: &str) -> String {
 
 /// A reason: somebody is at another build.
 pub fn elsewhere(who: &str, step: &str, until: &str) -> String {
-    format!("{} at {step} until {until}", you(who))
+    format!("{} at {step} until {until}", super::common::whom(who))
 }
 
 /// A reason: a date.
@@ -262,7 +247,7 @@ pub fn frees(hours: &str) -> String {
 
 /// A way: somebody else does it.
 pub fn other(person: &str, step: &str) -> String {
-    format!("{}: {step}", you(person))
+    format!("{}: {step}", super::common::whom(person))
 }
 
 /// A way: shots are left out.
@@ -287,7 +272,7 @@ pub fn out_later() -> &'static str {
 
 /// A way: one more window.
 pub fn window(person: &str, day: &str) -> String {
-    format!("{} also on {day}", you(person))
+    format!("{} also on {day}", super::common::whom(person))
 }
 
 /// Under it.
