@@ -26,7 +26,7 @@ use crate::{
         shop::{Lot, Odd},
     },
     measure::{Day, Instant, Map, Money},
-    timing::worked::{Worked, owned, rolled},
+    timing::worked::{Worked, owned},
 };
 use rustc_hash::FxHashMap;
 
@@ -191,8 +191,11 @@ impl Ledgers {
         for piece in &owned {
             let row = place.get(piece.stretch).copied().flatten().and_then(|at| self.labour.get_mut(at));
             let (Some(row), Some(stretch)) = (row, shop.stretches.get(piece.stretch)) else { continue };
-            for (from, to) in rolled(&stretch.rolling, piece) {
-                row.rolled = row.rolled.plus(to.since(from));
+            for roll in &stretch.rolling {
+                let (from, to) = (roll.from.max(piece.from), roll.to.unwrap_or(piece.to).min(piece.to));
+                if from < to {
+                    row.rolled = row.rolled.plus(to.since(from));
+                }
             }
         }
         self.share_hours(shop, &worked, last);

@@ -1,6 +1,6 @@
 //! Where the hours of one bearer went: by side and stage, by person, by week and day, on the wall, on camera.
 //!
-//! Person-hours are as [`super::worked`] counts them, so every way to cut them comes to the same
+//! Person-hours are whole seconds as [`super::worked`] counts them, so every way to cut them comes to the same
 //! total. **On the wall** is the union of the counted pieces of time, whoever worked: hours logged as an amount
 //! have no place in it, and are told apart. **Camera rolling** is the union of rolling time inside counted work.
 //! Shown figures are whole minutes apportioned top-down ([`minutes`]).
@@ -10,7 +10,7 @@
 //!
 //! Not here: hours that sit in drawn timber (`costing`); money.
 
-use super::worked::{Owned, Worked, length, owned, rolled};
+use super::worked::{Owned, Worked, length, owned};
 use crate::measure::InOrder;
 use crate::{
     journal::{
@@ -101,9 +101,8 @@ pub struct PerMinute {
 pub fn breakdown(shop: &Shop, bearer: Bearer, as_of: Instant, week: Weekday) -> Breakdown {
     let (mut rows, owned) = owned(shop, as_of);
     let mine = |it: &Owned| shop.stretches.get(it.stretch).is_some_and(|stretch| stretch.bearer == bearer);
-    let counts: Vec<&Owned> = owned.iter().filter(|it| mine(it)).collect();
-    let mut pieces: Vec<(Instant, Instant, usize)> =
-        counts.iter().map(|it| (it.from, it.to, it.stretch)).collect();
+    let pieces = owned.iter().filter(|it| mine(it)).map(|it| (it.from, it.to, it.stretch));
+    let mut pieces: Vec<(Instant, Instant, usize)> = pieces.collect();
     rows.retain(|row| row.bearer == bearer);
     let of = |row: &Worked| shop.stretches.get(row.stretch);
     let runs = rows.iter().filter_map(of).any(Stretch::runs);
@@ -111,7 +110,7 @@ pub fn breakdown(shop: &Shop, bearer: Bearer, as_of: Instant, week: Weekday) -> 
     let parts: Vec<Part> = rows.iter().map(|row| Part { row, seconds: row.seconds }).collect();
     let worked = sum(&parts);
     let as_amount = rows.iter().filter(|row| !row.span).fold(Seconds::ZERO, |sum, row| sum.plus(row.seconds));
-    let filmed = rolling(shop, &counts);
+    let filmed = rolling(shop, &pieces, as_of);
     let filmed: Vec<Part> = rows
         .iter()
         .map(|row| Part { row, seconds: filmed.get(&row.stretch).copied().unwrap_or_default() })
@@ -210,15 +209,18 @@ fn beyond(covered: &mut Instant, from: Instant, to: Instant) -> Seconds {
 
 /// Rolling time inside counted work, each second once: of two that roll at the same time the one that was begun
 /// first has it.
-fn rolling(shop: &Shop, pieces: &[&Owned]) -> Map<usize, Seconds> {
-    let mut all = Vec::new();
-    for piece in pieces {
-        let spans = shop.stretches.get(piece.stretch).map(|it| it.rolling.as_slice()).unwrap_or_default();
-        all.extend(rolled(spans, piece).map(|(from, to)| (from, to, piece.stretch)));
+fn rolling(shop: &Shop, pieces: &[(Instant, Instant, usize)], as_of: Instant) -> Map<usize, Seconds> {
+    let mut rolled = Vec::new();
+    for (from, to, at) in pieces {
+        let spans = shop.stretches.get(*at).map(|it| it.rolling.as_slice()).unwrap_or_default();
+        rolled.extend(spans.iter().filter_map(|span| {
+            let (begun, cut) = (span.from.max(*from), span.to.unwrap_or(as_of).min(*to));
+            (begun < cut).then_some((begun, cut, *at))
+        }));
     }
-    all.order();
+    rolled.order();
     let (mut covered, mut by_stretch) = (Instant(i64::MIN), Map::<usize, Seconds>::new());
-    for (from, to, at) in all {
+    for (from, to, at) in rolled {
         let sum = by_stretch.entry(at).or_default();
         *sum = sum.plus(beyond(&mut covered, from, to));
     }

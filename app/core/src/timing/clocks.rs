@@ -94,9 +94,8 @@ pub(crate) mod tests {
 
     /// A moment of the one day that these tests play on.
     pub(crate) fn clock(text: &str) -> Instant {
-        let mut parts = text.split(':').map(|it| it.parse().unwrap());
-        let (hour, minute) = (parts.next().unwrap(), parts.next().unwrap());
-        let time = TimeOfDay::of(hour, minute, parts.next().unwrap_or(0)).unwrap();
+        let (hour, minute) = text.split_once(':').unwrap();
+        let time = TimeOfDay::of(hour.parse().unwrap(), minute.parse().unwrap(), 0).unwrap();
         Zone::utc().at(Day::parse("2026-11-20").unwrap(), time)
     }
 

@@ -10,7 +10,7 @@
 //!
 //! Not here: money (`costing`); what shots add (`shots`).
 
-use super::worked::{self, Owned, Worked, owned};
+use super::worked::{Owned, Worked, owned};
 use crate::{
     journal::{
         Id, Shop,
@@ -87,7 +87,7 @@ pub fn paces(shop: &Shop, as_of: Instant) -> Paces {
         let Some((stage, build)) = counts(shop, &rows, piece) else { continue };
         let sum = sums.entry((stage, build)).or_default();
         sum.worked = sum.worked.saturating_add(piece.to.since(piece.from).0);
-        sum.rolled = sum.rolled.saturating_add(rolled(shop, piece));
+        sum.rolled = sum.rolled.saturating_add(rolled(shop, piece, as_of));
     }
     let mut stages: Map<Id, [Vec<Seconds>; 2]> = Map::new();
     for ((stage, build), sum) in sums.iter() {
@@ -163,9 +163,12 @@ fn counts(shop: &Shop, rows: &[Worked], piece: &Owned) -> Option<(Id, Id)> {
 }
 
 /// How long the camera rolled within a piece of work.
-fn rolled(shop: &Shop, piece: &Owned) -> i64 {
+fn rolled(shop: &Shop, piece: &Owned, as_of: Instant) -> i64 {
     let Some(stretch) = shop.stretches.get(piece.stretch) else { return 0 };
-    let within = worked::rolled(&stretch.rolling, piece).map(|(from, to)| to.since(from).0);
+    let within = stretch.rolling.iter().map(|span| {
+        let (from, to) = (span.from.max(piece.from), span.to.unwrap_or(as_of).min(piece.to));
+        if from < to { to.since(from).0 } else { 0 }
+    });
     within.fold(0, i64::saturating_add)
 }
 
@@ -177,7 +180,7 @@ pub fn adds(shop: &Shop, build: Id, as_of: Instant, slower: Option<Ratio>) -> Ad
     let of_piece = |it: &&Owned| {
         rows.get(it.stretch).is_some_and(|row| row.bearer == Bearer::Build(build) && row.side == Side::Piece)
     };
-    let seconds = pieces.iter().filter(of_piece).map(|it| rolled(shop, it));
+    let seconds = pieces.iter().filter(of_piece).map(|it| rolled(shop, it, as_of));
     let rolled = Seconds(seconds.fold(0, i64::saturating_add));
     let slowed = slower.and_then(|s| {
         let cost = fixed::mul_div(i128::from(rolled.0), s.micros(), s.on_top().micros())?;

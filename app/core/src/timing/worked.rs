@@ -1,10 +1,5 @@
 //! Seconds worked, a row a stretch.
 //!
-//! Work is counted **by the minute on the clock**: every start, change-over, pause and end counts as the whole minute that
-//! it lies in. So what a stretch is worth is what stands between its two times as they are read, on every sheet and in
-//! money, and stretches that follow each other add up to all that lies between. Source: common practice of time sheets.
-//! Worked example: 1:20:50 to 1:40:20 is 0 h 20, and what follows from 1:40:20 to 2:00:05 is 0 h 20 too.
-//!
 //! Pauses are out. Where one person's stretches overlap, the one begun later takes the time; of two with
 //! the same start the greater id. Source: our own rule, so that no hour is paid twice and the last word
 //! that was given at the bench counts. Hours logged as an amount overlap nothing.
@@ -27,7 +22,7 @@ pub struct Worked {
     pub stretch: usize,
     /// The entry.
     pub entry: Id,
-    /// In whole minutes of the clock; pauses and what a later stretch took are out.
+    /// Whole seconds, pauses and what a later stretch took out.
     pub seconds: Seconds,
     /// A later stretch of the same person took some of it.
     pub cut: bool,
@@ -106,10 +101,10 @@ fn among(
         let pieces = people.entry(stretch.person).or_default();
         let piece = |(from, to)| Piece { from, to, key };
         if stretch.pauses.is_empty() {
-            let whole = (span.from.minute(), span.to.unwrap_or(as_of).min(as_of).minute());
+            let whole = (span.from, span.to.unwrap_or(as_of).min(as_of));
             pieces.extend([whole].into_iter().filter(|(from, to)| from < to).map(piece));
         } else {
-            pieces.extend(counted(span, &stretch.pauses, as_of).into_iter().map(piece));
+            pieces.extend(net(span, &stretch.pauses, as_of).into_iter().map(piece));
         }
     }
     let mut owned = Vec::with_capacity(rows.len());
@@ -157,7 +152,7 @@ fn row(at: usize, stretch: &Stretch, last_day: Day) -> Worked {
 }
 
 /// A span without its pauses, up to `as_of`: in order, none empty.
-fn net(span: Interval, pauses: &[Interval], as_of: Instant) -> Vec<(Instant, Instant)> {
+pub(crate) fn net(span: Interval, pauses: &[Interval], as_of: Instant) -> Vec<(Instant, Instant)> {
     let end = span.to.unwrap_or(as_of).min(as_of);
     let mut breaks: Vec<(Instant, Instant)> =
         pauses.iter().map(|pause| (pause.from, pause.to.unwrap_or(end))).collect();
@@ -176,26 +171,9 @@ fn net(span: Interval, pauses: &[Interval], as_of: Instant) -> Vec<(Instant, Ins
     pieces
 }
 
-/// The same by the minute on the clock: what of a span counts.
-fn counted(span: Interval, pauses: &[Interval], as_of: Instant) -> Vec<(Instant, Instant)> {
-    let pieces = net(span, pauses, as_of).into_iter().map(|(from, to)| (from.minute(), to.minute()));
-    pieces.filter(|(from, to)| from < to).collect()
-}
-
-/// The time that the camera rolled within a part that counts, by the minute too; what rolls on does until its end.
-pub(crate) fn rolled<'a>(
-    rolling: &'a [Interval],
-    piece: &Owned,
-) -> impl Iterator<Item = (Instant, Instant)> + 'a {
-    let (from, to) = (piece.from, piece.to);
-    let within =
-        rolling.iter().map(move |it| (it.from.minute().max(from), it.to.map_or(to, Instant::minute).min(to)));
-    within.filter(|(from, to)| from < to)
-}
-
-/// Total length of a span without its pauses, as it counts: what a clock reads, and then what the stretch is worth.
+/// Total length of a span without its pauses.
 pub(crate) fn length(span: Interval, pauses: &[Interval], as_of: Instant) -> Seconds {
-    let pieces = counted(span, pauses, as_of);
+    let pieces = net(span, pauses, as_of);
     pieces.iter().fold(Seconds::ZERO, |sum, (from, to)| sum.plus(to.since(*from)))
 }
 
@@ -289,26 +267,6 @@ mod tests {
     #[test]
     fn two_people_never_take_each_others_time() {
         check(&[(ANA, "13:00", "15:00", &[]), (BO, "14:00", "15:00", &[])], &[120, 60]);
-    }
-
-    #[test]
-    fn work_counts_by_the_minute_on_the_clock() {
-        // Between 1:20 and 1:40 lie twenty minutes, whatever the seconds; what follows takes up there.
-        check(&[(ANA, "01:20:50", "01:40:20", &[]), (ANA, "01:40:20", "02:00:05", &[])], &[20, 20]);
-        check(&[(ANA, "01:20:10", "01:40:55", &[("01:30:40", "01:32:10")])], &[18]);
-        check(&[(ANA, "01:20:10", "01:20:50", &[])], &[0]);
-        // Begun within the same minute, the later start still takes it.
-        check(&[(ANA, "01:20:10", "02:00:00", &[]), (ANA, "01:20:40", "01:30:30", &[])], &[30, 10]);
-        check(&[(ANA, "01:20:40", "01:30:30", &[]), (ANA, "01:20:10", "02:00:00", &[])], &[30, 10]);
-    }
-
-    #[test]
-    fn a_clock_that_runs_is_worth_whole_minutes_too() {
-        let mut bench = Bench::new();
-        bench.open(ANA, "08:05:40");
-        let got: Vec<Seconds> =
-            worked(&bench.shop(), clock("10:00:10")).iter().map(|row| row.seconds).collect();
-        assert_eq!(got, [Seconds(115 * 60)]);
     }
 
     #[test]

@@ -14,7 +14,7 @@ use crate::{
         shop::{Time, Tool},
     },
     measure::{Day, InOrder, Instant, Map, Ratio, Seconds, fixed},
-    timing::worked::{Owned, Worked, rolled},
+    timing::worked::{Owned, Worked},
 };
 use rustc_hash::{FxHashMap, FxHashSet};
 
@@ -77,8 +77,12 @@ pub(super) fn by_stage(shop: &Shop, worked: &[Worked], owned: &[Owned], last: Da
         let it = (piece.from, piece.to, piece.stretch);
         intervals.entry((row.stage, row.bearer)).or_default().push(it);
         all.pieces.entry(row.bearer).or_default().push(it);
-        let rolling = rolled(&stretch.rolling, piece).map(|(from, to)| (from, to, piece.stretch));
-        all.rolling.entry(row.bearer).or_default().extend(rolling);
+        for roll in &stretch.rolling {
+            let (from, to) = (roll.from.max(piece.from), roll.to.unwrap_or(piece.to).min(piece.to));
+            if from < to {
+                all.rolling.entry(row.bearer).or_default().push((from, to, piece.stretch));
+            }
+        }
     }
     for ((stage, bearer), pieces) in intervals {
         all.stages.entry(stage).or_default().insert(bearer, union(shop, pieces));

@@ -63,10 +63,9 @@ pub struct Stretch {
 }
 
 impl Span {
-    /// The length of all spans that have ended, one after another, by the minute on the clock as work is counted.
+    /// The length of all spans that have ended, one after another.
     pub fn whole(spans: &[Span]) -> Seconds {
-        let ended =
-            spans.iter().filter_map(|span| Some(span.to?.instant.minute().since(span.from.instant.minute())));
+        let ended = spans.iter().filter_map(|span| Some(span.to?.instant.since(span.from.instant)));
         ended.fold(Seconds::ZERO, Seconds::plus)
     }
 }

@@ -16,7 +16,10 @@ use benchslate_core::{
         kinds::{Bearer, SettingKey},
     },
     measure::{Instant, Zone},
-    timing::bench::{self, Bench},
+    timing::{
+        bench::{self, Bench},
+        clocks,
+    },
 };
 use std::{cell::RefCell, collections::VecDeque};
 
@@ -81,6 +84,11 @@ impl Inside {
             _ => kept.insert((as_of, Books::close(&self.shop, as_of))),
         };
         look(books, &self.view())
+    }
+
+    /// What every clock shows at a moment, hours and minutes.
+    pub fn clocks_read(&self, at: Instant) -> Vec<(i64, i64)> {
+        clocks(&self.shop, at).iter().map(|clock| clock.so_far.hours_minutes()).collect()
     }
 
     pub fn bench(&self, now: Instant, wish: Option<Bearer>) -> Bench {

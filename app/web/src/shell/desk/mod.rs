@@ -188,8 +188,10 @@ impl Desk {
     fn tick(self) {
         let now = moment();
         self.now.set(now);
-        // Books and slate turn over together, with the minute on the wall: by that work is counted.
-        if self.as_of.get_untracked() < now.minute() {
+        // Books and slate turn over together: when a clock's own minute is full, not only the wall's.
+        let reads = |at| self.inside.with_value(|inside| inside.clocks_read(at));
+        let then = self.as_of.get_untracked();
+        if then < now.minute() || reads(then) != reads(now) {
             self.as_of.set(now);
         }
     }
