@@ -94,7 +94,7 @@ journey("a note without a home waits until it gets one", async ({ thumb, go }) =
   await thumb.type("What is it about?", "Ask about the skylight frames");
   await thumb.choose("Where it goes", "no home yet");
   await thumb.tap("Keep note");
-  await thumb.kept("Ask about the skylight frames");
+  await thumb.kept("Ask about the skylight");
   await go("no-home-yet");
   await thumb.sees("1 waits");
   await thumb.part(/^A home for/).getByRole("button", { name: BUILD }).tap();

@@ -1,22 +1,29 @@
 // Looks past the program at what lies on the disk. Only to check that what is shown is what was kept.
 
-/** The lines of the journal, in the order of their arrival. Opens nothing that is not there. */
-export function lines(page) {
+/** The lines of the journal, in the order of their arrival. */
+export const lines = async (page) => (await all(page, "revisions")).map((row) => row.line);
+
+/** What was typed and not kept yet, a text a form. */
+export const drafts = (page) => all(page, "drafts");
+
+/** All that a store holds. Opens nothing that is not there. */
+function all(page, store) {
   return page.evaluate(
-    () =>
+    (store) =>
       new Promise((done, failed) => {
         const opened = indexedDB.open("benchslate");
         opened.onerror = () => failed(opened.error);
         opened.onupgradeneeded = () => opened.transaction.abort();
         opened.onsuccess = () => {
-          const all = opened.result.transaction("revisions").objectStore("revisions").getAll();
+          const all = opened.result.transaction(store).objectStore(store).getAll();
           all.onerror = () => failed(all.error);
           all.onsuccess = () => {
             opened.result.close();
-            done(all.result.map((row) => row.line));
+            done(all.result);
           };
         };
       }),
+    store,
   );
 }
 

@@ -13,10 +13,16 @@ pub fn keep(desk: Desk, key: &'static str, text: RwSignal<String>) {
         }
         spawn_local(async move {
             let Some(store) = desk.store() else { return };
-            if let Ok(Some(draft)) = store.draft(key).await
-                && text.try_with_untracked(String::is_empty) == Some(true)
-            {
-                text.set(draft);
+            let draft = store.draft(key).await;
+            match text.try_with_untracked(String::clone) {
+                // Typed before there was a store to keep it in.
+                Some(typed) if !typed.is_empty() => store.put_draft(key, &typed),
+                Some(_) => {
+                    if let Ok(Some(draft)) = draft {
+                        text.set(draft);
+                    }
+                }
+                None => {}
             }
             read.set(true);
         });
