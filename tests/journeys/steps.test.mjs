@@ -109,9 +109,10 @@ journey("a plain list by how it is put together, and how long each takes, step a
   await thumb.sheet("flatten");
   await thumb.tap("Leave");
   await thumb.sheet(/^Steps, Side table/);
-  // 0.3 × 3 + 0.4 × 4 + 0.3 × 6.75, and 0.3 × 0.5 + 0.4 × 1 + 0.3 × 1.75.
-  await thumb.key(/^mill 4 h 31 left/).waitFor();
+  // 0.3 × 3 + 0.4 × 4 + 0.3 × 6.75, and 0.3 × 0.5 + 0.4 × 1 + 0.3 × 1.75: half a minute each, which make one together.
+  await thumb.key(/^mill 4 h 32 left/).waitFor();
   await thumb.key(/^glue-up 1 h 04 left/).waitFor();
+  await thumb.sees("5 h 36");
 });
 
 journey("what a step comes after, how long that dries and when it must be are typed in its fields", async ({ thumb, go }) => {
