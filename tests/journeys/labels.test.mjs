@@ -65,7 +65,7 @@ journey("on the bench with a usual draw and a shot to take every key is as wide 
   await go("bench");
   await thumb.key(/^Shot it/).waitFor();
   assert.deepEqual(await wrong(page, 56), []);
-  const tops = await page.locator(".bench-acts > .key").evaluateAll((keys) => keys.map((key) => key.getBoundingClientRect().top));
+  const tops = await page.evaluate(() => [...document.querySelectorAll(".bench-acts > .key")].map((key) => key.getBoundingClientRect().top));
   assert.deepEqual(tops, tops.map(() => tops[0]), "in one row");
   await thumb.tap("both", "Who");
   await thumb.kept("by Me and Tobin since 8:");

@@ -85,6 +85,8 @@ export async function watched(context, origin = new URL(URL_BASE).origin) {
       window.breachOfPolicy(`${event.effectiveDirective} ${event.blockedURI} ${event.sourceFile}:${event.lineNumber}`);
     });
   });
+  await context.exposeBinding("tookField", (_, which) => heard.push(`field taken from under the typing thumb: ${which}`));
+  await context.addInitScript(watchFields);
   context.on("console", (message) => message.type() === "error" && heard.push(`console: ${message.text()}`));
   context.on("weberror", (error) => heard.push(`uncaught: ${error.error().message}`));
   context.on("request", (request) => {
@@ -97,4 +99,25 @@ export async function watched(context, origin = new URL(URL_BASE).origin) {
     /** What was said by a page is heard before its next answer. */
     settled: () => Promise.all(context.pages().map((page) => page.evaluate(() => {}).catch(() => {}))),
   };
+}
+
+/**
+ * Runs in the page before the program: a field that has the focus stays the same field for as long as its sheet stands.
+ * Were it drawn anew at a key, a phone's keyboard would lose the word that it is composing; nothing else shows that here.
+ */
+function watchFields() {
+  let typing;
+  addEventListener("focusin", ({ target }) => {
+    typing = target.matches("input, textarea") && { field: target, sheet: target.closest("main"), href: location.href };
+  });
+  addEventListener("focusout", ({ target }) => {
+    if (target.isConnected) typing = undefined;
+  });
+  new MutationObserver(() => {
+    if (!typing || typing.field.isConnected) return;
+    const { field, sheet, href } = typing;
+    typing = undefined;
+    const again = sheet?.isConnected && href === location.href && field.id && document.getElementById(field.id);
+    if (again) window.tookField(`${field.id} at ${location.search}`);
+  }).observe(document, { childList: true, subtree: true });
 }

@@ -6,13 +6,14 @@
 //! Never: a clock. Entries dated after the local day of `as_of` are left out, and flagged where they bear.
 
 use super::{
-    Flag, Hours, Items, batch,
+    Flag, Hours, Items,
+    closing::Closing,
     direct::{self, ExpenseRow, TripRow},
-    income::{self, IncomeRow},
+    income::IncomeRow,
     labour::{self, LabourRow},
     likes::Likes,
-    one_off::{self, Series},
-    outlook::{self, ToCome},
+    one_off::Series,
+    outlook::ToCome,
     overhead::Months,
     sides::{self, Keys, OneSide, Split},
     stock::{self, DrawRow, Frozen, LotLine, Stock},
@@ -26,7 +27,7 @@ use crate::{
         shop::{Lot, Odd},
     },
     measure::{Day, Instant, Map, Money},
-    timing::worked::{Worked, owned},
+    timing::worked::{Owned, Worked, owned},
 };
 use rustc_hash::FxHashMap;
 
@@ -94,31 +95,12 @@ impl Books {
     ///
     /// What the draws of a closed build cost stays as it was when it was closed.
     pub fn close(shop: &Shop, as_of: Instant) -> Books {
-        Books::closed(shop, as_of, Frozen::of(shop, shop.zone.day(as_of)))
+        Closing::begin(shop, as_of).to_the_end(shop)
     }
 
     /// The same by what is known today: as if no build had been closed.
     pub fn by_todays_knowledge(shop: &Shop, as_of: Instant) -> Books {
-        Books::closed(shop, as_of, Frozen::default())
-    }
-
-    fn closed(shop: &Shop, as_of: Instant, frozen: Frozen) -> Books {
-        let last = shop.zone.day(as_of);
-        let facts = Facts::of(shop);
-        let mut ledgers = Ledgers::of(shop, as_of, last);
-        let stock = stock::stock(shop, &facts, &mut ledgers, last, frozen);
-        let (made, incomes) = (batch::made(shop, last), income::rows(shop, last));
-        ledgers.index_incomes(&incomes);
-        let likes = Likes::of(shop, last, &stock.rows);
-        let (series, in_series, to_come) = (Vec::new(), FxHashMap::default(), Map::new());
-        let mut books =
-            Books { as_of, ledgers, stock, shop: facts, made, incomes, series, likes, in_series, to_come };
-        books.series = one_off::series(&books, shop);
-        for (at, series) in books.series.iter().enumerate() {
-            books.in_series.extend(series.shares.iter().map(|(build, ..)| (*build, at)));
-        }
-        books.to_come = outlook::to_come(&books, shop);
-        books
+        Closing::with(as_of, Frozen::default()).to_the_end(shop)
     }
 
     /// Every line of the cost of a lot.
@@ -134,15 +116,20 @@ impl Books {
     }
 }
 
+/// The hours behind the rows of work, for what goes by them.
+pub(super) struct Counted {
+    worked: Vec<Worked>,
+    owned: Vec<Owned>,
+    /// The place of each in the rows of work; none of what is dated after the books.
+    place: Vec<Option<usize>>,
+}
+
 impl Ledgers {
-    fn of(shop: &Shop, as_of: Instant, last: Day) -> Ledgers {
-        let mut ledgers = Ledgers {
-            labour: Vec::with_capacity(shop.stretches.len()),
-            expenses: Vec::with_capacity(shop.expenses.len()),
-            trips: Vec::with_capacity(shop.trips.len()),
-            ..Ledgers::default()
-        };
-        ledgers.work(shop, as_of, last);
+    /// What was paid and driven.
+    pub(super) fn pay_all(&mut self, shop: &Shop, last: Day) {
+        let ledgers = self;
+        ledgers.expenses.reserve(shop.expenses.len());
+        ledgers.trips.reserve(shop.trips.len());
         for expense in &shop.expenses {
             ledgers.pay(expense.bearer, expense.order, ExpenseRow::of(expense), last);
         }
@@ -170,11 +157,17 @@ impl Ledgers {
         for draw in shop.draws.iter().filter(|draw| draw.order.day > last) {
             ledgers.bearing.entry(draw.bearer).or_default().later.push(draw.entry());
         }
-        ledgers
     }
 
-    /// Hours, and what goes by them: the shop's own costs and tools.
-    fn work(&mut self, shop: &Shop, as_of: Instant, last: Day) {
+    /// Hours, and what they bear of the shop's own costs.
+    pub(super) fn of_hours(shop: &Shop, as_of: Instant, last: Day) -> (Ledgers, Counted) {
+        let mut ledgers = Ledgers { labour: Vec::with_capacity(shop.stretches.len()), ..Ledgers::default() };
+        let counted = ledgers.work(shop, as_of, last);
+        ledgers.share_hours(shop, &counted.worked, last);
+        (ledgers, counted)
+    }
+
+    fn work(&mut self, shop: &Shop, as_of: Instant, last: Day) -> Counted {
         let (worked, owned) = owned(shop, as_of);
         let mut place: Vec<Option<usize>> = Vec::with_capacity(worked.len());
         for it in &worked {
@@ -198,12 +191,17 @@ impl Ledgers {
                 }
             }
         }
-        self.share_hours(shop, &worked, last);
+        Counted { worked, owned, place }
+    }
+
+    /// What tools and machines ran beside the hours.
+    pub(super) fn run_tools(&mut self, shop: &Shop, counted: &Counted, last: Day) {
+        let Counted { worked, owned, place } = counted;
         let split = |at: usize| {
             let row = place.get(at).copied().flatten().and_then(|at| self.labour.get(at));
             row.map_or(Split::PIECE, |row| row.split)
         };
-        self.tools = tools::tools(shop, &worked, &owned, split, last);
+        self.tools = tools::tools(shop, worked, owned, split, last);
         for (at, row) in self.tools.rows.iter().enumerate() {
             self.bearing.entry(row.bearer).or_default().tools.push(at);
         }
@@ -256,7 +254,7 @@ impl Ledgers {
     }
 
     /// Shares of income by bearer.
-    fn index_incomes(&mut self, rows: &[IncomeRow]) {
+    pub(super) fn index_incomes(&mut self, rows: &[IncomeRow]) {
         for (at, row) in rows.iter().enumerate() {
             self.bearing.entry(row.bearer).or_default().incomes.push(at);
         }
@@ -293,7 +291,7 @@ impl Facts {
         self.stages.get(&stage).is_some_and(|(of, _)| *of == Some(role))
     }
 
-    fn of(shop: &Shop) -> Facts {
+    pub(super) fn of(shop: &Shop) -> Facts {
         let mut odd: FxHashMap<Id, Vec<Odd>> = FxHashMap::default();
         for (entry, what) in &shop.odd {
             odd.entry(*entry).or_default().push(*what);

@@ -12,7 +12,7 @@ use leptos::{
 };
 use send_wrapper::SendWrapper;
 use std::rc::Rc;
-use wasm_bindgen::{JsCast, closure::Closure};
+use wasm_bindgen::{JsCast, JsValue, closure::Closure};
 use web_sys::Event;
 
 /// Hears an event.
@@ -69,10 +69,14 @@ impl Element {
         })
     }
 
-    /// A property of the element itself, as a text.
+    /// A property of the element itself, as a text. What stands there already is not set again: a keyboard that is
+    /// still composing a word in the field would lose it.
     pub fn prop(self, name: &'static str, value: impl IntoValue) -> Element {
         self.follow(value.value(), name, |element, name, value| {
-            Dom::set_property(element, name, &value.unwrap_or_default().into());
+            let value = value.unwrap_or_default();
+            if property(element, name).as_deref() != Some(value) {
+                Dom::set_property(element, name, &value.into());
+            }
         })
     }
 
@@ -130,6 +134,9 @@ impl Element {
 
 /// What stands in the field, or is chosen in the list, that an event came from.
 pub fn typed(event: &Event) -> String {
-    let value = event.target().and_then(|it| js_sys::Reflect::get(&it, &"value".into()).ok());
-    value.and_then(|it| it.as_string()).unwrap_or_default()
+    event.target().and_then(|it| property(&it, "value")).unwrap_or_default()
+}
+
+fn property(of: &JsValue, name: &str) -> Option<String> {
+    js_sys::Reflect::get(of, &name.into()).ok()?.as_string()
 }

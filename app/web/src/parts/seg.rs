@@ -56,7 +56,7 @@ pub fn Seg(
     };
     view! {
         <div class=format!("{own} {class}") role="group" aria-label=move || name.get()>
-            {move || choices.get().into_iter().enumerate().map(button).collect::<Vec<_>>()}
+            {each(move || choices.get().into_iter().enumerate().collect(), button)}
         </div>
     }
 }

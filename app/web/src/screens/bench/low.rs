@@ -25,7 +25,7 @@ pub fn facts(desk: Desk) -> Vec<Fact> {
     if desk.phase.get() != Phase::Ready {
         return Vec::new();
     }
-    desk.books(|books, view| {
+    let facts = desk.books_at_leisure(|books, view| {
         let low: Vec<ShelfLine> = books
             .shelf()
             .into_iter()
@@ -37,7 +37,8 @@ pub fn facts(desk: Desk) -> Vec<Fact> {
             last.note = Some(words::more_low(more));
         }
         facts
-    })
+    });
+    facts.unwrap_or_default()
 }
 
 fn fact(view: &View, line: &ShelfLine) -> Fact {

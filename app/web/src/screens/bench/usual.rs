@@ -17,7 +17,8 @@ pub fn UsualKey(bench: Memo<Option<Bench>>) -> impl IntoView {
     let desk = Desk::here();
     let usual = Memo::new(move |_| {
         let usual = bench.read().as_ref().and_then(|bench| bench.usual.clone())?;
-        (!desk.books(|books, _| books.is_gone(usual.from))).then_some(usual)
+        let gone = desk.books_at_leisure(|books, _| books.is_gone(usual.from));
+        (gone != Some(true)).then_some(usual)
     });
     let tap = move |()| {
         let drawn = bench.with_untracked(|bench| {
@@ -28,10 +29,14 @@ pub fn UsualKey(bench: Memo<Option<Bench>>) -> impl IntoView {
             draw(desk, usual, bearer, stage);
         }
     };
+    // The key stays while its words change: it may be under a thumb.
+    let said = Memo::new(move |_| usual.read().as_ref().map(|usual| said(desk, usual)));
+    let there = Memo::new(move |_| said.read().is_some());
+    let label = move || said.get().map(|(label, _)| label).unwrap_or_default();
+    let note = MaybeProp::derive(move || said.get().and_then(|(_, note)| note));
     move || {
-        usual.get().map(|usual| {
-            let (label, note) = said(desk, &usual);
-            view! { <Key class="half-more" label note=note on_tap=Callback::new(tap)/> }
+        there.get().then(|| {
+            view! { <Key class="half-more" label=Signal::derive(label) note on_tap=Callback::new(tap)/> }
         })
     }
 }
@@ -82,8 +87,9 @@ fn said(desk: Desk, usual: &Usual) -> (String, Option<String>) {
 /// What it would cost now, where that is known.
 fn cost(desk: Desk, usual: &Usual) -> Option<Money> {
     let typed = Quantity::from_decimal(usual.quantity.0)?;
-    desk.books(|books, view| {
+    desk.books_at_leisure(|books, view| {
         let quantity = view.shop.in_stock_unit(usual.from, typed, usual.unit)?;
         books.preview(usual.from, quantity)
     })
+    .flatten()
 }

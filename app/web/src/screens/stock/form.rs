@@ -18,11 +18,20 @@ pub struct Form {
     key: &'static str,
     text: RwSignal<String>,
     typed: Memo<Texts>,
+    fields: StoredValue<Fields, LocalStorage>,
+    any: Memo<bool>,
     /// What stands in fields until they are typed in.
     offered: RwSignal<Texts>,
     wrong: RwSignal<Texts>,
     /// The receipt that it is a line of.
     pub of: Option<Id>,
+}
+
+/// What stands in each field that was asked for. Whoever follows one of them is told of that one only: a part of the
+/// sheet that is drawn anew at every key takes the field from under the typing thumb.
+struct Fields {
+    owner: Owner,
+    texts: BTreeMap<String, Memo<String>>,
 }
 
 impl Form {
@@ -35,9 +44,12 @@ impl Form {
     pub fn open_of(desk: Desk, key: &'static str, of: Option<Id>) -> Form {
         let text = RwSignal::new(String::new());
         draft::keep(desk, key, text);
-        let typed = Memo::new(move |_| serde_json::from_str(&text.read()).unwrap_or_default());
+        let typed: Memo<Texts> = Memo::new(move |_| serde_json::from_str(&text.read()).unwrap_or_default());
         let [offered, wrong] = [(); 2].map(|()| RwSignal::new(Texts::new()));
-        Form { key, text, typed, offered, wrong, of }
+        let owner = Owner::current().unwrap_or_default();
+        let fields = StoredValue::new_local(Fields { owner, texts: BTreeMap::new() });
+        let any = Memo::new(move |_| !typed.read().is_empty());
+        Form { key, text, typed, fields, any, offered, wrong, of }
     }
 
     /// Lays a draft down for a form that is opened next.
@@ -55,6 +67,23 @@ impl Form {
 
     /// What stands in a field; followed.
     pub fn get(self, field: &str) -> String {
+        self.field(field).get()
+    }
+
+    fn field(self, field: &str) -> Memo<String> {
+        if let Some(known) = self.fields.with_value(|fields| fields.texts.get(field).copied()) {
+            return known;
+        }
+        let name = field.to_owned();
+        let owner = self.fields.with_value(|fields| fields.owner.clone());
+        let made = owner.with(|| Memo::new(move |_| self.stands(&name)));
+        self.fields.update_value(|fields| {
+            fields.texts.insert(field.to_owned(), made);
+        });
+        made
+    }
+
+    fn stands(self, field: &str) -> String {
         if let Some(typed) = self.typed.with(|typed| typed.get(field).cloned()) {
             return typed;
         }
@@ -150,7 +179,7 @@ impl Form {
 
     /// Whether anything was typed; followed.
     pub fn is_typed(self) -> bool {
-        self.typed.with(|typed| !typed.is_empty())
+        self.any.get()
     }
 
     /// Reads a field that may stay empty; what can't be read is said by the field.

@@ -18,6 +18,7 @@ use benchslate_core::{
     measure::Instant,
     timing::Hand,
 };
+use std::cell::OnceCell;
 
 /// What is to be done next.
 pub(super) enum Job {
@@ -68,12 +69,13 @@ pub struct After<'a> {
     pub now: Instant,
     /// How figures and days are written for this reader.
     pub tongue: &'a crate::words::Tongue,
+    books: OnceCell<Books>,
 }
 
 impl After<'_> {
     /// The books as the act leaves them.
-    pub fn books(&self) -> Books {
-        Books::close(self.shop, self.now)
+    pub fn books(&self) -> &Books {
+        self.books.get_or_init(|| Books::close(self.shop, self.now))
     }
 
     /// As a screen looks at it.
@@ -244,10 +246,11 @@ impl Desk {
             let known = self.inside.with_value(|inside| inside.seq);
             match store.append(known, tried.rows(), &act.photos, tried.record.clone()).await {
                 Ok(appended) => {
-                    self.inside.update_value(|inside| inside.kept(tried.shop, appended.seq_after));
+                    self.inside
+                        .update_value(|inside| inside.kept(tried.shop, tried.books, appended.seq_after));
                     self.last.set(Some(tried.last));
                     self.well_again();
-                    self.changed();
+                    self.changed_at(act.at);
                     return Ok(());
                 }
                 Err(AppendError::Behind { rows }) => self.inside.update_value(|inside| {
@@ -291,6 +294,8 @@ impl Desk {
 struct Tried {
     lines: Vec<Line>,
     shop: Shop,
+    /// As of the tap, where its mark had to know them.
+    books: Option<Books>,
     last: LastMark,
     record: Option<String>,
 }
@@ -351,8 +356,10 @@ impl Inside {
             entries: &entries,
             now: act.at,
             tongue: &self.tongue,
+            books: OnceCell::new(),
         };
         let marked = (act.say)(&after);
+        let books = after.books.into_inner();
         let last = LastMark {
             mark: marked.mark,
             at: act.at.0,
@@ -363,7 +370,7 @@ impl Inside {
         };
         let bench = benchslate_core::timing::bench::look(&shop, act.at, None);
         let record = record::write(bench, Some(last.clone()));
-        Some(Tried { lines, shop, last, record })
+        Some(Tried { lines, shop, books, last, record })
     }
 
     fn not_kept(&mut self, written: &[Id], before: Option<LastMark>) {
@@ -373,10 +380,14 @@ impl Inside {
         }
     }
 
-    fn kept(&mut self, shop: Shop, seq: u64) {
+    fn kept(&mut self, shop: Shop, books: Option<Books>, seq: u64) {
         self.seq = self.seq.max(seq);
+        let zone = shop.zone.name.clone();
         self.shop = shop;
         // A choice of zone, currency or units may be among what was written.
         self.settle();
+        if let Some(books) = books.filter(|_| self.shop.zone.name == zone) {
+            self.books.replace(Some((self.change, books)));
+        }
     }
 }

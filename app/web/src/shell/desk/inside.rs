@@ -21,7 +21,10 @@ use benchslate_core::{
         clocks,
     },
 };
-use std::{cell::RefCell, collections::VecDeque};
+use std::{
+    cell::{Cell, RefCell},
+    collections::VecDeque,
+};
 
 /// What a screen may look at.
 pub struct View<'a> {
@@ -51,7 +54,14 @@ pub(super) struct Inside {
     pub asked: Option<Act>,
     /// The mark that stood before it.
     pub last_kept: Option<LastMark>,
-    books: RefCell<Option<(Instant, Books)>>,
+    /// The books that were made last, and after which change.
+    pub(super) books: RefCell<Option<(u64, Books)>>,
+    /// Goes up whenever the fold is another.
+    pub change: u64,
+    /// Something on view is to follow the books at leisure.
+    pub wanted: Cell<bool>,
+    /// They are being made.
+    pub making: Cell<bool>,
 }
 
 impl Inside {
@@ -70,6 +80,9 @@ impl Inside {
             asked: None,
             last_kept: None,
             books: RefCell::new(None),
+            change: 0,
+            wanted: Cell::new(false),
+            making: Cell::new(false),
         }
     }
 
@@ -79,11 +92,16 @@ impl Inside {
 
     pub fn books<T>(&self, as_of: Instant, look: impl FnOnce(&Books, &View) -> T) -> T {
         let mut kept = self.books.borrow_mut();
-        let (_, books) = match kept.take() {
-            Some((made, books)) if made == as_of => kept.insert((made, books)),
-            _ => kept.insert((as_of, Books::close(&self.shop, as_of))),
+        let (_, books) = match kept.take().filter(|made| self.is_true(made, as_of)) {
+            Some(made) => kept.insert(made),
+            None => kept.insert((self.change, Books::close(&self.shop, as_of))),
         };
         look(books, &self.view())
+    }
+
+    /// Books of this fold and this moment.
+    pub(super) fn is_true(&self, (change, books): &(u64, Books), as_of: Instant) -> bool {
+        *change == self.change && books.as_of == as_of
     }
 
     /// What every clock shows at a moment, hours and minutes.
@@ -109,7 +127,7 @@ impl Inside {
             self.shop = Shop::fold(&self.journal, &zone(&name));
         }
         self.tongue.follow(&self.shop);
-        self.books.replace(None);
+        self.change = self.change.wrapping_add(1);
     }
 
     /// Lines from the disk. One that can't be read is left on the disk and left out here.

@@ -7,6 +7,7 @@
 mod act;
 mod bring_in;
 mod inside;
+mod leisure;
 mod opening;
 mod record;
 
@@ -41,6 +42,8 @@ pub struct Desk {
     minute: Memo<Instant>,
     /// The books are as of this moment: the last change, or the last full minute where that is later.
     as_of: RwSignal<Instant>,
+    /// Goes up whenever books were made at leisure.
+    made: RwSignal<u64>,
     /// Where the opening stands.
     pub phase: RwSignal<Phase>,
     /// What was written last.
@@ -65,6 +68,7 @@ impl Desk {
             now,
             minute: Memo::new(move |_| now.get().minute()),
             as_of: RwSignal::new(moment()),
+            made: RwSignal::new(0),
             phase: RwSignal::new(Phase::Opening),
             last: RwSignal::new(None),
             trouble: RwSignal::new(None),
@@ -193,12 +197,19 @@ impl Desk {
         let then = self.as_of.get_untracked();
         if then < now.minute() || reads(then) != reads(now) {
             self.as_of.set(now);
+            self.make_where_wanted();
         }
     }
 
     fn changed(self) {
-        self.as_of.set(moment());
+        self.changed_at(moment());
+    }
+
+    /// By an act at a moment: books that were made for its mark are true.
+    fn changed_at(self, at: Instant) {
+        self.as_of.set(at.max(self.as_of.get_untracked()));
         self.version.update(|version| *version = version.wrapping_add(1));
+        self.make_where_wanted();
     }
 }
 
