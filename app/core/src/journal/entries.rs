@@ -40,7 +40,8 @@ pub struct Entry {
 /// Every revision, and the entries that they make up.
 #[derive(Clone, Debug, Default)]
 pub struct Journal {
-    lines: BTreeMap<Id, Kept>,
+    /// Boxed: a tree moves what it holds about, and an entry is large.
+    lines: BTreeMap<Id, Box<Kept>>,
     entries: BTreeMap<Id, Entry>,
 }
 
@@ -50,33 +51,41 @@ impl Journal {
     /// # Errors
     /// [`LineFault`] where the envelope can't be read; nothing is changed then.
     pub fn add(&mut self, text: &str) -> Result<Added, LineFault> {
-        let revision = line::read(text)?;
+        self.take(text.into())
+    }
+
+    /// The same of a line that is handed over for good.
+    ///
+    /// # Errors
+    /// Why it is no line.
+    pub fn take(&mut self, text: Box<str>) -> Result<Added, LineFault> {
+        let revision = line::read(&text)?;
         Ok(self.add_read(text, revision))
     }
 
     /// Takes lines out again that could not be kept on the disk. Only for lines that were added a moment ago
     /// and confirmed to nobody: a journal loses nothing that was kept.
     pub fn not_kept(&mut self, ids: &[Id]) {
-        let lost: Vec<Kept> = ids.iter().filter_map(|id| self.lines.remove(id)).collect();
+        let lost: Vec<Box<Kept>> = ids.iter().filter_map(|id| self.lines.remove(id)).collect();
         for kept in lost {
             self.enter_again(kept.revision.entry);
         }
     }
 
-    fn add_read(&mut self, text: &str, revision: Revision) -> Added {
+    fn add_read(&mut self, text: Box<str>, revision: Revision) -> Added {
         let Some(there) = self.lines.get(&revision.id) else {
             self.enter(&revision);
-            self.lines.insert(revision.id, Kept { text: text.into(), revision });
+            self.lines.insert(revision.id, Box::new(Kept { text, revision }));
             return Added::New;
         };
-        if &*there.text == text {
+        if there.text == text {
             return Added::Known;
         }
         if Sha256::digest(text.as_bytes()) <= Sha256::digest(there.text.as_bytes()) {
-            return Added::Clash { aside: text.into() };
+            return Added::Clash { aside: text };
         }
         let (entries, id) = ([there.revision.entry, revision.entry], revision.id);
-        let lost = self.lines.insert(id, Kept { text: text.into(), revision });
+        let lost = self.lines.insert(id, Box::new(Kept { text, revision }));
         for entry in entries {
             self.enter_again(entry);
         }

@@ -91,6 +91,13 @@ impl Act {
         self.ask(store, |it| it.get_all_keys_with_key_and_limit(&beyond(above)?, limit))
     }
 
+    /// The values above a number up to another, this one too, in the order of their keys.
+    pub(super) fn between(&self, store: &str, above: u64, up_to: u64) -> Result<Asked, Failure> {
+        let [above, up_to] = [above, up_to].map(value::from_number);
+        let range = IdbKeyRange::bound_with_lower_open_and_upper_open(&above, &up_to, true, false);
+        self.ask(store, |it| it.get_all_with_key(&range?.into()))
+    }
+
     /// All keys, in order.
     pub(super) fn keys(&self, store: &str) -> Result<Asked, Failure> {
         self.ask(store, IdbObjectStore::get_all_keys)

@@ -34,7 +34,7 @@ use held::Held;
 pub use ids::{fresh_id, fresh_id_text};
 pub use photos::{Copy, Encoded, NewPhoto};
 use revisions::Outcome;
-pub use revisions::{AppendError, Appended, NewRow, Row};
+pub use revisions::{AppendError, Appended, NewRow, Piece, Row};
 pub use schema::Which;
 use tabs::Word;
 pub use tally::Tally;
@@ -131,12 +131,12 @@ impl Store {
         }
     }
 
-    /// The rows above `seq` in the order of arrival, at most `limit`.
+    /// The next lines above `seq`, in the order of arrival.
     ///
     /// # Errors
     /// As [`Failure`] says. A damaged row is left out here and named by [`Self::self_check`].
-    pub async fn rows_above(&self, seq: u64, limit: u32) -> Result<Vec<Row>, Failure> {
-        self.0.through(async |door| revisions::above(door, seq, limit).await).await
+    pub async fn piece_above(&self, seq: u64) -> Result<Piece, Failure> {
+        self.0.through(async |door| revisions::piece(door, seq).await).await
     }
 
     /// What the first screen shows, as it was last written with an append.

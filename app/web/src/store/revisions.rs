@@ -57,6 +57,20 @@ pub struct Appended {
     pub clashes: Vec<Clash>,
 }
 
+/// Lines in the order of arrival, from one `seq` to another.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Piece {
+    /// As first written.
+    pub lines: Vec<String>,
+    /// Up to here, this one too.
+    pub up_to: u64,
+    /// The last that there is.
+    pub newest: u64,
+}
+
+/// So many `seq` are read in one piece.
+const PIECE: u64 = 1000;
+
 /// One id with two different lines. The greater SHA-256 is kept, the other is in quarantine.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Clash {
@@ -121,18 +135,18 @@ pub(super) async fn write(
     }))
 }
 
-/// Rows above a `seq`, at most `limit`. Rows that can't be read are left out; the self-check names them.
-pub(super) async fn above(door: &Door, seq: u64, limit: u32) -> Result<Vec<Row>, Failure> {
+/// The lines of a piece. Rows that can't be read are left out; the self-check names them.
+pub(super) async fn piece(door: &Door, above: u64) -> Result<Piece, Failure> {
     let act = door.begin(&[REVISIONS], Mode::Read)?;
-    let mut from = seq;
-    loop {
-        let (rows, damaged) = sound_and_damaged(&act, from, limit).await?;
-        match damaged.last() {
-            // No row to show, and yet there may be more behind these.
-            Some(last) if rows.is_empty() => from = *last,
-            _ => return Ok(rows),
-        }
-    }
+    let up_to = above.saturating_add(PIECE);
+    let newest = act.last(REVISIONS)?;
+    let values = act.between(REVISIONS, above, up_to)?;
+    let newest = value::whole(&newest.answered().await?, "key").unwrap_or_default();
+    let values: Array = values.answered().await?.unchecked_into();
+    let (id, line) = (value::name("id"), value::name("line"));
+    // Its id stands in the line: that the row has one too is enough.
+    let sound = |kept: JsValue| value::text_at(&kept, &line).filter(|_| value::is_text_at(&kept, &id));
+    Ok(Piece { lines: values.iter().filter_map(sound).collect(), up_to: up_to.min(newest), newest })
 }
 
 async fn rows_above(act: &Act, seq: u64, limit: u32) -> Result<Vec<Row>, Failure> {

@@ -28,6 +28,11 @@ pub(super) fn text_at(object: &JsValue, field: &JsValue) -> Option<String> {
     object.is_object().then(|| Reflect::get(object, field).ok()?.as_string()).flatten()
 }
 
+/// Whether there is a text in a field.
+pub(super) fn is_text_at(object: &JsValue, field: &JsValue) -> bool {
+    object.is_object() && Reflect::get(object, field).is_ok_and(|it| it.is_string())
+}
+
 /// The whole number in a field, if there is one.
 pub(super) fn whole(object: &JsValue, field: &str) -> Option<u64> {
     number(&field_of(object, field)?)

@@ -127,7 +127,7 @@ fn join(desk: Desk, go: Go, item: Id, is: Id) {
             let typed = crate::screens::journal::facts::item_as_typed(&view, item);
             let what = journal::same_as(&typed, &gaps::name(after.shop, Source::Item(is)));
             let left = Thing::of(after.shop, is).and_then(|thing| {
-                thing::left(&after.books(), &thing).map(|left| thing.amount_short(after.tongue, left))
+                thing::left(after.books(), &thing).map(|left| thing.amount_short(after.tongue, left))
             });
             let second = left.map(|left| stock::left_on_shelf(&left));
             Marked::from(Mark { kind: words::one_item().to_owned(), what, second })

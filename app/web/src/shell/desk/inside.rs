@@ -6,7 +6,7 @@ use super::{
 };
 use crate::{
     platform::clock,
-    store::{Row, Store},
+    store::{Piece, Row, Store},
     words::Tongue,
 };
 use benchslate_core::{
@@ -113,8 +113,11 @@ impl Inside {
         bench::look(&self.shop, now, wish)
     }
 
-    /// Folds anew.
+    /// Folds anew; the first time by the zone that the phone is in, as a shop mostly is.
     pub fn fold(&mut self) {
+        if self.shop.zone.name.is_empty() {
+            self.shop.zone = zone(&clock::zone_name());
+        }
         self.shop = Shop::fold(&self.journal, &self.shop.zone);
         self.settle();
     }
@@ -130,13 +133,21 @@ impl Inside {
         self.change = self.change.wrapping_add(1);
     }
 
-    /// Lines from the disk. One that can't be read is left on the disk and left out here.
+    /// Rows that another window wrote.
     pub fn take_in(&mut self, rows: &[Row]) {
         for row in rows {
             // A line whose envelope can't be read stays where it is; the self-check names damage.
             let _ = self.journal.add(&row.line);
             self.seq = self.seq.max(row.seq);
         }
+    }
+
+    /// Lines from the disk. One that can't be read is left on the disk and left out here.
+    pub fn take_in_piece(&mut self, piece: Piece) {
+        for line in piece.lines {
+            let _ = self.journal.take(line.into());
+        }
+        self.seq = self.seq.max(piece.up_to);
     }
 }
 

@@ -5,11 +5,12 @@ use crate::dom::prelude::*;
 use crate::{
     platform::{clock, idle},
     store::{
-        Failure, Store, StoreEvent, Which,
+        Failure, Piece, Store, StoreEvent, Which,
         device::{Small, recall},
     },
 };
 use benchslate_core::journal::Id;
+use futures_util::future::join;
 
 /// Where the opening stands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -22,8 +23,6 @@ pub enum Phase {
     Failed(Failure),
 }
 
-/// Rows read at a time.
-const SLICE_ROWS: u32 = 1000;
 /// Reading goes on this long before the browser may paint and answer taps.
 const SLICE_MS: i64 = 30;
 
@@ -68,20 +67,26 @@ impl Desk {
         Ok(())
     }
 
-    /// Takes in every row above the last that was read, and lets the browser breathe in between.
+    /// Takes in every line above the last that was read, and lets the browser breathe in between. The next piece is on
+    /// its way while this one is taken in.
     async fn read_all(self, store: &Store) -> Result<(), Failure> {
         let mut began = clock::now();
-        loop {
-            let seq = self.inside.with_value(|inside| inside.seq);
-            let rows = store.rows_above(seq, SLICE_ROWS).await?;
-            if rows.is_empty() {
-                return Ok(());
-            }
-            self.inside.update_value(|inside| inside.take_in(&rows));
-            if clock::now().saturating_sub(began) > SLICE_MS {
-                idle::turn().await;
-                began = clock::now();
-            }
+        let seq = self.inside.with_value(|inside| inside.seq);
+        let mut piece = store.piece_above(seq).await?;
+        while piece.newest > piece.up_to {
+            let up_to = piece.up_to;
+            let (next, ()) = join(store.piece_above(up_to), self.takes_in(piece, &mut began)).await;
+            piece = next?;
+        }
+        self.takes_in(piece, &mut began).await;
+        Ok(())
+    }
+
+    async fn takes_in(self, piece: Piece, began: &mut i64) {
+        self.inside.update_value(|inside| inside.take_in_piece(piece));
+        if clock::now().saturating_sub(*began) > SLICE_MS {
+            idle::turn().await;
+            *began = clock::now();
         }
     }
 

@@ -339,7 +339,7 @@ pub fn used(after: &After, entry: Id, amount: &str, source: Source) -> Marked {
         None => amount.to_owned(),
     };
     let second = thing.map(|thing| {
-        let left: Option<Quantity> = thing::left(&books, &thing);
+        let left: Option<Quantity> = thing::left(books, &thing);
         match (left, &thing.word) {
             (Some(left), Some(_)) => words::left_on_shelf(&thing.amount_short(after.tongue, left)),
             (Some(left), None) => words::left_of(&thing.name, &units::figure(after.tongue, left, thing.unit)),
