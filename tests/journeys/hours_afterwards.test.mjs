@@ -65,5 +65,5 @@ journey("an end before the start is refused by its field and kept as typed", asy
   await thumb.type("From", "13:00");
   await thumb.type("To", "11:00");
   await thumb.tap("Keep hours");
-  await thumb.refused("To", "before 13:00", "11:00");
+  await thumb.refused("To", "not after 13:00", "11:00");
 });

@@ -107,17 +107,21 @@ export async function watched(context, origin = new URL(URL_BASE).origin) {
  */
 function watchFields() {
   let typing;
-  addEventListener("focusin", ({ target }) => {
-    typing = target.matches("input, textarea") && { field: target, sheet: target.closest("main"), href: location.href };
-  });
-  addEventListener("focusout", ({ target }) => {
-    if (target.isConnected) typing = undefined;
-  });
-  new MutationObserver(() => {
+  const look = () => {
     if (!typing || typing.field.isConnected) return;
     const { field, sheet, href } = typing;
     typing = undefined;
     const again = sheet?.isConnected && href === location.href && field.id && document.getElementById(field.id);
     if (again) window.tookField(`${field.id} at ${location.search}`);
-  }).observe(document, { childList: true, subtree: true });
+  };
+  addEventListener("focusin", ({ target }) => {
+    // The focus may be given to what was drawn in its place.
+    look();
+    typing = target.matches("input, textarea") && { field: target, sheet: target.closest("main"), href: location.href };
+  });
+  // Taken from the page it loses the focus too: only a thumb, or another field, says that it is left.
+  addEventListener("pointerdown", ({ target }) => {
+    if (target !== typing?.field) typing = undefined;
+  });
+  new MutationObserver(look).observe(document, { childList: true, subtree: true });
 }

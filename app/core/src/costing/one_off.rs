@@ -12,7 +12,7 @@ use super::{
     build::{CostLine, Group, one_off_lines},
 };
 use crate::{
-    journal::{Id, Shop},
+    journal::{Id, Shop, kinds::Bearer},
     measure::{Day, InOrder, Map},
 };
 
@@ -67,7 +67,8 @@ pub(crate) fn series(books: &Books, shop: &Shop) -> Vec<Series> {
     let mut all = Vec::new();
     for (first, builds) in runs {
         let Some(run) = shop.builds.get(&first).and_then(|build| build.run_planned) else { continue };
-        let lines: Vec<CostLine> = builds.iter().flat_map(|build| one_off_lines(books, *build)).collect();
+        let lines: Vec<CostLine> =
+            builds.iter().flat_map(|build| one_off_lines(books, Bearer::Build(*build))).collect();
         if lines.is_empty() {
             continue;
         }

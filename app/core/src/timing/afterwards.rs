@@ -45,7 +45,7 @@ pub struct Logged {
 }
 
 impl Logged {
-    /// The entry to be written. None: it ends before it begins.
+    /// The entry to be written. None: it ends before it begins, or, where it is new, as it begins.
     ///
     /// `before`: the entry that this corrects. Its camera and breaks stay where they lie inside; one that
     /// ended days after it began still does.
@@ -61,7 +61,8 @@ impl Logged {
                 (Some(zone.at(day, from)), Some(zone.at(last, to)), None)
             }
         };
-        if from.zip(to).is_some_and(|(from, to)| to < from) {
+        // A clock that was stopped in its first minute has both in one: that may stay.
+        if from.zip(to).is_some_and(|(from, to)| to < from || (to == from && before.is_none())) {
             return None;
         }
         let inside = |spans: &[Span]| {
@@ -203,6 +204,14 @@ mod tests {
     #[test]
     fn an_end_before_a_start_is_no_stretch() {
         assert_eq!(stretch(Said::Times(time("13:00"), time("10:00")), None), None);
+    }
+
+    #[test]
+    fn no_time_at_all_is_nothing_to_log_but_may_stand_where_it_was() {
+        let none = || Said::Times(time("10:00"), time("10:00"));
+        assert_eq!(stretch(none(), None), None);
+        let stopped = Stretch { to: Some(when("10:00")), ..plain(ANA, "10:00") };
+        assert!(stretch(none(), Some(&stopped)).is_some());
     }
 
     #[test]

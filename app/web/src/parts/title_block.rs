@@ -40,7 +40,9 @@ pub fn TitleBlock(
     #[prop(optional, into)] running: MaybeProp<RunningCell>,
     #[prop(optional, into)] sheets: MaybeProp<OwnSheets>,
 ) -> impl IntoView {
-    let has_sheets = Memo::new(move |_| sheets.get().is_some());
+    // Drawn anew only when they are others: a thumb may be on one of them.
+    let sheets = Memo::new(move |_| sheets.get());
+    let has_sheets = Memo::new(move |_| sheets.read().is_some());
     let place = move |(at, cell): (usize, Cell)| {
         let here = move || {
             let mark = if has_sheets.get() { "true" } else { "page" };

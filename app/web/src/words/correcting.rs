@@ -5,11 +5,16 @@ pub fn parts_of_this_lot() -> &'static str {
     "Parts for this lot"
 }
 
-/// The end lies before the start, by the field.
+/// The end does not lie after the start, by the field.
 pub fn end_before_start(from: &str) -> String {
     format!(
-        "That is before {from}, when it began. Hours past midnight: type how long, on the day they began. Kept as typed."
+        "That is not after {from}, when it began. Hours past midnight: type how long, on the day they began. Kept as typed."
     )
+}
+
+/// The start was put after the end that stands, by the field of the start.
+pub fn stopped_before(end: &str) -> String {
+    format!("It was stopped at {end}, before that. Say when it ended too. Kept as typed.")
 }
 
 /// A name is missing, by the field.

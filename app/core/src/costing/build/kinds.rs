@@ -202,12 +202,6 @@ pub(crate) fn drawn(books: &Books, source: Source, draws: &[&DrawRow], lens: Len
     sum_of(Rule::Drawn { source, quantity, unit }, lines)
 }
 
-/// The one-off lines of a build, whole: what goes into the pool.
-pub(crate) fn one_off_lines(books: &Books, build: Id) -> Vec<CostLine> {
-    let all = lines(books, Bearer::Build(build));
-    all.into_iter().filter(|line| line.one_off).collect()
-}
-
 impl Books {
     /// The pool of one-off work that a build shares in; none: it bears its own.
     pub(crate) fn series_of(&self, build: Id) -> Option<&Series> {

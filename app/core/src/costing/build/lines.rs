@@ -94,13 +94,25 @@ impl CostLine {
 
 /// Every line of a bearer, in the order of the books.
 pub(crate) fn lines(books: &Books, bearer: Bearer) -> Vec<CostLine> {
+    those(books, bearer, false)
+}
+
+/// The lines of one-off work alone, in the same order. Asked of every build of a run whenever books are made, so the
+/// others are not made first.
+pub(crate) fn one_off_lines(books: &Books, bearer: Bearer) -> Vec<CostLine> {
+    those(books, bearer, true)
+}
+
+fn those(books: &Books, bearer: Bearer, one_off: bool) -> Vec<CostLine> {
     let bearing = books.ledgers.borne_by(bearer);
     let ledgers = &books.ledgers;
+    let wanted = |is: bool| is || !one_off;
     let mut lines = Vec::new();
-    for row in bearing.draws.iter().filter_map(|at| books.stock.rows.get(*at)) {
+    for row in bearing.draws.iter().filter(|_| wanted(false)).filter_map(|at| books.stock.rows.get(*at)) {
         lines.push(draw(books, row));
     }
-    for row in bearing.expenses.iter().filter_map(|at| ledgers.expenses.get(*at)) {
+    let expenses = bearing.expenses.iter().filter_map(|at| ledgers.expenses.get(*at));
+    for row in expenses.filter(|row| wanted(row.one_off)) {
         let split = Split::of(row.side, ledgers.keys.of_bearer(bearer).split);
         let parts = row.parts();
         lines.push(CostLine {
@@ -108,20 +120,17 @@ pub(crate) fn lines(books: &Books, bearer: Bearer) -> Vec<CostLine> {
             ..plain(books, row.entry, CostKind::Direct, parts, split, Working::Amount, row.gap())
         });
     }
-    for row in bearing.trips.iter().filter_map(|at| ledgers.trips.get(*at)) {
+    for row in bearing.trips.iter().filter(|_| wanted(false)).filter_map(|at| ledgers.trips.get(*at)) {
         let (parts, gap) = (row.parts(), row.gap());
         let line = plain(books, row.entry, CostKind::Direct, parts, Split::PIECE, row.working(), gap);
         lines.push(CostLine { known: gap.is_none() || !parts.is_zero(), ..line });
     }
-    for row in bearing.labour.iter().filter_map(|at| ledgers.labour.get(*at)) {
-        lines.push(labour(books, row));
-    }
-    for row in bearing.tools.iter().filter_map(|at| ledgers.tools.rows.get(*at)) {
-        lines.push(tool(books, row));
-    }
-    for row in bearing.labour.iter().filter_map(|at| ledgers.labour.get(*at)) {
-        lines.extend(overhead(books, row));
-    }
+    let hours =
+        || bearing.labour.iter().filter_map(|at| ledgers.labour.get(*at)).filter(|row| wanted(row.one_off));
+    lines.extend(hours().map(|row| labour(books, row)));
+    let runs = bearing.tools.iter().filter_map(|at| ledgers.tools.rows.get(*at));
+    lines.extend(runs.filter(|row| wanted(row.one_off)).map(|row| tool(books, row)));
+    lines.extend(hours().filter_map(|row| overhead(books, row)));
     lines
 }
 

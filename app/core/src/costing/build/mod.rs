@@ -21,8 +21,8 @@ use crate::{
     measure::{Day, Money, Seconds, fixed, minutes},
 };
 use kinds::Rows;
-pub(crate) use kinds::{Lines, one_off_lines, sum_of};
-pub(crate) use lines::{CostLine, Group};
+pub(crate) use kinds::{Lines, sum_of};
+pub(crate) use lines::{CostLine, Group, one_off_lines};
 
 /// The sheet of a build.
 #[derive(Clone, Debug, PartialEq)]

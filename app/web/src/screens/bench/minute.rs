@@ -170,7 +170,8 @@ fn keep(desk: Desk, go: Go, form: Form, entry: Id) {
         |typed| hours::not_since(&said, typed),
     );
     if begun.is_some() && ended.is_none() && stretch.to.is_some_and(|to| to.instant < start) {
-        form.wrong(BEGUN, crate::words::journal::end_before_start(&said));
+        let stopped = desk.now_read(|view| view.tongue.time(end));
+        form.wrong(BEGUN, crate::words::journal::stopped_before(&stopped));
     }
     if form.is_wrong() {
         return;

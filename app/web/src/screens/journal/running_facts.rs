@@ -5,9 +5,12 @@ use super::{
     publishing_facts,
 };
 use crate::words::{common, income as said, journal as words, journal::Label, step_form, units};
-use benchslate_core::journal::{
-    Id,
-    kinds::{self, Bearer},
+use benchslate_core::{
+    journal::{
+        Id,
+        kinds::{self, Bearer},
+    },
+    measure::Dec,
 };
 
 impl Facts<'_> {
@@ -58,7 +61,7 @@ impl Facts<'_> {
     pub(super) fn tool_hours(&self, it: &kinds::ToolHours) -> Vec<Fact> {
         vec![
             (Label::What, self::tool(self.view, it.tool)),
-            (Label::Length, self.plain(Some(it.hours))),
+            (Label::Length, self.in_hours(Some(it.hours))),
             (Label::Stage, stage(self.view, it.stage)),
             (Label::For, bearer(self.view, it.bearer)),
         ]
@@ -129,9 +132,9 @@ impl Facts<'_> {
             (Label::Step, it.title.clone()),
             (Label::Stage, super::facts::stage(self.view, it.stage)),
             (Label::Who, who.collect::<Vec<String>>().join(", ")),
-            (Label::Quick, self.plain(it.quick)),
-            (Label::Usual, self.plain(it.usual)),
-            (Label::Slow, self.plain(it.slow)),
+            (Label::Quick, self.in_hours(it.quick)),
+            (Label::Usual, self.in_hours(it.usual)),
+            (Label::Slow, self.in_hours(it.slow)),
             (Label::After, self.after(it)),
             (Label::Needs, self.needs(it)),
             (Label::OneGo, if it.one_go { words::yes_no(true).to_owned() } else { String::new() }),
@@ -141,6 +144,11 @@ impl Facts<'_> {
             (Label::DoneOn, it.done.map(|day| self.view.tongue.day_year(day)).unwrap_or_default()),
             (Label::Drops, it.drops.clone().unwrap_or_default()),
         ]
+    }
+
+    /// `2.5 h`.
+    fn in_hours(&self, hours: Option<Dec>) -> String {
+        hours.map(|hours| words::with_hours(&self.plain(Some(hours)))).unwrap_or_default()
     }
 
     /// What it takes: so many of each, and how long they stay taken.
