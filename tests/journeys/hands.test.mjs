@@ -51,6 +51,41 @@ for (const hand of ["right", "left"]) {
   });
 }
 
+for (const [how, viewport, insets] of [
+  ["upright", { width: 360, height: 640 }, { top: 44, bottom: 34 }],
+  ["on its side", { width: 640, height: 360 }, { left: 44, right: 44, bottom: 21 }],
+]) {
+  journey(`nothing lies under the notch or the home bar of a phone that stands ${how}`, { phone: { viewport } }, async ({ thumb, page, context }) => {
+    const cdp = await context.newCDPSession(page);
+    await cdp.send("Emulation.setSafeAreaInsetsOverride", { insets });
+    await startBuild(thumb, "Tray");
+    await startStage(thumb, "sand");
+    for (const place of ["Bench", "Builds", "Stock", "Plan", "Shop"]) {
+      await thumb.place(place);
+      assert.deepEqual(await underAnEdge(page, insets), [], place);
+    }
+  });
+}
+
+/** Words and keys on view that stand where the phone itself is in the way. */
+const underAnEdge = (page, { top = 0, right = 0, bottom = 0, left = 0 }) =>
+  page.evaluate(
+    ([top, right, bottom, left]) => {
+      const inSight = [...document.querySelectorAll("main :is(a, button, h1, h2, p, input, select)")].filter((it) => it.checkVisibility());
+      const wrong = inSight.filter((it) => {
+        const box = it.getBoundingClientRect();
+        if (box.width < 2 || box.bottom <= top || box.top >= innerHeight) return false;
+        // What scrolls goes on unseen, past the edge of its own part or of the sheet.
+        const parts = [it.closest(".read, .hand, main"), it.closest("main")].map((part) => part.getBoundingClientRect());
+        const foot = Math.min(box.bottom, ...parts.map((part) => part.bottom));
+        const head = Math.max(box.top, ...parts.map((part) => part.top));
+        return foot > head && (head < top - 1 || foot > innerHeight - bottom + 1 || box.left < left - 1 || box.right > innerWidth - right + 1);
+      });
+      return wrong.map((it) => `${it.tagName} ${it.textContent.slice(0, 30)}`);
+    },
+    [top, right, bottom, left],
+  );
+
 journey("on a phone lying on its side every key of every sheet can be reached", { phone: { viewport: { width: 640, height: 360 } } }, async (walk) => {
   assert.deepEqual(await outOfReach(walk, await fullShop(walk)), []);
 });

@@ -21,12 +21,17 @@ pub async fn idle() {
     let _ = JsFuture::from(moment).await;
 }
 
-/// Lets the browser paint and answer taps before the work goes on: by its scheduler, where it has one, for a timer waits
-/// four milliseconds from the fifth on.
+/// Lets the browser paint and answer taps before the work goes on.
 pub async fn turn() {
+    pause(0).await;
+}
+
+/// Lets taps in between two pieces of work that nobody sees: by the browser's scheduler, where it has one, for a timer
+/// waits four milliseconds from the fifth on. Nothing need be painted meanwhile.
+pub async fn breath() {
     match given_way() {
         Some(turn) => drop(JsFuture::from(turn).await),
-        None => pause(0).await,
+        None => turn().await,
     }
 }
 

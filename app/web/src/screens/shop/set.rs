@@ -6,7 +6,6 @@ use crate::{
         field::{Field, Typing},
         sum_row::{Group, Leads, SumRow, SumText},
     },
-    platform::idle,
     screens::{first_amount, stock::form::Form},
     shell::{Desk, Place, desk::View},
     words::{bearing, shelf, shop as words},
@@ -92,9 +91,11 @@ pub fn week_start(view: &View) -> u8 {
 
 /// Goes to the first field that something is wrong with, or to what is said of a choice, once its sentence stands
 /// there. `Form::wrong` does; called where a field is no form's.
+///
+/// Within the turn in which it is said: a moment later it would take the focus from a field that is typed in by then.
 pub fn to_the_wrong() {
     spawn_local(async {
-        idle::turn().await;
+        leptos::task::tick().await;
         let document = web_sys::window().and_then(|window| window.document());
         let wrong = document
             .and_then(|it| it.query_selector("[aria-invalid=true], [role=alert] .err").ok().flatten());

@@ -61,9 +61,9 @@ impl Desk {
             inside.device = device;
         });
         self.read_all(&store).await?;
-        idle::turn().await;
+        idle::breath().await;
         self.inside.update_value(|inside| inside.fold());
-        idle::turn().await;
+        idle::breath().await;
         Ok(())
     }
 
@@ -85,7 +85,7 @@ impl Desk {
     async fn takes_in(self, piece: Piece, began: &mut i64) {
         self.inside.update_value(|inside| inside.take_in_piece(piece));
         if clock::now().saturating_sub(*began) > SLICE_MS {
-            idle::turn().await;
+            idle::breath().await;
             *began = clock::now();
         }
     }

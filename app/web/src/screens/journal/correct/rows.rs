@@ -56,7 +56,7 @@ pub fn draw(desk: Desk, form: Form, rows: Rows) -> AnyView {
     let more = move |()| form.set(rows.count, many.get_untracked().saturating_add(1).to_string());
     view! {
         {move || (many.get() > 0).then(|| view! { <Group title=rows.title.to_owned()/> })}
-        {move || (0..many.get()).map(one).collect::<Vec<AnyView>>()}
+        {each(move || (0..many.get()).collect(), one)}
         <RowLink label=rows.more leads=Leads::Tap(Callback::new(more))/>
     }
 }

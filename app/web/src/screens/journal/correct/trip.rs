@@ -113,7 +113,7 @@ fn parts(desk: Desk, form: Form, first: AnyView) -> AnyView {
         desk.read(|view| bearers.iter().map(|bearer| facts::bearer(view, *bearer)).collect::<Vec<String>>())
     };
     let rows =
-        move || named().into_iter().enumerate().map(|(at, name)| part(form, at, &name)).collect::<Vec<_>>();
+        each(move || named().into_iter().enumerate().collect(), move |(at, name)| part(form, at, &name));
     let more = Signal::derive(move || {
         let shared = bearers(&codes.read());
         let mut more: Vec<Choosable> = vec![(String::new(), common::none().to_owned())];
