@@ -19,7 +19,7 @@ use std::ops::ControlFlow;
 /// Of so many lines or fewer the books are made at once: sooner than anyone sees a figure come.
 const AT_ONCE: usize = 2000;
 /// Nothing was written for so long: whoever taps on is not kept waiting.
-const PAUSE_MS: i32 = 500;
+const PAUSE_MS: i32 = 1200;
 
 impl Desk {
     /// As [`Desk::books`], for what may come a moment later: looks at the books that were made last, and again when
