@@ -87,6 +87,8 @@ export async function watched(context, origin = new URL(URL_BASE).origin) {
   });
   await context.exposeBinding("tookField", (_, which) => heard.push(`field taken from under the typing thumb: ${which}`));
   await context.addInitScript(watchFields);
+  await context.exposeBinding("sprang", (_, what) => heard.push(`sprang aside and back: ${what}`));
+  await context.addInitScript(watchJumps);
   context.on("console", (message) => message.type() === "error" && heard.push(`console: ${message.text()}`));
   context.on("weberror", (error) => heard.push(`uncaught: ${error.error().message}`));
   context.on("request", (request) => {
@@ -124,4 +126,32 @@ function watchFields() {
     if (target !== typing?.field) typing = undefined;
   });
   new MutationObserver(look).observe(document, { childList: true, subtree: true });
+}
+
+/**
+ * Runs in the page before the program: what the thumb may be on its way to does not spring aside and back, as a box
+ * would that grows into its size and is too small for its words meanwhile. A tap that comes just then goes elsewhere.
+ * What moves because of the next tap or key is another matter.
+ */
+function watchJumps() {
+  const SOON_MS = 600;
+  const NOTICED_PX = 3;
+  let seen = new WeakMap();
+  for (const does of ["pointerdown", "keydown", "input", "resize"]) {
+    addEventListener(does, () => void (seen = new WeakMap()), { capture: true, passive: true });
+  }
+  const words = (node) => `${node.localName} ${node.getAttribute("aria-label") ?? node.textContent}`.trim().slice(0, 60);
+  const apart = (one, other) => Math.max(Math.abs(one.x - other.x), Math.abs(one.y - other.y));
+  const look = ({ startTime: at, sources }) => {
+    for (const { node, previousRect: from, currentRect: to } of sources) {
+      if (node?.nodeType !== Node.ELEMENT_NODE || !from.width || !to.width) continue;
+      // The words on a key may: the key itself is tapped.
+      if (node.parentElement?.closest("button, a, label, summary")) continue;
+      const stood = (seen.get(node) ?? []).filter((one) => at - one.at < SOON_MS);
+      seen.set(node, [...stood, { at, rect: from }]);
+      const back = stood.some(({ rect }) => apart(rect, to) < 1) && apart(from, to) >= NOTICED_PX;
+      if (back) window.sprang(`${words(node)} at ${location.search}`);
+    }
+  };
+  new PerformanceObserver((list) => list.getEntries().forEach(look)).observe({ type: "layout-shift", buffered: true });
 }
