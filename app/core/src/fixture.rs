@@ -244,8 +244,9 @@ impl Fixture {
         let items = words.named("items").map_or(1, |items| items.parse().unwrap());
         let normal_spoil = words.dec("spoil");
         let due = words.named("due").map(|day| Day::parse(&day).unwrap());
+        let film_planned = words.dec("minutes");
         let build = kinds::Build::named(On::Day(self.day), title);
-        kinds::Build { items, repeat_of, run_planned, normal_spoil, due, ..build }.into()
+        kinds::Build { items, repeat_of, run_planned, normal_spoil, due, film_planned, ..build }.into()
     }
 
     fn person(&self, words: &mut Words, name: &str) -> Body {

@@ -136,6 +136,11 @@ function watchFields() {
 function watchJumps() {
   const SOON_MS = 600;
   const NOTICED_PX = 3;
+  const KEYS = "button, a, label, summary";
+  // A list is scrolled to the field that is wrong; the words on a key may move, for the key itself is tapped.
+  const tapped = (node) =>
+    node?.nodeType === Node.ELEMENT_NODE && !node.closest(".read") && !node.parentElement?.closest(KEYS) &&
+    (node.matches(KEYS) || node.querySelector(KEYS));
   let seen = new WeakMap();
   for (const does of ["pointerdown", "keydown", "input", "resize"]) {
     addEventListener(does, () => void (seen = new WeakMap()), { capture: true, passive: true });
@@ -144,9 +149,7 @@ function watchJumps() {
   const apart = (one, other) => Math.max(Math.abs(one.x - other.x), Math.abs(one.y - other.y));
   const look = ({ startTime: at, sources }) => {
     for (const { node, previousRect: from, currentRect: to } of sources) {
-      if (node?.nodeType !== Node.ELEMENT_NODE || !from.width || !to.width) continue;
-      // The words on a key may: the key itself is tapped.
-      if (node.parentElement?.closest("button, a, label, summary")) continue;
+      if (!tapped(node) || !from.width || !to.width) continue;
       const stood = (seen.get(node) ?? []).filter((one) => at - one.at < SOON_MS);
       seen.set(node, [...stood, { at, rect: from }]);
       const back = stood.some(({ rect }) => apart(rect, to) < 1) && apart(from, to) >= NOTICED_PX;

@@ -1,7 +1,7 @@
 //! The figures of a backup or a journal, as on the phone: `cargo run --example cost_sheet -p benchslate-core -- FILE`.
 //!
 //! `--as-of 2026-11-20T15:00:00Z`: the moment that the books are closed at; without it the end of the last day that an
-//! entry is of. `--zone America/Toronto`: the zone that days are cut in; without it UTC. `--json`: a tree instead of a table.
+//! entry is of. `--zone America/Toronto`: the zone that days are cut in; without it the one that was chosen, else UTC. `--json`: a tree instead of a table.
 //! `--csv`: the lines of cost as the file that the phone saves; `--csv stock`: another of its tables.
 
 #![allow(
@@ -19,13 +19,13 @@ use benchslate_core::{
         backup, jsonl,
         tables::{self, Of, Sources},
     },
-    journal::{Journal, Shop},
+    journal::{Journal, Shop, kinds::SettingKey},
     measure::{Instant, When, Zone},
 };
 
 fn main() {
     let mut words = std::env::args().skip(1).peekable();
-    let (mut file, mut as_of, mut zone, mut json, mut csv) = (None, None, Zone::utc(), false, None);
+    let (mut file, mut as_of, mut zone, mut json, mut csv) = (None, None, None, false, None);
     while let Some(word) = words.next() {
         match word.as_str() {
             "--json" => json = true,
@@ -43,7 +43,7 @@ fn main() {
             }
             "--zone" => {
                 let name = words.next().expect("a name after --zone");
-                zone = zones::probed(name.parse().expect("a zone like America/Toronto"));
+                zone = Some(zones::probed(name.parse().expect("a zone like America/Toronto")));
             }
             _ => file = Some(word),
         }
@@ -57,6 +57,7 @@ fn main() {
     let incoming =
         jsonl::check_bytes(&journal, &bytes).unwrap_or_else(|bad| stop(&format!("{file}: {bad:?}")));
     incoming.merge_into(&mut journal);
+    let zone = zone.or_else(|| chosen(&journal)).unwrap_or_else(Zone::utc);
     let shop = Shop::fold(&journal, &zone);
     let books = Books::close(&shop, as_of.unwrap_or_else(|| end(&journal, &zone)));
     if let Some(of) = csv {
@@ -69,6 +70,15 @@ fn main() {
     } else {
         print!("{}", figures.table());
     }
+}
+
+/// The zone that was chosen for the shop.
+fn chosen(journal: &Journal) -> Option<Zone> {
+    let shop = Shop::fold(journal, &Zone::utc());
+    let name = shop.settings.latest(SettingKey::Zone)?;
+    Some(zones::probed(
+        name.parse().unwrap_or_else(|_| stop(&format!("no zone is known by the name {name}"))),
+    ))
 }
 
 /// The last second of the last day that an entry is of.

@@ -115,8 +115,9 @@ pub fn of_source(shop: &Shop, source: Source) -> Vec<Caution> {
 
 /// By what is built.
 pub fn of_title(title: &str) -> Vec<Caution> {
-    let bears = Words::of(title).tells(BEARS);
-    if bears { vec![Caution::LoadAndFixing] } else { Vec::new() }
+    let title = Words::of(title);
+    let found = [(title.tells(BEARS), Caution::LoadAndFixing), (title.tells(SERVES), Caution::FoodContact)];
+    found.into_iter().filter(|(goes, _)| *goes).map(|(_, caution)| caution).collect()
 }
 
 /// Where the film of a build is looked at.
@@ -134,6 +135,24 @@ const BEARS: &[&str] = &[
     "bench", "benches", "chair", "chairs", "stool", "stools", "seat", "seats", "sofa", "swing", "ladder",
     "step", "steps", "stairs", "bed", "bunk", "cot", "cradle", "loft", "shelf", "shelves", "shelving",
     "rack", "wall", "hanging", "cabinet", "van", "trailer", "camper", "boat", "vehicle",
+];
+
+const SERVES: &[&str] = &[
+    "cutting",
+    "chopping",
+    "carving",
+    "serving",
+    "bread",
+    "butcher",
+    "bowl",
+    "bowls",
+    "spoon",
+    "spoons",
+    "spatula",
+    "platter",
+    "worktop",
+    "countertop",
+    "charcuterie",
 ];
 
 struct Words(Vec<String>);
@@ -200,6 +219,14 @@ mod tests {
     fn what_bears_somebody_is_told_by_its_title() {
         assert_eq!(of_title("Reading bench, library corner"), [Caution::LoadAndFixing]);
         assert_eq!(of_title("Gym-floor trays, run 2"), []);
+    }
+
+    #[test]
+    fn what_touches_food_is_told_by_its_title() {
+        for title in ["End-grain cutting board", "Salad bowls, set of six", "Butcher block"] {
+            assert_eq!(of_title(title), [Caution::FoodContact], "{title}");
+        }
+        assert_eq!(of_title("Kitchen bench"), [Caution::LoadAndFixing]);
     }
 
     #[test]

@@ -7,8 +7,12 @@
 //! here" is one look-up. Source: our own rule, DEVELOPERS.md § House. Not here: what is done in them.
 
 use crate::{
-    journal::{Id, Shop, kinds::Window},
-    measure::{Day, InOrder, Instant, Seconds},
+    journal::{
+        Id, Shop,
+        kinds::{Step, Window},
+    },
+    measure::{Day, Dec, InOrder, Instant, Seconds},
+    timing::estimates,
 };
 
 /// So far ahead windows are laid out: two years of evenings.
@@ -88,6 +92,16 @@ impl Calendar {
             *begins = (*begins).max(from);
         }
         Calendar::of(windows)
+    }
+
+    /// Where all of some people are free, from an instant on; with `any` the longest free time is that of one of them.
+    fn longest_of(shop: &Shop, who: &[Id], any: bool, from: Instant) -> Seconds {
+        let mut own = who.iter().map(|person| Calendar::of_person(shop, *person, from, &[]));
+        if any {
+            return own.map(|it| it.longest()).max().unwrap_or_default();
+        }
+        let first = own.next().unwrap_or_default();
+        own.fold(first, |sum, it| sum.and(&it)).longest()
     }
 
     /// Where both are free.
@@ -171,6 +185,15 @@ impl Calendar {
     }
 }
 
+/// The longest free time from an instant on of those who do a step that must be done in one go, where it may take longer
+/// than that when it is slow: an error of its estimate. Nobody named, or without any free hours, is another matter.
+pub fn longer_than_a_window(shop: &Shop, step: &Step, from: Instant) -> Option<Seconds> {
+    let slow = step.slow.or_else(|| step.usual.map(|usual| estimates::ends_of(usual)[1]));
+    let slow = slow.filter(|_| step.one_go)?;
+    let longest = Calendar::longest_of(shop, &step.who, step.any, from);
+    (!longest.is_zero() && slow > Dec::from(longest.in_hours())).then_some(longest)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -190,6 +213,33 @@ mod tests {
             format!("{} {}", text(from).get(5..16).unwrap(), text(to).get(5..16).unwrap())
         });
         assert_eq!(said.collect::<Vec<_>>(), want);
+    }
+
+    #[test]
+    fn one_go_that_no_free_time_holds_is_told_and_nobody_free_is_not() {
+        let it = fixture(
+            "
+            person Ana 26 free wed/18:00-21:00,sat/09:00-13:00
+            person Bo 22 free sat/10:00-19:00
+            person Cy 20
+            build trays
+            step fits trays glue-up who Ana hours ,2,4 one-go
+            step slow trays glue-up who Ana hours ,2,5 one-go
+            step usual trays glue-up who Ana hours ,3, one-go
+            step broken trays glue-up who Ana hours ,2,5
+            step both trays glue-up who Ana,Bo hours ,2,4 one-go
+            step any trays glue-up who Ana,Bo any hours ,2,9 one-go
+            step nobody trays glue-up hours ,2,9 one-go
+            step unfree trays glue-up who Cy hours ,2,9 one-go",
+        );
+        let shop = it.shop();
+        let told = |name: &str| {
+            let step = &shop.steps.get(&it.id(name)).unwrap().body;
+            longer_than_a_window(&shop, step, at("2026-02-01T00:00:00+00:00")).map(|it| it.0 / 3600)
+        };
+        let all = ["fits", "slow", "usual", "broken", "both", "any", "nobody", "unfree"].map(told);
+        // Usual alone: a slow one takes five hours. Both are free together for three.
+        assert_eq!(all, [None, Some(4), Some(4), None, Some(3), None, None, None]);
     }
 
     #[test]

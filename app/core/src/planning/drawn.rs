@@ -6,8 +6,12 @@
 
 use super::schedule::Plan;
 use crate::{
-    journal::{Id, Shop, kinds::Side},
+    journal::{
+        Id, Shop,
+        kinds::{Bearer, Side},
+    },
     measure::{Day, InOrder, Instant, Map, Seconds, Weekday},
+    timing::drying::{self, Dries},
 };
 
 /// The longest sheet, in days: past it dates stand at its end.
@@ -69,7 +73,12 @@ impl Plan {
         self.weeks(&mut sheet, first);
         self.work(&mut sheet, shop, build);
         let own = self.steps.iter().filter(|it| it.build == build && it.next > it.end);
-        sheet.dries = own.map(|it| (sheet.place(shop, it.end), sheet.place(shop, it.next))).collect();
+        let planned = own.map(|it| (it.end, it.next));
+        // What was done before dries on.
+        let mine = |it: &Dries| it.bearer == Bearer::Build(build) && it.dry > self.now;
+        let begun = drying::dries(shop).into_iter().filter(mine).map(|it| (self.now, it.dry));
+        let all = begun.chain(planned);
+        sheet.dries = all.map(|(from, to)| (sheet.place(shop, from), sheet.place(shop, to))).collect();
         sheet
     }
 

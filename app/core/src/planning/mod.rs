@@ -21,6 +21,7 @@ pub mod chance;
 pub mod drawn;
 pub mod draws;
 pub mod held_up;
+pub mod history;
 mod hours;
 #[cfg(test)]
 mod laws;
@@ -40,7 +41,7 @@ pub mod turns;
 
 pub use asked::{Asked, ShorterFilm, shorter_film};
 pub use asking::{Asking, Filming, Trial, open_builds};
-pub use calendar::Calendar;
+pub use calendar::{Calendar, longer_than_a_window};
 pub use candidates::Candidates;
 pub use chance::{Chance, Odds};
 pub use drawn::{DayWork, Drawn};

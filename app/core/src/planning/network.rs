@@ -20,7 +20,7 @@ use crate::{
         shop::{Step, Stretch, Time},
     },
     measure::{Dec, InOrder, Instant, Map, Quantity, fixed},
-    timing::drying,
+    timing::drying::{self, Dries},
 };
 use std::collections::BTreeSet;
 
@@ -299,10 +299,13 @@ impl Reading<'_> {
             if cut.contains(&(via, *before)) {
                 continue;
             }
+            // What was said at the bench goes before what was planned; where nothing is waited for there is no drying.
+            let said = wait.and_then(|_| self.said(*before)).map(|it| it.dry.0);
             let wait = wait.map_or(0, seconds);
             match shop.steps.get(before) {
                 Some(it) if it.done().is_some() => {
-                    tell(Before::Until(self.dry(*before, it).saturating_add(wait)));
+                    let planned = self.over(*before, it).saturating_add(wait);
+                    tell(Before::Until(said.unwrap_or(planned)));
                 }
                 Some(_) if self.network.steps.contains(before) => tell(Before::Task(*before, wait)),
                 Some(it) if self.asking.builds.contains(&it.build()) => {
@@ -320,7 +323,7 @@ impl Reading<'_> {
     }
 
     /// When the last work on a step that is done was over.
-    fn dry(&self, id: Id, step: &Step) -> i64 {
+    fn over(&self, id: Id, step: &Step) -> i64 {
         let shop = self.asking.shop;
         let of_step = shop.stretches.iter().filter(|it| it.step == Some(id));
         let ended = |it: &Stretch| match it.time {
@@ -332,6 +335,13 @@ impl Reading<'_> {
         last.or(day).unwrap_or(self.asking.now).min(self.asking.now).0
     }
 
+    /// What was said at the bench of the last work on a step that dries.
+    fn said(&self, id: Id) -> Option<Dries> {
+        let shop = self.asking.shop;
+        let mut own = shop.stretches.iter().rev().filter(|it| it.step == Some(id));
+        own.find_map(|it| drying::of(shop, it.entry()))
+    }
+
     /// Clamps and corners that steps which are done, or stretches that dry, still hold.
     fn left_behind(&mut self) {
         let (shop, now) = (self.asking.shop, self.asking.now.0);
@@ -339,10 +349,9 @@ impl Reading<'_> {
             if !self.asking.builds.contains(&step.build()) {
                 continue;
             }
-            let over = self.dry(*id, step);
-            let mut own = shop.stretches.iter().rev().filter(|it| it.step == Some(*id));
+            let over = self.over(*id, step);
             // What was said at the bench goes before what was planned.
-            let said = own.find_map(|it| drying::of(shop, it.entry())).and_then(|it| it.held);
+            let said = self.said(*id).and_then(|it| it.held);
             for need in &step.body.needs {
                 let Ok(place) = self.network.resources.binary_search(&need.resource) else { continue };
                 let planned = over.saturating_add(need.held.map_or(0, seconds));

@@ -78,6 +78,13 @@ impl Hand<'_> {
         self.going_with(entry).into_iter().filter_map(|entry| self.ended(entry, now)).collect()
     }
 
+    /// Stops every clock that runs for something: it is closed, or gone.
+    pub fn stop_all_for(&mut self, bearer: Bearer) -> Vec<Change> {
+        let (now, all) = (self.now, clocks(self.shop, self.now));
+        let mine = all.iter().filter(|clock| clock.bearer == bearer);
+        mine.filter_map(|clock| self.ended(clock.entry, now)).collect()
+    }
+
     /// Ends a stretch at a moment: "ended at", after it was asked about.
     pub fn end_at(&mut self, entry: Id, at: Instant) -> Vec<Change> {
         self.going_with(entry).into_iter().filter_map(|entry| self.ended(entry, at)).collect()
@@ -408,6 +415,18 @@ mod tests {
         act(&mut bench, "10:00", |hand| hand.stop(one));
         act(&mut bench, "10:01", |hand| hand.ended_earlier(one, Seconds(900)));
         check(&bench, &["08:00-09:45", "08:00-09:45"]);
+    }
+
+    #[test]
+    fn what_is_closed_has_no_clock_left_and_another_runs_on() {
+        let mut bench = Bench::new();
+        act(&mut bench, "08:00", |hand| hand.begin(&begin(&[ANA], SAND)));
+        let (ana, trays) = (running(&bench), Bearer::Build(TRAYS));
+        act(&mut bench, "08:00", |hand| hand.begin(&Begin { bearer: Bearer::Shop, ..begin(&[BO], SAND) }));
+        act(&mut bench, "10:00", |hand| hand.stop_all_for(trays));
+        assert!(bench.stored(ana).to.is_some());
+        let left: Vec<Bearer> = clocks(&bench.shop(), clock("10:30")).iter().map(|it| it.bearer).collect();
+        assert_eq!(left, [Bearer::Shop]);
     }
 
     #[test]

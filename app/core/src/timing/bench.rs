@@ -14,8 +14,8 @@ use super::{
 use crate::{
     journal::{
         Id, Shop,
-        kinds::{Bearer, Side, Source, Span},
-        shop::{Interval, Stretch, Time},
+        kinds::{Bearer, Side, Source, Span, State},
+        shop::{Build, Interval, Stretch, Time},
     },
     measure::{Dec, InOrder, Instant, Seconds, Unit, When},
 };
@@ -256,13 +256,21 @@ fn bearer(shop: &Shop, clocks: &[Clock], wish: Option<Bearer>) -> Option<Bearer>
     // What was put away is worked for only while a clock says so.
     let offered = |bearer: &Bearer| offers_bearer(shop, *bearer);
     let running = clocks.last().map(|clock| clock.bearer);
-    let last = || shop.stretches.iter().rev().map(|stretch| stretch.bearer).find(offered);
-    let open = || shop.builds.iter().filter(|(id, _)| shop.offers(**id));
-    let newest = || open().max_by_key(|(_, build)| build.order).map(|(id, _)| Bearer::Build(*id));
-    running.or(wish.filter(offered)).or_else(|| {
-        let (last, newest) = (last(), newest());
-        last.or(newest)
-    })
+    let last = || shop.stretches.iter().rev().map(|stretch| stretch.bearer).filter(offered);
+    let builds = || shop.builds.iter().filter(|(id, _)| shop.offers(**id));
+    let by_age = |(_, build): &(&Id, &Build)| build.order;
+    // What is closed is worked for where somebody says so, or where there is nothing else.
+    let open = |bearer: &Bearer| !is_closed(shop, *bearer);
+    let newest = |open: &dyn Fn(&Bearer) -> bool| {
+        builds().filter(|it| open(&Bearer::Build(*it.0))).max_by_key(by_age).map(|it| Bearer::Build(*it.0))
+    };
+    let of_all = || last().next().or_else(|| newest(&|_| true));
+    running.or(wish.filter(offered)).or_else(|| last().find(open)).or_else(|| newest(&open)).or_else(of_all)
+}
+
+fn is_closed(shop: &Shop, bearer: Bearer) -> bool {
+    let Bearer::Build(build) = bearer else { return false };
+    shop.states.iter().rfind(|it| it.build == build).is_some_and(|it| it.state == State::Closed)
 }
 
 /// What a bearer is called; none for the shop.
@@ -434,6 +442,22 @@ mod tests {
         assert_eq!(look(&shed.shop(), clock("10:00"), Some(Bearer::Build(TRAYS))).bearer, None);
         shed.open(ANA, "08:45");
         assert_eq!(look(&shed.shop(), clock("10:00"), None).bearer, Some(Bearer::Build(TRAYS)));
+    }
+
+    #[test]
+    fn a_closed_build_is_worked_for_where_somebody_says_so_or_there_is_no_other() {
+        let mut shed = Shed::new();
+        shed.log(ANA, "07:00", "08:00", &[]);
+        let on = crate::journal::On::At(crate::timing::clocks::tests::when("08:30"));
+        let state =
+            crate::journal::kinds::BuildState { on, build: TRAYS, state: State::Closed, frozen: Vec::new() };
+        shed.enter(state.into());
+        let trays = Some(Bearer::Build(TRAYS));
+        let bearer = |shed: &Shed, wish| look(&shed.shop(), clock("10:00"), wish).bearer;
+        assert_eq!(bearer(&shed, None), trays);
+        let other = shed.enter(crate::journal::kinds::Build::named(on, "Hall bench".into()).into());
+        assert_eq!(bearer(&shed, None), Some(Bearer::Build(other)));
+        assert_eq!(bearer(&shed, trays), trays);
     }
 
     #[test]

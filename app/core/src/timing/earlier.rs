@@ -2,15 +2,15 @@
 //!
 //! Film hours per hour of making, editing and footage per finished minute, hours of the piece per item; of earlier
 //! builds the middle one (of an even number, what lies between the two in the middle), and how many they were. A build
-//! of which a ratio can't be said is not counted in it. Source: our own rule.
+//! of which a ratio can't be said, or may still change, is not counted in it. Source: our own rule.
 
 use super::worked::{Worked, worked};
 use crate::{
     journal::{
         Id, Shop,
-        kinds::{Bearer, Role, Side},
+        kinds::{Bearer, Role, Side, State},
     },
-    measure::{InOrder, Instant, Quantity, Seconds, fixed},
+    measure::{Day, InOrder, Instant, Quantity, Seconds, fixed},
 };
 
 /// The ratios of one build.
@@ -49,13 +49,35 @@ pub fn beside(shop: &Shop, build: Id, as_of: Instant) -> Beside {
     let Some(mine) = shop.builds.get(&build) else { return Beside::default() };
     let rows = worked(shop, as_of);
     let before = shop.builds.iter().filter(|(id, it)| **id != build && it.order < mine.order);
-    let earlier: Vec<Ratios> = before.map(|(id, _)| ratios(shop, &rows, *id)).collect();
+    let today = shop.zone.day(as_of);
+    let earlier: Vec<Ratios> = before.map(|(id, _)| known(shop, &rows, *id, today)).collect();
     Beside {
         own: ratios(shop, &rows, build),
         film_an_hour: middle(&earlier, |it| it.film_an_hour),
         edit_a_minute: middle(&earlier, |it| it.edit_a_minute),
         footage_a_minute: middle(&earlier, |it| it.footage_a_minute),
         an_item: middle(&earlier, |it| it.an_item),
+    }
+}
+
+/// Of an earlier build, what will not change any more: an hour logged on a batch of ten that is still under way is not a
+/// tenth of an hour an item. Closed, all is known; with every item made, what an item took; with its film finished, the
+/// film.
+fn known(shop: &Shop, rows: &[Worked], build: Id, today: Day) -> Ratios {
+    let all = ratios(shop, rows, build);
+    let closed = shop.state_of(build, today) == State::Closed;
+    let tried = shop
+        .made
+        .iter()
+        .filter(|it| it.build == build)
+        .map(|it| it.good.saturating_add(u32::try_from(it.spoiled.len()).unwrap_or(u32::MAX)));
+    let planned = shop.builds.get(&build).map_or(0, |it| it.items);
+    let is_made = tried.fold(0_u32, u32::saturating_add) >= planned.max(1);
+    let is_out = shop.films.get(&build).is_some_and(|it| it.finished.is_some());
+    Ratios {
+        film_an_hour: all.film_an_hour.filter(|_| closed || is_out),
+        an_item: all.an_item.filter(|_| closed || is_made),
+        ..all
     }
 }
 
@@ -116,10 +138,15 @@ mod tests {
             stretch Ana sand min 60 for one
             stretch Ana edit min 30 for one side film
             film one footage 60 finished 10
+            made one 1
             build two items 2 on 2026-02-02
             stretch Ana sand min 240 for two
             stretch Ana edit min 60 for two side film
             film two footage 40 finished 10
+            made two 2
+            build batch items 10
+            stretch Ana sand min 60 for batch
+            stretch Ana edit min 30 for batch side film
             build mine on 2026-02-03
             stretch Ana sand min 120 for mine
             build later on 2026-02-04

@@ -32,16 +32,20 @@ pub fn is_open() -> bool {
     recall(Small::Sample).is_some()
 }
 
-/// Where one is, and the way out; nothing in the maker's own shop.
+/// Where one is, and the way out in one tap; nothing in the maker's own shop.
 pub fn row() -> AnyView {
-    is_open()
-        .then(|| {
-            let to = Place::Sample.href();
-            view! {
-                <RowLink label=words::this_is_it().to_owned() end=words::out_again().to_owned() leads=Leads::To(to)/>
-            }
-        })
-        .draw()
+    let out = Leads::Tap(Callback::new(|()| leave()));
+    is_open().then(|| led(words::this_is_it(), words::take_it_away(), out)).draw()
+}
+
+/// The way in, from the maker's own shop.
+pub fn way_in() -> AnyView {
+    let to = Leads::To(Place::Sample.href());
+    (!is_open()).then(|| led(words::look_around(), words::apart_from_yours(), to)).draw()
+}
+
+fn led(label: &str, end: &str, leads: Leads) -> AnyView {
+    view! { <RowLink label=label.to_owned() end=end.to_owned() leads/> }
 }
 
 /// Into it at once; inside: what it is, and out again.

@@ -429,8 +429,9 @@ pub fn build() -> &'static str {
 }
 
 /// A mark.
-pub fn marked_closed(figure: &str) -> String {
-    format!("closed at {figure}")
+pub fn marked_closed(figure: &str, clock_stopped: bool) -> String {
+    let clock = if clock_stopped { ", its clock stopped" } else { "" };
+    format!("closed at {figure}{clock}")
 }
 
 /// A mark.

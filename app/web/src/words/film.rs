@@ -534,3 +534,8 @@ pub fn set_kind() -> &'static str {
 pub fn set_to(percent: &str) -> String {
     format!("filming slows work by {percent} %")
 }
+
+/// Of a shot, where its build has steps.
+pub fn without_a_step() -> &'static str {
+    "at no step: the plan leaves no time for it"
+}

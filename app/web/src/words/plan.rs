@@ -16,6 +16,11 @@ pub fn no_steps() -> &'static str {
      from a plain list."
 }
 
+/// Every step of a build is done.
+pub fn all_done() -> &'static str {
+    "Every step is done: there is nothing left to plan."
+}
+
 /// A key.
 pub fn write_steps() -> &'static str {
     "Write the steps"

@@ -50,14 +50,14 @@ pub fn back_to_your_own() -> &'static str {
     "and back to your own shop"
 }
 
-/// Row on the bench and in the shop.
+/// Row in the shop, inside it.
 pub fn this_is_it() -> &'static str {
     "Sample shop, invented"
 }
 
-/// At its right.
-pub fn out_again() -> &'static str {
-    "out again"
+/// At the right of the row that leads in.
+pub fn apart_from_yours() -> &'static str {
+    "apart from yours"
 }
 
 /// The keys, read aloud.

@@ -65,3 +65,8 @@ pub fn takes_so_many(count: u32, name: &str, hours: &str) -> String {
         _ => format!("{count} of {name}, {hours} h after it"),
     }
 }
+
+/// By the field: in one go, and slower than any free time is long.
+pub fn no_window_holds_it(longest: &str) -> String {
+    format!("in one go no free time holds that: the longest is {longest}")
+}

@@ -189,6 +189,20 @@ pub fn usual_alone() -> &'static str {
      three of slow."
 }
 
+/// What earlier builds say, taken in one tap.
+pub fn as_your_own(builds: usize, own_spread: bool) -> String {
+    match (builds, own_spread) {
+        (1, _) => "As your one build before".to_owned(),
+        (many, true) => format!("As your {many} builds before, quick and slow too"),
+        (many, false) => format!("As your {many} builds before"),
+    }
+}
+
+/// At the right of it.
+pub fn usually_between(usual: &str, quick: &str, slow: &str) -> String {
+    format!("{usual} h, {quick} to {slow}")
+}
+
 /// Under what is left in all: steps of which nobody has said how long they take.
 pub fn not_said(many: usize) -> String {
     if many == 1 {

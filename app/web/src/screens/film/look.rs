@@ -146,7 +146,10 @@ fn planned(view: &View, shot: &kinds::Shot, it: &Listed) -> String {
     let stands = if it.standing == Standing::Missed { String::new() } else { stands };
     // What was left out is no longer a must.
     let need = (it.standing != Standing::Waived).then(|| words::need(shot.nice).to_owned());
-    let all = [need, Some(stands), when, Some(much)];
+    let lacks = it.step.is_none() && matches!(it.standing, Standing::Open | Standing::Ahead);
+    let planned = lacks && view.shop.steps.values().any(|it| it.build() == shot.build);
+    let lacks = planned.then(|| words::without_a_step().to_owned());
+    let all = [need, Some(stands), when, Some(much), lacks];
     let all: Vec<String> = all.into_iter().flatten().filter(|it| !it.is_empty()).collect();
     all.join("; ")
 }

@@ -11,11 +11,12 @@ use crate::{
 use benchslate_core::{
     costing::Books,
     journal::{
-        Body, Change, Id, On,
+        Body, Change, Id, On, Shop,
         kinds::{Bearer, BuildState, Income, Received, SeriesEnd, State},
         late,
     },
-    measure::Dec,
+    measure::{Dec, Instant},
+    timing::clocks::clocks,
 };
 
 /// What is still expected of a line arrived today, whole.
@@ -35,20 +36,28 @@ pub fn receive(desk: Desk, income: Id) {
     );
 }
 
-/// Closed, with what its draws cost now.
+/// Closed, with what its draws cost now. A clock that runs for it stops: it would run on in what is closed.
 pub fn close(desk: Desk, build: Id) {
+    let runs = desk.now_read(|view| runs_for(view.shop, build, desk.at_tap()));
     desk.act(
         move |hand| {
             let frozen = Books::close(hand.shop, hand.now).freeze(build);
             let on = On::At(hand.shop.zone.when(hand.now));
-            vec![Change::write((hand.fresh)(), BuildState { on, build, state: State::Closed, frozen })]
+            let mut changes = hand.stop_all_for(Bearer::Build(build));
+            changes
+                .push(Change::write((hand.fresh)(), BuildState { on, build, state: State::Closed, frozen }));
+            changes
         },
         move |after| {
             let cost = after.books().build_cost(build).true_cost.money();
             let at = cost.map(|cost| after.tongue.money(cost)).unwrap_or_default();
-            marked(after, build, words::marked_closed(&at))
+            marked(after, build, words::marked_closed(&at, runs))
         },
     );
+}
+
+fn runs_for(shop: &Shop, build: Id, now: Instant) -> bool {
+    clocks(shop, now).iter().any(|clock| clock.bearer == Bearer::Build(build))
 }
 
 /// No more of its run will be made.

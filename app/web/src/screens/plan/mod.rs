@@ -128,6 +128,11 @@ fn first(view: &crate::shell::desk::View, desk: Desk) -> Option<Id> {
     open.iter().copied().find(planned).or_else(|| open.first().copied())
 }
 
+/// There were steps, and every one that is left to plan is done.
+fn has_steps(desk: Desk, build: Id) -> bool {
+    desk.read(|view| view.shop.steps.values().any(|it| it.build() == build))
+}
+
 fn choose(desk: Desk, go: Go, chooses: RwSignal<bool>) -> AnyView {
     let all: Vec<(Id, String)> = desk.read(|view| {
         let named = |id: Id| Some((id, view.shop.builds.get(&id)?.title.clone()));
@@ -188,7 +193,8 @@ fn body(state: State, build: Option<Id>) -> AnyView {
     let Some((made, plan)) = state.plan() else { return ().draw() };
     let troubles = troubles::of_build(desk, &plan, build);
     if plan.steps.iter().all(|it| it.build != build) {
-        let none = troubles.is_empty().then(|| view! { <p class="lead">{words::no_steps()}</p> });
+        let says = if has_steps(desk, build) { words::all_done() } else { words::no_steps() };
+        let none = troubles.is_empty().then(|| view! { <p class="lead">{says}</p> });
         return view! { {none}{troubles::rows(troubles)}{all_steps(build)} };
     }
     let wrong = troubles::first(&troubles);
@@ -267,6 +273,7 @@ fn first_keys(state: State, build: Option<Id>) -> AnyView {
     });
     let on = on.and_then(|(build, made)| troubles::way_on(&made.plan, build));
     let (label, place) = on.unwrap_or(match build {
+        Some(build) if has_steps(state.desk, build) => (words::all_steps(), Place::Steps(build)),
         Some(build) => (words::write_steps(), Place::Steps(build)),
         None => (words::start_a_build(), Place::NewBuild),
     });

@@ -97,7 +97,7 @@ impl Runs {
         self.looking.set(Looking::Waits);
         spawn_local(async move {
             let chance = made.plan.chance(made.spread, SEED, RUNS);
-            let Some(told) = self.finish(turn, chance, &made).await else { return };
+            let Some(told) = self.finish(turn, chance, &made, made.due()).await else { return };
             self.told.set(Some(told));
             self.look(desk, turn, &made).await;
         });
@@ -108,13 +108,15 @@ impl Runs {
         let turn = self.turn.get_untracked();
         spawn_local(async move {
             let chance = plan.chance(made.spread, SEED, RUNS);
-            if let Some(told) = self.finish(turn, chance, &made).await {
+            // What is tried may be another date.
+            let due = plan.build(made.build).and_then(|it| it.due);
+            if let Some(told) = self.finish(turn, chance, &made, due).await {
                 self.tried.set(Some(told));
             }
         });
     }
 
-    async fn finish(self, turn: u32, mut chance: Chance, made: &Made) -> Option<Told> {
+    async fn finish(self, turn: u32, mut chance: Chance, made: &Made, due: Option<Instant>) -> Option<Told> {
         let run = || {
             chance.run(FEW);
             !chance.is_done()
@@ -122,7 +124,7 @@ impl Runs {
         if !self.sliced(turn, run).await {
             return None;
         }
-        let odds = made.due().map(|due| chance.odds(made.build, due));
+        let odds = due.map(|due| chance.odds(made.build, due));
         Some(Told { odds, dates: SURE.map(|sure| chance.over_by(made.build, sure)), cut: chance.cut() })
     }
 

@@ -64,6 +64,7 @@ pub fn ShopSheet() -> impl IntoView {
                     {to_files()}
                     {move || put_away(desk)}
                     {cautions::way_to_all()}
+                    {crate::screens::sample::way_in()}
                 </Read>
             </Above>
             <Below>

@@ -19,11 +19,15 @@ use crate::{
         desk::{Mark, Phase, View},
         frame::Places,
     },
-    words::{common, journal, steps as words},
+    words::{common, journal, step_form, steps as words},
 };
 use benchslate_core::{
     journal::{Body, Change, Id, kinds::Step},
     measure::{Dec, InOrder, duration},
+    planning::{
+        history::{Known, of_step},
+        longer_than_a_window,
+    },
     timing::{estimates, steps::planned, worked},
 };
 
@@ -64,7 +68,11 @@ pub fn HowLongSheet(step: Id) -> impl IntoView {
             planned.get(&step).is_some_and(|it| !it.logged.is_zero())
         })
     });
-    let body = move || it.get().map(|it| body(form, current, step, &it, begun.get()));
+    let known = Memo::new(move |_| {
+        let minute = desk.minute();
+        desk.read(|view| of_step(view.shop, &worked(view.shop, minute), step, minute))
+    });
+    let body = move || it.get().map(|it| body(desk, form, current, (step, &it), (begun.get(), known)));
     view! {
         <Sheet>
             <Head title note tight=true/>
@@ -87,7 +95,13 @@ fn build(desk: Desk, id: Id) -> Option<String> {
     desk.read(|view| view.shop.builds.get(&id).map(|it| it.title.clone()))
 }
 
-fn body(form: Form, current: RwSignal<&'static str>, step: Id, it: &Step, begun: bool) -> AnyView {
+fn body(
+    desk: Desk,
+    form: Form,
+    current: RwSignal<&'static str>,
+    (step, it): (Id, &Step),
+    (begun, known): (bool, Memo<Option<Known>>),
+) -> AnyView {
     let typed = |it: Option<Dec>| it.map(Dec::plain).unwrap_or_default();
     form.offer(vec![
         (USUAL.to_owned(), typed(it.usual)),
@@ -107,11 +121,29 @@ fn body(form: Form, current: RwSignal<&'static str>, step: Id, it: &Step, begun:
             {cell(SLOW, words::one_in_ten_slower())}
             {left.then(|| cell(LEFT, words::hours_left()))}
         </Cells>
+        {move || known.get().map(|known| own(desk, form, known))}
         <p class="note">{words::usual_alone()}</p>
         <RowLink
             label=words::all_of_the_step().to_owned()
             end=words::who_after_what().to_owned()
             leads=Leads::To(all)
+        />
+    }
+}
+
+/// What earlier builds say, taken in one tap.
+fn own(desk: Desk, form: Form, known: Known) -> AnyView {
+    let [quick, usual, slow] = known.hours.map(|it| desk.read(|view| view.tongue.number(&it.plain())));
+    let take = move |()| {
+        for (field, hours) in [QUICK, USUAL, SLOW].into_iter().zip(known.hours) {
+            form.set_over(field, hours.plain());
+        }
+    };
+    view! {
+        <RowLink
+            label=words::as_your_own(known.builds, known.own_spread)
+            end=words::usually_between(&usual, &quick, &slow)
+            leads=Leads::Tap(Callback::new(take))
         />
     }
 }
@@ -132,6 +164,10 @@ fn keep(desk: Desk, go: Go, form: Form, step: Id) {
     }
     let Some(usual) = usual.filter(|_| !form.is_wrong()) else { return };
     let taken = estimates::ends_of(usual);
+    if let Some(longest) = desk.now_read(|view| no_window(view, desk, step, slow.unwrap_or(taken[1]))) {
+        let field = if slow.is_some() { SLOW } else { USUAL };
+        return form.wrong(field, step_form::no_window_holds_it(&longest));
+    }
     let [quick, slow] = [quick.unwrap_or(taken[0]), slow.unwrap_or(taken[1])];
     desk.act_then(
         move |hand| {
@@ -159,6 +195,13 @@ fn keep(desk: Desk, go: Go, form: Form, step: Id) {
             }
         },
     );
+}
+
+/// The longest free time, where a step that must be done in one go does not fit into any.
+fn no_window(view: &View, desk: Desk, step: Id, slow: Dec) -> Option<String> {
+    let told = Step { slow: Some(slow), ..view.shop.steps.get(&step)?.body.clone() };
+    let from = view.shop.zone.start_of(view.shop.zone.day(desk.at_tap()));
+    longer_than_a_window(view.shop, &told, from).map(|it| view.tongue.hours(it))
 }
 
 /// The next step of its build of which nobody has said how long it takes.

@@ -10,6 +10,7 @@ use crate::{
 use benchslate_core::{
     journal::{Id, kinds::Step},
     measure::{Day, When, duration},
+    planning::longer_than_a_window,
 };
 
 pub const SPECS: [Spec; 16] = [
@@ -82,7 +83,7 @@ pub fn read(typed: &Typed, before: &Step, entry: Id) -> Step {
     if typed.ticked("one-go") && typed.ticked("gives-way") {
         typed.form.wrong("gives-way", step_form::in_one_go_or_not().to_owned());
     }
-    Step {
+    let told = Step {
         on: before.on,
         title: typed.name("name", MOST_NAME),
         stage: typed.chosen("stage").unwrap_or(before.stage),
@@ -102,7 +103,13 @@ pub fn read(typed: &Typed, before: &Step, entry: Id) -> Step {
         done: typed.day("done"),
         drops: typed.maybe_words("drops", MOST_WORDS),
         ..before.clone()
+    };
+    let from = typed.view.shop.zone.start_of(typed.today);
+    if let Some(longest) = longer_than_a_window(typed.view.shop, &told, from) {
+        let field = if slow.is_some() { "slow" } else { "usual" };
+        typed.form.wrong(field, step_form::no_window_holds_it(&typed.view.tongue.hours(longest)));
     }
+    told
 }
 
 /// A moment that was set to the minute stays while its day stays; else the day's first, or the first after it.
