@@ -99,3 +99,23 @@ journey("a build is paused, goes on, closed and opened again on one day", async 
   await thumb.place("Bench");
   await startStage(thumb, "sand");
 });
+
+journey("a clock that runs for a build stops as it is closed, and the bench goes on to what is open", async ({ page, thumb, go }) => {
+  await startBuild(thumb, "Stool");
+  await logHours(thumb, "1 h", "sand");
+  await thumb.place("Builds");
+  await startBuild(thumb, TITLE);
+  await startStage(thumb, "mill");
+  await page.clock.fastForward("01:00:00");
+  await thumb.clock("1:00");
+  const lastBuild = (await lines(page)).map((line) => JSON.parse(line)).findLast((line) => line.kind === "build");
+  await go(`money.${lastBuild.entry}`);
+  await thumb.tap("Close");
+  await thumb.tap("Close it");
+  await thumb.kept("its clock stopped");
+  await thumb.place("Bench");
+  await thumb.sheet("Stool");
+  await thumb.misses(/^Clock running/);
+  await thumb.undo();
+  await thumb.clock(/mill/);
+});

@@ -159,6 +159,24 @@ journey("what can't be is said by its field and stays as it was typed", async ({
   await thumb.key(/^Something.*75 min to set up, 3 \u00d7 90 s/s).waitFor();
 });
 
+journey("a shot at no step says that the plan leaves no time for it, until it has one", async ({ page, thumb, go }) => {
+  await planned({ thumb, go });
+  const shot = (await lines(page)).map((line) => JSON.parse(line)).find((line) => line.kind === "shot");
+  const at = async (step) => {
+    await go(`entry.${shot.entry}`);
+    await thumb.tap("Correct");
+    await thumb.choose("At which step", step);
+    await thumb.tap("Keep it so");
+    await thumb.kept("corrected");
+    await sheetOf(thumb, "Film", TRAYS);
+    await thumb.sees(/Grit change/);
+  };
+  await at("");
+  await thumb.sees(/at no step: the plan leaves no time for it/);
+  await at("Sand all");
+  await thumb.misses(/at no step/);
+});
+
 journey("a shot whose step was struck out says so and can still be taken", async ({ page, thumb, go }) => {
   const build = await planned({ thumb, go });
   const step = (await lines(page)).map((line) => JSON.parse(line)).find((line) => line.body?.title === "First coat");

@@ -75,6 +75,29 @@ journey("what an earlier build took is taken over in one tap, and a step is done
   await thumb.key(/^Done: mill/i).waitFor();
 });
 
+journey("what earlier builds took is offered while a step's hours are typed, and what no free time holds is said", async ({ thumb, go }) => {
+  await startBuild(thumb, "First tray");
+  await logHours(thumb, "2 h", "glue-up");
+  const first = await idOf(thumb, "First tray");
+  await go(`add.made.${first}`);
+  await thumb.type("Good", "1");
+  await thumb.tap("Keep");
+  await thumb.kept("1 good");
+  await thumb.place("Builds");
+  await startBuild(thumb, "Second tray");
+  const second = await idOf(thumb, "Second tray");
+  await go(`add.step.${second}`);
+  await thumb.type("What is to be done", "Glue all");
+  await thumb.choose("Stage", "glue-up");
+  await thumb.tap(/^In one go/);
+  await thumb.tap("Keep");
+  await thumb.kept("Glue all");
+  await go(`steps.${second}`);
+  await thumb.tap(/^Glue all/);
+  await thumb.tap(/^As your one build before.*2 h/);
+  assert.equal(await thumb.field("Usually").inputValue(), "2");
+});
+
 journey("a plain list by how it is put together, and how long each takes, step after step with one thumb", async ({ thumb, go }) => {
   await startBuild(thumb, "Side table");
   await setRate(thumb, "30");

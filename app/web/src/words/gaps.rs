@@ -100,7 +100,7 @@ fn how_to_add(gap: &Gap) -> &'static str {
     match gap {
         Gap::NoRate { .. } => "Say what an hour costs, and from which day.",
         Gap::NoPerson { .. } => "Say whose they are.",
-        Gap::NoKmRate => "Say what a kilometre costs.",
+        Gap::NoKmRate => "Say what a kilometre costs; 0 where fuel is kept by its receipts.",
         Gap::NoPrice { .. } => "Say what was paid; 0 is a price too.",
         Gap::NoQuantity { .. } | Gap::NoAmount { .. } | Gap::OutOfRange { .. } => "Correct the entry.",
         Gap::NeverReceived { .. } => "Add the lot that it came with.",

@@ -77,6 +77,11 @@ pub fn vehicle() -> &'static str {
     "Vehicle, a km"
 }
 
+/// Under it.
+pub fn fuel_once() -> &'static str {
+    "What a kilometre costs has the fuel in it. Who keeps fuel by its receipts types 0 there: one or the other, never both."
+}
+
 /// A share.
 pub fn tax() -> &'static str {
     "Sales tax"

@@ -263,6 +263,7 @@ fn typed(desk: Desk, form: Form) -> AnyView {
                 {cell(form, "tax", words::tax(), share, Some(percent), "", Typing::Decimal)}
                 {cell(form, "zone", words::zone(), zone, None, "", Typing::Words)}
             </Cells>
+            <p class="note">{words::fuel_once()}</p>
         </div>
     }
 }
