@@ -72,3 +72,34 @@ journey("what if follows the thumb, keeps nothing, and is taken in one tap", asy
   await thumb.tap(/^What if/);
   await thumb.sees(/True cost\s*100\.00/);
 });
+
+journey("a price that is taken corrects what is expected, and what is settled says why it is not taken", async (walk) => {
+  const { page, thumb, go } = walk;
+  const id = await stool(walk);
+  await thumb.tap(/^Money in/);
+  await thumb.choose("Where from", "commission");
+  await thumb.type("Expected", "100");
+  await thumb.tap("Keep");
+  await thumb.kept("income commission");
+  await thumb.tap(/^What to ask/);
+  await thumb.type("Margin, of the price", "20");
+  await thumb.tap("Expect that");
+  // 80 at a margin of a fifth: one income is there, as before, and nothing beside it.
+  await thumb.kept("100.00");
+  await thumb.key(/^commission\s*100\.00/).waitFor();
+  await thumb.tap(/^What if/);
+  const scale = page.getByRole("slider", { name: "A piece" });
+  await scale.fill("60");
+  await thumb.tap(/^Take it/);
+  await thumb.kept("taken");
+  await thumb.key(/^commission\s*120\.00/).waitFor();
+  await thumb.misses(/^sale/);
+  await thumb.tap(/^commission\s*120/);
+  await thumb.tap(/^Received 120\.00/);
+  await thumb.kept("received");
+  await go(`whatif.${id}`);
+  await thumb.sheet("What if, Stool");
+  await scale.fill("30");
+  await thumb.sees(/Not to be taken: /);
+  assert.equal(await thumb.key(/^Take it/).count(), 0);
+});

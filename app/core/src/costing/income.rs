@@ -51,7 +51,7 @@ pub(crate) fn rows(shop: &Shop, last: Day) -> Vec<IncomeRow> {
     known.flat_map(|income| shares(income, last)).collect()
 }
 
-fn shares(income: &Income, last: Day) -> Vec<IncomeRow> {
+pub(super) fn shares(income: &Income, last: Day) -> Vec<IncomeRow> {
     let received = income.received.iter().filter(|it| it.on <= last);
     let zero = (Money::ZERO, Money::ZERO, Money::ZERO);
     let (amount, tax, fee) =

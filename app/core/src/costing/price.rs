@@ -26,6 +26,13 @@ pub struct OnePiece {
     pub planned: bool,
 }
 
+impl OnePiece {
+    /// What all pieces bring at so much each.
+    pub fn in_all(&self, each: Money) -> Option<Money> {
+        fixed::mul_div(each.micros(), i128::from(self.pieces), 1).map(Money::from_micros)
+    }
+}
+
 /// What the price goes by.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Wish {

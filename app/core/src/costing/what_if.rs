@@ -6,16 +6,15 @@
 //! work. New stock: all prices noted for it by the same factor, delivery as it is.
 //! Source: our own rule, DEVELOPERS.md § Figures.
 
+mod sales;
 mod take;
 
-pub use take::{take, takes};
+pub use sales::NotTaken;
+pub use take::{not_taken, take};
 
 use super::{Books, BuildCost, Hours, PartOf, Rule, Working, price::earned, statement::Part};
 use crate::{
-    journal::{
-        Id, Shop,
-        kinds::{IncomeKind, Side},
-    },
+    journal::{Id, Shop},
     measure::{Money, fixed},
 };
 
@@ -96,7 +95,7 @@ impl Books {
         let each = cost.batch.one_off_each;
         let hours = cost.parts.own_hours();
         let own = cost.parts.own_labour();
-        let sales = self.sales(shop, build);
+        let sales = sales::sales(shop, build, shop.zone.day(self.as_of));
         let all = cost.earned.net.money().unwrap_or_default();
         let expected = cost.earned.expected.money().unwrap_or_default();
         let in_kind = cost.in_kind.money().unwrap_or_default();
@@ -121,20 +120,6 @@ impl Books {
             saved: saved(&cost),
         })
     }
-
-    /// Net sales of the piece for a build, received and still expected.
-    fn sales(&self, shop: &Shop, build: Id) -> Money {
-        let of_sale = |entry: Id| {
-            let income = shop.incomes.iter().find(|it| it.order.entry == entry);
-            income.is_some_and(|it| {
-                it.side != Side::Film && matches!(it.kind, IncomeKind::Sale | IncomeKind::Commission)
-            })
-        };
-        let bearer = crate::journal::kinds::Bearer::Build(build);
-        let rows = self.ledgers.borne_by(bearer).incomes.iter().filter_map(|at| self.incomes.get(*at));
-        rows.filter(|row| of_sale(row.entry))
-            .fold(Money::ZERO, |sum, row| sum.plus(row.net).plus(row.expected))
-    }
 }
 
 fn saved(cost: &BuildCost) -> Option<Saved> {
@@ -157,6 +142,16 @@ fn saved(cost: &BuildCost) -> Option<Saved> {
 }
 
 impl Trial {
+    /// What the pieces bring as tried; none: nothing is tried that changes it.
+    pub fn sales(&self, tried: Tried) -> Option<Money> {
+        if tried.price.is_none() && tried.pieces.is_none() {
+            return None;
+        }
+        let price = tried.price.or(self.stands.price)?;
+        let pieces = tried.pieces.unwrap_or(self.stands.pieces);
+        fixed::mul_div(price.micros(), i128::from(pieces), 1).map(Money::from_micros)
+    }
+
     /// The answers to what is tried.
     pub fn answers(&self, tried: Tried) -> Answers {
         let more_for = |hours: Hours, own: Money| match tried.rate {
@@ -165,13 +160,7 @@ impl Trial {
         };
         let true_cost = self.true_cost.plus(more_for(self.hours, self.own));
         let pieces = tried.pieces.unwrap_or(self.stands.pieces);
-        let price = tried.price.or(self.stands.price);
-        let sales = match price {
-            Some(price) if tried.price.is_some() || tried.pieces.is_some() => {
-                fixed::mul_div(price.micros(), i128::from(pieces), 1).map_or(self.sales, Money::from_micros)
-            }
-            Some(_) | None => self.sales,
-        };
+        let sales = self.sales(tried).unwrap_or(self.sales);
         // What it cost the maker beside own time, which the tried rate does not change.
         let others = self.true_cost.minus(self.own);
         let left = sales.plus(self.others).minus(others);

@@ -1,6 +1,6 @@
 //! What if, and what to ask for a piece.
 
-use benchslate_core::costing::what_if::Knob;
+use benchslate_core::costing::what_if::{Knob, NotTaken};
 
 /// The head.
 pub fn title(build: &str) -> String {
@@ -97,9 +97,23 @@ pub fn take_it() -> &'static str {
     "Take it"
 }
 
-/// Under it.
-pub fn is_written() -> &'static str {
-    "it is written into the journal"
+/// Under it: a rate holds from the day on which it is taken.
+pub fn is_written(rate: bool) -> &'static str {
+    if rate { "my hour from today on" } else { "it is written into the journal" }
+}
+
+/// Why there is no such key.
+pub fn not_taken(why: NotTaken) -> &'static str {
+    match why {
+        NotTaken::Whose => {
+            "Not to be taken: my hour is one person\u{2019}s only where one alone works without pay."
+        }
+        NotTaken::Finished => "Not to be taken: some are finished, and they are as many as they are.",
+        NotTaken::Bound => {
+            "Not to be taken: what comes in for it is settled, shared with others or of a later day. Correct that income."
+        }
+        NotTaken::MoreIsIn => "Not to be taken: more than that came in already, or is expected elsewhere.",
+    }
 }
 
 /// The keys, read aloud.

@@ -1,26 +1,18 @@
 //! What was tried is taken: the entries that make it so.
 //!
-//! A rate becomes that person's from today on, where there is one alone who is not paid. A price becomes what the sale
-//! of the build is expected to bring. Pieces become those that are wanted, while none is finished. New stock becomes
-//! dearer or cheaper by the same factor on every salvaged lot that the build drew.
+//! A rate becomes that person's from today on, where there is one alone who is not paid. A price becomes what the
+//! pieces of the build are expected to bring (`sales`). Pieces become those that are wanted, while none is finished. New
+//! stock becomes dearer or cheaper by the same factor on every salvaged lot that the build drew. What can't be taken as
+//! it was shown is not taken in part.
 
-use super::{Knob, Tried};
+use super::{NotTaken, Tried, sales::to_bring};
 use crate::{
     journal::{
-        Body, Change, Id, Journal, On, Shop,
-        kinds::{self, Bearer, Income, IncomeKind, NewStock, Origin, Rate, Share, Side, Source},
+        Body, Change, Id, Journal, Shop,
+        kinds::{self, Bearer, NewStock, Origin, Rate, Source},
     },
     measure::{Dec, Instant, Money, fixed},
 };
-
-/// Whether what a knob says can be taken.
-pub fn takes(shop: &Shop, build: Id, knob: Knob) -> bool {
-    match knob {
-        Knob::Rate => alone(shop).is_some(),
-        Knob::Pieces => !shop.made.iter().any(|it| it.build == build),
-        Knob::Price | Knob::NewStock => true,
-    }
-}
 
 /// The one person who is not paid.
 fn alone(shop: &Shop) -> Option<Id> {
@@ -29,26 +21,40 @@ fn alone(shop: &Shop) -> Option<Id> {
     own.next().is_none().then_some(*id)
 }
 
-/// Entries that make it so; what can't be taken is left out. `pieces`: how many the price is for.
+/// Why what was tried can't be taken as it was shown; none: it can. `sales`: what the pieces are to bring.
+pub fn not_taken(
+    journal: &Journal,
+    shop: &Shop,
+    of: (Id, Option<Money>),
+    tried: Tried,
+    now: Instant,
+) -> Option<NotTaken> {
+    take(journal, shop, of, tried, now, &mut || Id::of([0; 16])).err()
+}
+
+/// Entries that make it so: all of what was tried, or why not. `sales`: what the pieces are to bring.
 pub fn take(
     journal: &Journal,
     shop: &Shop,
-    (build, pieces): (Id, u32),
+    (build, sales): (Id, Option<Money>),
     tried: Tried,
     now: Instant,
     fresh: &mut dyn FnMut() -> Id,
-) -> Vec<Change> {
+) -> Result<Vec<Change>, NotTaken> {
     let mut changes = Vec::new();
-    changes.extend(tried.rate.and_then(|rate| new_rate(journal, shop, rate, now)));
-    if let Some(price) = tried.price {
-        let pieces = tried.pieces.unwrap_or(pieces);
-        changes.extend(new_price(journal, shop, (build, price, pieces), now, fresh));
+    if let Some(rate) = tried.rate {
+        changes.push(new_rate(journal, shop, rate, now).ok_or(NotTaken::Whose)?);
     }
-    changes.extend(tried.pieces.and_then(|pieces| new_pieces(journal, shop, build, pieces)));
+    if let Some(pieces) = tried.pieces {
+        changes.push(new_pieces(journal, shop, build, pieces).ok_or(NotTaken::Finished)?);
+    }
+    if let Some(sales) = sales {
+        changes.extend(to_bring(journal, shop, (build, sales), now, fresh)?);
+    }
     if let Some(hundredths) = tried.new_stock {
         changes.extend(new_stock(journal, shop, build, hundredths));
     }
-    changes
+    Ok(changes)
 }
 
 fn new_rate(journal: &Journal, shop: &Shop, rate: Money, now: Instant) -> Option<Change> {
@@ -60,41 +66,10 @@ fn new_rate(journal: &Journal, shop: &Shop, rate: Money, now: Instant) -> Option
     Some(Change::write(person, kinds::Person { rates, ..it.clone() }))
 }
 
-/// The open sale of the build, or a new one.
-fn new_price(
-    journal: &Journal,
-    shop: &Shop,
-    (build, price, pieces): (Id, Money, u32),
-    now: Instant,
-    fresh: &mut dyn FnMut() -> Id,
-) -> Option<Change> {
-    let expected = Dec::from(Money::from_micros(fixed::mul_div(price.micros(), i128::from(pieces), 1)?));
-    let only_its = |shares: &[(Bearer, u32)]| matches!(shares, [(Bearer::Build(it), _)] if *it == build);
-    let open = shop.incomes.iter().find(|it| {
-        it.kind == IncomeKind::Sale && it.side == Side::Piece && !it.settled && only_its(&it.shares)
-    });
-    if let Some(Body::Income(it)) = open.and_then(|it| journal.body(it.order.entry)) {
-        let entry = open?.order.entry;
-        return Some(Change::write(entry, Income { expected: Some(expected), ..it.clone() }));
-    }
-    let sale = Income {
-        on: On::At(shop.zone.when(now)),
-        kind: IncomeKind::Sale,
-        side: Side::Piece,
-        what: None,
-        shares: vec![Share { bearer: Bearer::Build(build), parts: 1 }],
-        expected: Some(expected),
-        due: None,
-        received: Vec::new(),
-        settled: false,
-    };
-    Some(Change::write(fresh(), sale))
-}
-
 fn new_pieces(journal: &Journal, shop: &Shop, build: Id, pieces: u32) -> Option<Change> {
     let Some(Body::Build(it)) = journal.body(build) else { return None };
-    let can = takes(shop, build, Knob::Pieces);
-    can.then(|| Change::write(build, kinds::Build { items: pieces, ..it.clone() }))
+    let none = !shop.made.iter().any(|it| it.build == build);
+    none.then(|| Change::write(build, kinds::Build { items: pieces, ..it.clone() }))
 }
 
 fn new_stock(journal: &Journal, shop: &Shop, build: Id, hundredths: u32) -> Vec<Change> {
@@ -135,7 +110,8 @@ mod tests {
         let tried = Tried { rate: money("30"), price: money("60"), pieces: Some(8), new_stock: Some(150) };
         let shop = it.shop();
         let trial = it.books().trial(&shop, build).unwrap();
-        let changes = take(&it.journal, &shop, (build, 10), tried, now, &mut || Id::of([7; 16]));
+        let of = (build, trial.sales(tried));
+        let changes = take(&it.journal, &shop, of, tried, now, &mut || Id::of([7; 16])).unwrap();
         assert_eq!(changes.len(), 4);
         changes.into_iter().for_each(|change| it.write(change));
         let shop = it.shop();
@@ -147,14 +123,27 @@ mod tests {
     }
 
     #[test]
-    fn of_two_who_are_not_paid_no_rate_is_taken() {
-        let it = fixture("person Ana 20\nperson Bo 15\nbuild trays");
+    fn what_cant_be_taken_is_not_taken_in_part() {
+        let check = |lines: &str, tried: Tried, why: NotTaken| {
+            let it = fixture(&format!("person Ana 20\nbuild trays items 4\n{lines}"));
+            let (shop, build) = (it.shop(), it.id("trays"));
+            let of = (build, it.books().trial(&shop, build).unwrap().sales(tried));
+            assert_eq!(not_taken(&it.journal, &shop, of, tried, it.end()), Some(why), "{lines}");
+        };
+        let price = Some(Money::from_micros(1));
+        check("person Bo 15", Tried { rate: price, price, ..Tried::default() }, NotTaken::Whose);
+        check("made trays 2", Tried { pieces: Some(3), price, ..Tried::default() }, NotTaken::Finished);
+    }
+
+    #[test]
+    fn fewer_pieces_are_taken_with_what_they_were_shown_to_bring() {
+        let mut it = fixture("person Ana 20\nbuild trays items 10\nincome sale piece expected 500 for trays");
         let (shop, build) = (it.shop(), it.id("trays"));
-        assert!(!takes(&shop, build, Knob::Rate));
-        let tried = Tried { rate: Some(Money::from_micros(1)), ..Tried::default() };
-        assert!(
-            take(&it.journal, &shop, (build, 1), tried, it.end(), &mut || panic!("none is asked for"))
-                .is_empty()
-        );
+        let tried = Tried { pieces: Some(8), ..Tried::default() };
+        let of = (build, it.books().trial(&shop, build).unwrap().sales(tried));
+        let changes = take(&it.journal, &shop, of, tried, it.end(), &mut || panic!("none is asked for"));
+        changes.unwrap().into_iter().for_each(|change| it.write(change));
+        let expected = it.books().build_cost(build).earned.expected;
+        assert_eq!(expected.money().map(|it| it.shown(2)), Some("400.00".into()));
     }
 }

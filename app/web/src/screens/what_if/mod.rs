@@ -23,7 +23,7 @@ use crate::{
 use benchslate_core::{
     costing::{
         Books,
-        what_if::{At, Knob, Trial, Tried, take, takes},
+        what_if::{At, Knob, NotTaken, Trial, Tried, not_taken, take},
     },
     journal::Id,
     measure::Money,
@@ -40,25 +40,24 @@ pub fn WhatIfSheet(of: Id) -> impl IntoView {
     let title =
         Signal::derive(move || trial.read().as_ref().map(|it| words::title(&it.title)).unwrap_or_default());
     let some = Memo::new(move |_| tried.get() != Tried::default());
+    let why_not = Memo::new(move |_| {
+        let what = tried.get();
+        let sales = trial.with(|it| it.as_ref().and_then(|it| it.trial.sales(what)));
+        desk.read(|view| not_taken(view.journal, view.shop, (of, sales), what, desk.minute()))
+    });
     let rows = move || {
         let trial = trial.read();
-        trial.as_ref().map(|it| desk.read(|view| drawn(view, &it.trial, tried.get())))
+        trial.as_ref().map(|it| desk.read(|view| drawn(view, &it.trial, tried.get(), why_not.get())))
     };
     let scale = move || trial.get().map(|it| hand(desk, it.trial, knob, tried));
     let put_back = Callback::new(move |()| tried.set(Tried::default()));
     let taken = Callback::new(move |()| taken(desk, go, of, trial.get_untracked(), tried));
-    let can = move || {
-        let what = tried.get();
-        let tried =
-            [what.rate.is_some(), what.price.is_some(), what.pieces.is_some(), what.new_stock.is_some()];
-        let kept = |(knob, tried): (&Knob, bool)| tried && desk.read(|view| takes(view.shop, of, *knob));
-        KNOBS.iter().zip(tried).any(kept)
-    };
     let keys = move || {
         some.get().then(|| {
-            let take_it = can().then(|| {
+            let take_it = why_not.get().is_none().then(|| {
+                let note = words::is_written(tried.read().rate.is_some()).to_owned();
                 view! {
-                    <Key class="wide" label=words::take_it().to_owned() note=words::is_written().to_owned() kind=KeyKind::Filled on_tap=taken/>
+                    <Key class="wide" label=words::take_it().to_owned() note=note kind=KeyKind::Filled on_tap=taken/>
                 }
             });
             view! {
@@ -96,7 +95,7 @@ fn laid_out(books: &Books, view: &View, build: Id) -> Option<LaidOut> {
 }
 
 /// Each answer as tried, with how it stands under it.
-fn drawn(view: &View, trial: &Trial, tried: Tried) -> AnyView {
+fn drawn(view: &View, trial: &Trial, tried: Tried, why_not: Option<NotTaken>) -> AnyView {
     let (stands, then) = (trial.answers(Tried::default()), trial.answers(tried));
     let rows = [
         (words::true_cost(), Some(stands.true_cost), Some(then.true_cost), words::nothing()),
@@ -116,7 +115,8 @@ fn drawn(view: &View, trial: &Trial, tried: Tried) -> AnyView {
         view! { <SumRow text leads=Leads::Nowhere signed=false/> }
     };
     let all: Vec<AnyView> = rows.into_iter().map(row).collect();
-    view! { <div class="answers" role="status">{all}</div><p class="note">{words::how()}</p> }
+    let why_not = why_not.map(|why| view! { <p class="lead">{words::not_taken(why)}</p> });
+    view! { <div class="answers" role="status">{all}{why_not}</div><p class="note">{words::how()}</p> }
 }
 
 fn hand(desk: Desk, trial: Trial, knob: RwSignal<Knob>, tried: RwSignal<Tried>) -> AnyView {
@@ -156,9 +156,11 @@ fn said(view: &View, at: At) -> String {
 fn taken(desk: Desk, go: Go, build: Id, laid_out: Option<LaidOut>, tried: RwSignal<Tried>) {
     let Some(LaidOut { title, trial }) = laid_out else { return };
     let what = tried.get_untracked();
-    let pieces = trial.stands.pieces;
+    let sales = trial.sales(what);
     desk.act_then(
-        move |hand| take(hand.journal, hand.shop, (build, pieces), what, hand.now, hand.fresh),
+        move |hand| {
+            take(hand.journal, hand.shop, (build, sales), what, hand.now, hand.fresh).unwrap_or_default()
+        },
         move |_| {
             Marked::from(Mark {
                 kind: words::kind().to_owned(),

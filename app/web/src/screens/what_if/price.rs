@@ -26,7 +26,7 @@ use benchslate_core::{
     costing::{
         Books,
         price::{NoPrice, OnePiece, Price, Wish, price},
-        what_if::{Tried, take},
+        what_if::{Tried, not_taken, take},
     },
     journal::Id,
     measure::{Dec, number},
@@ -178,8 +178,13 @@ fn expect(desk: Desk, go: Go, form: Form, build: Id, one: Option<OnePiece>) {
     }
     let (Some((one, Ok(found))), false) = (found, form.is_wrong()) else { return shop::to_the_wrong() };
     let tried = Tried { price: Some(found.each), ..Tried::default() };
+    let of = (build, one.in_all(found.each));
+    if let Some(why) = desk.now_read(|view| not_taken(view.journal, view.shop, of, tried, desk.at_tap())) {
+        form.wrong(MUCH, words::not_taken(why).to_owned());
+        return shop::to_the_wrong();
+    }
     desk.act_then(
-        move |hand| take(hand.journal, hand.shop, (build, one.pieces), tried, hand.now, hand.fresh),
+        move |hand| take(hand.journal, hand.shop, of, tried, hand.now, hand.fresh).unwrap_or_default(),
         move |after| {
             let (kind, what) = (
                 words::kind_price().to_owned(),
