@@ -10,7 +10,7 @@ use benchslate_core::{
 
 fn asked(cost: &str, wish: Wish) -> Money {
     let cost = Dec::parse(cost).unwrap().money().unwrap();
-    let one = OnePiece { cost, own: Money::default(), hours: Hours::default(), pieces: 1, planned: false };
+    let one = OnePiece { cost, own: Money::default(), hours: Hours::default(), pieces: 1, ahead: None };
     price(&one, wish, Dec::default(), Dec::default()).unwrap().each
 }
 

@@ -63,6 +63,7 @@ pub use gap::{Flag, Gap};
 pub use income::Earned;
 pub use likes::Like;
 pub use moved::{DrewFor, Moved, moved};
+pub use outlook::Ahead;
 pub use overhead::Month;
 pub use parts::{Hours, Parts};
 pub use path::{Path, Step};

@@ -8,13 +8,15 @@
 //! (`timing::steps`).
 
 use super::{
-    Books, BuildCost, Gap, Hours, Part, PartOf, Parts, Rule, Statement, Value, Working, labour,
-    overhead::Months, planned, sides::Split,
+    Books, BuildCost, Gap, Hours, OneOff, Part, PartOf, Parts, Rule, Statement, Value, Working, labour,
+    overhead::Months,
+    planned,
+    sides::{OneSide, Split},
 };
 use crate::{
     journal::{
         Id, Shop,
-        kinds::{Bearer, Role, Side},
+        kinds::{Bearer, Role, Side, State},
         shop::Step,
     },
     measure::{Day, Map, Money, Quantity, Seconds, fixed},
@@ -148,30 +150,83 @@ impl ToCome {
 /// Money as one part of a cost.
 type OfMoney = fn(Money) -> Parts;
 
+/// What is known of what is still ahead of a build.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Ahead {
+    /// Nothing is: it is closed, or all that is wanted is made and no step is left.
+    Nothing,
+    /// Its steps say what.
+    Planned,
+    /// Its steps say some of it.
+    Partly,
+    /// Nobody has said: there are no steps.
+    Unplanned,
+}
+
 impl Books {
-    /// What the steps of a build still cost on the side of the piece, one-off work apart.
-    pub(crate) fn piece_to_come(&self, shop: &Shop, build: Id) -> Parts {
+    /// What is known of what is still ahead of a build.
+    pub(crate) fn ahead(&self, shop: &Shop, build: Id) -> Ahead {
+        let wanted = shop.builds.get(&build).map_or(0, |it| it.items);
+        let closed = shop.state_of(build, shop.zone.day(self.as_of)) == State::Closed;
+        match self.to_come.get(&build) {
+            _ if closed => Ahead::Nothing,
+            Some(it) if it.gaps.is_empty() && it.no_price.is_empty() => Ahead::Planned,
+            Some(_) => Ahead::Partly,
+            None if self.items(build).good >= wanted => Ahead::Nothing,
+            None => Ahead::Unplanned,
+        }
+    }
+
+    /// What the steps of a build still cost, one-off work apart; on one side, or on both. What is for both is shared by
+    /// the key of the build, as what was worked is.
+    pub(crate) fn steps_to_come(&self, shop: &Shop, build: Id, side: Option<OneSide>) -> Parts {
         let Some(to_come) = self.to_come.get(&build) else { return Parts::ZERO };
-        let film = |step: Id| {
-            let stage = shop.steps.get(&step).and_then(|it| shop.stages.get(&it.body.stage));
-            stage.is_some_and(|it| it.side == Side::Film)
+        let both = self.ledgers.keys.of_bearer(Bearer::Build(build)).split;
+        let of_side = |part: &Part, parts: Parts| {
+            let step = part.entry_id().and_then(|step| shop.steps.get(&step));
+            let of = step.and_then(|it| shop.stages.get(&it.body.stage)).map_or(Side::Piece, |it| it.side);
+            side.map_or(parts, |side| Split::of(of, both).part(parts, side))
         };
-        let lists: [(&[Part], OfMoney); 2] =
-            [(&to_come.overhead, Parts::of_overhead), (&to_come.tools, Parts::of_tools)];
         let money = |part: &Part| part.signed_money().unwrap_or_default();
+        let lists: [(&[Part], OfMoney); 3] = [
+            (&to_come.overhead, Parts::of_overhead),
+            (&to_come.tools, Parts::of_tools),
+            (&to_come.materials, Parts::of_money),
+        ];
         let mut sum = Parts::ZERO;
         for (parts, of) in lists {
-            let of_piece = parts.iter().filter(|part| !part.entry_id().is_some_and(film));
-            sum = of_piece.fold(sum, |sum, part| sum.plus(of(money(part))));
+            sum = parts.iter().fold(sum, |sum, part| sum.plus(of_side(part, of(money(part)))));
         }
-        let materials = to_come.materials.iter();
-        sum = materials.fold(sum, |sum, part| sum.plus(Parts::of_money(money(part))));
-        for part in to_come.labour.iter().filter(|part| !part.entry_id().is_some_and(film)) {
+        for part in &to_come.labour {
             if let PartOf::Entry { working: Working::Hours { seconds, paid, .. }, .. } = &part.of {
-                sum = sum.plus(Parts::of_labour(money(part), *seconds, *paid));
+                sum = sum.plus(of_side(part, Parts::of_labour(money(part), *seconds, *paid)));
             }
         }
         sum
+    }
+
+    /// All that its plan still costs, and what of that is one's own: money and hours.
+    pub(crate) fn plan_to_come(&self, shop: &Shop, build: Id, cost: &BuildCost) -> (Money, Money, Hours) {
+        let plan = cost.outlook.part(|rule| matches!(rule, Rule::ToCome { .. })).and_then(Statement::money);
+        let steps = self.steps_to_come(shop, build, None);
+        let still = self.to_come.get(&build).map_or(0, |it| it.still_to_make);
+        let (own, hours) =
+            cost.one_off.filter(|it| it.ended.is_none()).map(|it| it.own_in(still)).unwrap_or_default();
+        let rest = cost.one_off.map(|it| it.rest).unwrap_or_default();
+        (
+            plan.unwrap_or_default(),
+            steps.own_labour().plus(own.min(rest.own_labour())),
+            steps.own_hours().plus(hours.min(rest.own_hours())),
+        )
+    }
+}
+
+impl OneOff {
+    /// Own labour and own hours that so many items bear of it.
+    pub(super) fn own_in(&self, items: u32) -> (Money, Hours) {
+        let of = |sum: i128| fixed::mul_div(sum, i128::from(items), i128::from(self.run)).unwrap_or(0);
+        let (own, hours) = (self.pool.own_labour().micros(), self.pool.own_hours().micros());
+        (Money::from_micros(of(own)), Hours::of_scaled(of(hours)))
     }
 }
 

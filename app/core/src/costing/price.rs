@@ -5,7 +5,7 @@
 //! Worked example: 56 at a margin of 30 % with a fee of 6.5 % is 56 ÷ 0.635 = 88.19.
 //! Source: margin and mark-up as in textbooks of cost accounting; pay an hour: our own rule, DEVELOPERS.md § Figures.
 
-use super::{Books, BuildCost, Hours, OneSide, Rule};
+use super::{Ahead, Books, BuildCost, Hours, OneSide, Rule};
 use crate::{
     journal::{Id, Shop},
     measure::{Dec, Money, Quantity, fixed},
@@ -22,8 +22,8 @@ pub struct OnePiece {
     pub hours: Hours,
     /// Over how many pieces that is.
     pub pieces: u32,
-    /// None is finished: what it has cost so far and what the plan still costs, over those that are wanted.
-    pub planned: bool,
+    /// None is finished: what it has cost so far and what is known to be still ahead, over those that are wanted.
+    pub ahead: Option<Ahead>,
 }
 
 impl OnePiece {
@@ -42,6 +42,16 @@ pub enum Wish {
     Markup(Dec),
     /// Money an hour of one's own.
     AnHour(Dec),
+}
+
+/// What those that are wanted will have cost.
+pub(super) struct Wanted {
+    /// So far and still to come, one-off work apart.
+    pub cost: Money,
+    /// Own labour in it, and in the share of one-off work.
+    pub own: Money,
+    /// Own hours, likewise.
+    pub hours: Hours,
 }
 
 /// Why there is no price.
@@ -148,21 +158,39 @@ impl Books {
                 own: over(piece.own_labour(), pieces)?,
                 hours: hours_over(piece.own_hours(), pieces)?,
                 pieces,
-                planned: false,
+                ahead: None,
             });
         }
         let pieces = shop.builds.get(&build)?.items.max(1);
-        let to_come = self.piece_to_come(shop, build);
-        let so_far = piece_side(&cost)?;
-        if so_far.is_zero() && to_come.total().is_zero() {
+        let wanted = self.wanted_pieces(shop, build, &cost, pieces)?;
+        let each = cost.batch.one_off_each;
+        if wanted.cost.is_zero() && each.is_zero() {
             return None;
         }
         Some(OnePiece {
-            cost: over(so_far.plus(to_come.total()), pieces)?,
-            own: over(piece.own_labour().plus(to_come.own_labour()), pieces)?,
-            hours: hours_over(piece.own_hours().plus(to_come.own_hours()), pieces)?,
+            cost: over(wanted.cost, pieces)?.plus(each),
+            own: over(wanted.own, pieces)?,
+            hours: hours_over(wanted.hours, pieces)?,
             pieces,
-            planned: true,
+            ahead: Some(self.ahead(shop, build)),
+        })
+    }
+
+    /// What those that are wanted cost by the side of the piece, while none is finished.
+    pub(super) fn wanted_pieces(
+        &self,
+        shop: &Shop,
+        build: Id,
+        cost: &BuildCost,
+        pieces: u32,
+    ) -> Option<Wanted> {
+        let (piece, _) = cost.side_parts;
+        let to_come = self.steps_to_come(shop, build, Some(OneSide::Piece));
+        let (own, hours) = cost.one_off.map(|it| it.own_in(pieces)).unwrap_or_default();
+        Some(Wanted {
+            cost: piece_side(cost)?.plus(to_come.total()),
+            own: piece.own_labour().plus(to_come.own_labour()).plus(own),
+            hours: piece.own_hours().plus(to_come.own_hours()).plus(hours),
         })
     }
 }
@@ -184,7 +212,7 @@ mod tests {
     fn one(cost: &str, own: &str, minutes: i64) -> OnePiece {
         let money = |text: &str| dec(text).money().unwrap();
         let hours = Hours::of(Seconds(minutes * 60));
-        OnePiece { cost: money(cost), own: money(own), hours, pieces: 1, planned: false }
+        OnePiece { cost: money(cost), own: money(own), hours, pieces: 1, ahead: None }
     }
 
     fn said(one: &OnePiece, wish: Wish, fee: &str, tax: &str) -> String {
@@ -230,9 +258,62 @@ mod tests {
         let one = it.books().one_piece(&it.shop(), it.id("trays")).unwrap();
         // 40 + 2 h + 2 h at 20, over four.
         assert_eq!(
-            (one.cost.shown(2), one.own.shown(2), one.planned),
-            ("30.00".into(), "20.00".into(), true)
+            (one.cost.shown(2), one.own.shown(2), one.ahead),
+            ("30.00".into(), "20.00".into(), Some(Ahead::Planned))
         );
         assert_eq!(one.hours.seconds(), Seconds(3600));
+    }
+
+    #[test]
+    fn nothing_planned_is_so_far_and_a_step_without_hours_leaves_it_open() {
+        let check = |lines: &str, ahead: Ahead| {
+            let it =
+                fixture(&format!("person Ana 20\nbuild trays items 4\nexpense wood 40 for trays\n{lines}"));
+            let one = it.books().one_piece(&it.shop(), it.id("trays")).unwrap();
+            assert_eq!((one.cost.shown(2), one.ahead), ("10.00".into(), Some(ahead)), "{lines}");
+        };
+        check("", Ahead::Unplanned);
+        check("step sand-them trays sand who Ana", Ahead::Partly);
+    }
+
+    #[test]
+    fn a_share_of_one_off_work_is_in_the_price_before_the_first_is_finished_and_after() {
+        let mut it = fixture(
+            "
+            person Ana 20
+            build trays items 10 run 30
+            expense wood 40 for trays
+            expense jig 90 for trays one-off
+            stretch Ana mill min 600 for trays
+            stretch Ana cut min 180 for trays one-off
+            ",
+        );
+        // 40 and 10 h at 20 over ten; 90 and 3 h at 20 over the thirty of the run.
+        let told = |it: &crate::fixture::Fixture| {
+            let one = it.books().one_piece(&it.shop(), it.id("trays")).unwrap();
+            (one.cost.shown(2), one.own.shown(2), one.hours.seconds())
+        };
+        let before = told(&it);
+        assert_eq!(before, ("29.00".into(), "22.00".into(), Seconds(3960)));
+        it.add("made trays 10");
+        assert_eq!(told(&it), before);
+    }
+
+    #[test]
+    fn planned_hours_for_both_are_shared_by_the_key_as_those_worked_are() {
+        let it = fixture(
+            "
+            person Ana 20
+            stage set both
+            build trays items 1
+            stretch Ana mill min 180 for trays
+            stretch Ana shoot min 60 for trays side film
+            step set-it trays set who Ana hours 4,4,4
+            step shoot-it trays shoot who Ana hours 2,2,2
+            ",
+        );
+        // 3 h of the piece to 1 of the film: 3 of the 4 planned.
+        let one = it.books().one_piece(&it.shop(), it.id("trays")).unwrap();
+        assert_eq!((one.cost.shown(2), one.hours.seconds()), ("120.00".into(), Seconds(6 * 3600)));
     }
 }

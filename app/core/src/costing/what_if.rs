@@ -3,7 +3,9 @@
 //!
 //! Rate: own hours, those in the timber in it, at the tried rate instead of what they cost. Price: what the pieces bring,
 //! good ones × price, instead of what sales have brought and are expected to. Pieces: so many good ones from the same
-//! work. New stock: all prices noted for it by the same factor, delivery as it is.
+//! work. New stock: all prices noted for it by the same factor, delivery as it is. What an hour earns sets all that comes
+//! in against all that the build costs, so far and by its plan (`outlook`); one piece, while none is finished, is what
+//! its price goes by (`price`).
 //! Source: our own rule, DEVELOPERS.md § Figures.
 
 mod sales;
@@ -12,7 +14,7 @@ mod take;
 pub use sales::NotTaken;
 pub use take::{not_taken, take};
 
-use super::{Books, BuildCost, Hours, PartOf, Rule, Working, price::earned, statement::Part};
+use super::{Ahead, Books, BuildCost, Hours, PartOf, Rule, Working, price::earned, statement::Part};
 use crate::{
     journal::{Id, Shop},
     measure::{Money, fixed},
@@ -40,6 +42,8 @@ pub struct Stands {
     pub price: Option<Money>,
     /// Good ones, or those wanted.
     pub pieces: u32,
+    /// What is known of what is still ahead.
+    pub ahead: Ahead,
 }
 
 /// The answers.
@@ -49,7 +53,7 @@ pub struct Answers {
     pub true_cost: Money,
     /// One piece, film apart.
     pub one_piece: Option<Money>,
-    /// What an own hour earned, with what is still expected; none: no own hours.
+    /// What an own hour earned, with what is still expected and still to do; none: no own hours.
     pub an_hour: Option<Money>,
     /// What salvage saved, own time at its rate; none: it drew none.
     pub saved: Option<Money>,
@@ -70,6 +74,8 @@ pub struct Trial {
     sales: Money,
     /// All else that came in or is expected, in kind too.
     others: Money,
+    /// What it costs beside own time, and own hours, with what its plan still takes.
+    in_all: (Money, Hours),
     scrap_and_loss: Money,
     one_off: (Money, Money),
     saved: Option<Saved>,
@@ -89,8 +95,19 @@ impl Books {
     pub fn trial(&self, shop: &Shop, build: Id) -> Option<Trial> {
         let of = shop.builds.get(&build)?;
         let cost = self.build_cost(build);
-        let (piece, _) = cost.side_parts;
+        let (parts, _) = cost.side_parts;
+        let mut piece = (parts.total(), parts.own_labour(), parts.own_hours());
+        let mut scrap_and_loss = cost.items.scrap.plus(cost.batch.loss);
         let pieces = if cost.items.good > 0 { cost.items.good } else { of.items.max(1) };
+        if cost.items.good == 0 {
+            let wanted = self.wanted_pieces(shop, build, &cost, pieces)?;
+            (piece, scrap_and_loss) = ((wanted.cost, wanted.own, wanted.hours), Money::ZERO);
+        }
+        let ahead = self.ahead(shop, build);
+        let (plan, plan_own, plan_hours) = match ahead {
+            Ahead::Nothing | Ahead::Unplanned => <(Money, Money, Hours)>::default(),
+            Ahead::Planned | Ahead::Partly => self.plan_to_come(shop, build, &cost),
+        };
         let share = cost.one_off.map(|it| it.share.total()).unwrap_or_default();
         let each = cost.batch.one_off_each;
         let hours = cost.parts.own_hours();
@@ -101,21 +118,24 @@ impl Books {
         let in_kind = cost.in_kind.money().unwrap_or_default();
         let over = |sum: Money| fixed::mul_div(sum.micros(), 1, i128::from(pieces)).map(Money::from_micros);
         let hour = fixed::SCALE.saturating_mul(3600);
+        let true_cost = cost.true_cost.money()?;
         Some(Trial {
             stands: Stands {
                 rate: fixed::mul_div(own.micros(), hour, hours.micros()).map(Money::from_micros),
                 price: if sales.is_zero() { None } else { over(sales) },
                 pieces,
+                ahead,
             },
-            true_cost: cost.true_cost.money()?,
+            true_cost,
             own,
             hours,
-            piece: piece.total(),
-            piece_own: piece.own_labour(),
-            piece_hours: piece.own_hours(),
+            piece: piece.0,
+            piece_own: piece.1,
+            piece_hours: piece.2,
+            in_all: (true_cost.plus(plan).minus(own).minus(plan_own), hours.plus(plan_hours)),
             sales,
             others: all.plus(expected).plus(in_kind).minus(sales),
-            scrap_and_loss: cost.items.scrap.plus(cost.batch.loss),
+            scrap_and_loss,
             one_off: (share, each),
             saved: saved(&cost),
         })
@@ -161,8 +181,8 @@ impl Trial {
         let true_cost = self.true_cost.plus(more_for(self.hours, self.own));
         let pieces = tried.pieces.unwrap_or(self.stands.pieces);
         let sales = self.sales(tried).unwrap_or(self.sales);
-        // What it cost the maker beside own time, which the tried rate does not change.
-        let others = self.true_cost.minus(self.own);
+        // What it costs the maker beside own time, which the tried rate does not change.
+        let (others, hours) = self.in_all;
         let left = sales.plus(self.others).minus(others);
         let hour = fixed::SCALE.saturating_mul(3600);
         let (share, each) = self.one_off;
@@ -173,7 +193,7 @@ impl Trial {
         Answers {
             true_cost,
             one_piece: one.filter(|_| pieces > 0),
-            an_hour: fixed::mul_div(left.micros(), hour, self.hours.micros()).map(Money::from_micros),
+            an_hour: fixed::mul_div(left.micros(), hour, hours.micros()).map(Money::from_micros),
             saved: self.saved.map(|it| {
                 let factor = i128::from(tried.new_stock.unwrap_or(100)).saturating_sub(100);
                 let dearer = fixed::mul_div(it.goods.micros(), factor, 100).unwrap_or(0);
@@ -367,5 +387,58 @@ mod tests {
     fn dearer_new_stock_saves_more() {
         assert_eq!(said(Tried { new_stock: Some(150), ..Tried::default() })[3], "120.00");
         assert_eq!(said(Tried { new_stock: Some(20), ..Tried::default() })[3], "-10.00");
+    }
+
+    #[test]
+    fn what_is_still_planned_is_set_against_what_is_expected() {
+        let check = |lines: &str, ahead: Ahead, hour: &str, one: &str| {
+            let it = fixture(&format!(
+                "person Ana 20
+                person Bo 15 paid
+                build trays items 10
+                expense wood 100 for trays
+                income sale piece expected 800 for trays
+                stretch Ana mill min 120 for trays
+                {lines}"
+            ));
+            let (books, shop, build) = (it.books(), it.shop(), it.id("trays"));
+            let trial = books.trial(&shop, build).unwrap();
+            let answers = trial.answers(Tried::default());
+            let told = [answers.an_hour, answers.one_piece].map(|it| it.unwrap().shown(2));
+            assert_eq!((trial.stands.ahead, told), (ahead, [hour.to_owned(), one.to_owned()]), "{lines}");
+            let priced = books.one_piece(&shop, build).unwrap();
+            assert_eq!(answers.one_piece, Some(priced.cost), "{lines}");
+            let dearer = trial.answers(Tried { rate: money("30"), ..Tried::default() }).one_piece.unwrap();
+            // Ten more for each own hour that is in it, worked or planned.
+            let more = earned(priced.hours, money("10").unwrap()).unwrap();
+            assert_eq!(dearer.minus(priced.cost), more, "{lines}");
+        };
+        // 700 over the two hours of now, 100 and 2 h at 20 over ten.
+        check("", Ahead::Unplanned, "350.00", "14.00");
+        // Eighteen more hours, and 60 of felt: 640 over twenty.
+        let planned = "step sand-them trays sand who Ana hours 18,18,18\n buy-words felt for trays price 60";
+        check(planned, Ahead::Planned, "32.00", "56.00");
+        // Bo is paid: 4 h at 15 are money, and no own hours.
+        let paid = format!("{planned}\n step oil-them trays finish who Bo");
+        check(&format!("{paid} hours 4,4,4"), Ahead::Planned, "29.00", "62.00");
+        check(&paid, Ahead::Partly, "32.00", "56.00");
+        check("close trays", Ahead::Nothing, "350.00", "14.00");
+    }
+
+    #[test]
+    fn with_a_plan_an_hour_earns_what_the_outlook_leaves_and_own_time_over_all_own_hours() {
+        let it = fixture(
+            "person Ana 20
+            build trays items 10 run 30
+            stretch Ana mill min 120 for trays
+            stretch Ana cut min 180 for trays one-off
+            income sale piece expected 800 for trays
+            step sand-them trays sand who Ana hours 8,8,8",
+        );
+        let (books, shop, build) = (it.books(), it.shop(), it.id("trays"));
+        let hour = books.trial(&shop, build).unwrap().answers(Tried::default()).an_hour;
+        // 800 over 2 h, 8 h, and ten thirtieths of the 3 h at the jig: nothing else is paid.
+        assert_eq!(books.build_cost(build).outlook.money().map(|it| it.shown(2)), Some("580.00".into()));
+        assert_eq!(hour.map(|it| it.shown(2)), Some("72.73".into()));
     }
 }

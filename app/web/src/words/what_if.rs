@@ -1,6 +1,9 @@
 //! What if, and what to ask for a piece.
 
-use benchslate_core::costing::what_if::{Knob, NotTaken};
+use benchslate_core::costing::{
+    Ahead,
+    what_if::{Knob, NotTaken},
+};
 
 /// The head.
 pub fn title(build: &str) -> String {
@@ -27,9 +30,13 @@ pub fn one_piece() -> &'static str {
     "One piece"
 }
 
-/// An answer.
-pub fn an_hour() -> &'static str {
-    "An hour earns once all is in"
+/// An answer: of what is done and planned, or of what is known of it.
+pub fn an_hour(ahead: Ahead) -> &'static str {
+    match ahead {
+        Ahead::Nothing | Ahead::Planned => "An hour earns once all is in",
+        Ahead::Partly => "An hour earns, as far as planned",
+        Ahead::Unplanned => "An hour earns, by the work so far",
+    }
 }
 
 /// An answer.
@@ -64,7 +71,7 @@ pub fn nothing_salvaged() -> &'static str {
 
 /// Under the answers.
 pub fn how() -> &'static str {
-    "With what is still expected. Pieces: good ones from the same work. New: what new timber costs, against the noted price."
+    "True cost is so far; an hour is with what is still expected and planned. Pieces: good ones from the same work. New: what new timber costs, against the noted price."
 }
 
 /// What a thumb moves.
@@ -199,10 +206,15 @@ pub fn of_good(pieces: u32) -> String {
 }
 
 /// Under one piece: none is finished.
-pub fn as_planned(pieces: u32) -> String {
+pub fn as_planned(pieces: u32, ahead: Ahead) -> String {
+    let of = match ahead {
+        Ahead::Planned => "so far and still to spend",
+        Ahead::Partly => "so far and as far as planned",
+        Ahead::Unplanned | Ahead::Nothing => "so far",
+    };
     match pieces {
-        1 => "so far and still to spend, film apart".to_owned(),
-        many => format!("so far and still to spend, over {many}, film apart"),
+        1 => format!("{of}, film apart"),
+        many => format!("{of}, over {many}, film apart"),
     }
 }
 

@@ -100,7 +100,7 @@ fn drawn(view: &View, trial: &Trial, tried: Tried, why_not: Option<NotTaken>) ->
     let rows = [
         (words::true_cost(), Some(stands.true_cost), Some(then.true_cost), words::nothing()),
         (words::one_piece(), stands.one_piece, then.one_piece, words::no_pieces()),
-        (words::an_hour(), stands.an_hour, then.an_hour, words::no_hours()),
+        (words::an_hour(trial.stands.ahead), stands.an_hour, then.an_hour, words::no_hours()),
         (words::saved(), stands.saved, then.saved, words::nothing_salvaged()),
     ];
     let money = |it: Money| view.tongue.money(it);

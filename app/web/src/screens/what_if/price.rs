@@ -24,7 +24,7 @@ use crate::{
 };
 use benchslate_core::{
     costing::{
-        Books,
+        Ahead, Books,
         price::{NoPrice, OnePiece, Price, Wish, price},
         what_if::{Tried, not_taken, take},
     },
@@ -111,7 +111,10 @@ fn drawn(view: &View, one: &OnePiece, read: Option<(Wish, Dec, Dec)>) -> AnyView
     let money = |it| view.tongue.money(it);
     let cost = SumText {
         label: words::one_piece().to_owned(),
-        working: Some(if one.planned { words::as_planned(one.pieces) } else { words::of_good(one.pieces) }),
+        working: Some(
+            one.ahead
+                .map_or_else(|| words::of_good(one.pieces), |ahead| words::as_planned(one.pieces, ahead)),
+        ),
         figure: money(one.cost),
         ..SumText::default()
     };
@@ -126,7 +129,7 @@ fn drawn(view: &View, one: &OnePiece, read: Option<(Wish, Dec, Dec)>) -> AnyView
                 note: Some(words::before_tax().to_owned()),
                 lacks: false,
             };
-            let rows: Vec<AnyView> = rows(view, &found)
+            let rows: Vec<AnyView> = rows(view, &found, one.ahead)
                 .into_iter()
                 .map(|(label, figure)| {
                     let text = SumText { label: label.to_owned(), figure, ..SumText::default() };
@@ -139,14 +142,14 @@ fn drawn(view: &View, one: &OnePiece, read: Option<(Wish, Dec, Dec)>) -> AnyView
     }
 }
 
-fn rows(view: &View, found: &Price) -> Vec<(&'static str, String)> {
+fn rows(view: &View, found: &Price, ahead: Option<Ahead>) -> Vec<(&'static str, String)> {
     let money = |it| view.tongue.money(it);
     let mut rows = vec![(words::with_tax(), money(found.with_tax))];
     if found.fee != Default::default() {
         rows.push((words::fee_kept(), money(found.fee)));
     }
     rows.push((words::left_over(), money(found.profit)));
-    rows.extend(found.an_hour.map(|hour| (words::an_hour(), money(hour))));
+    rows.extend(found.an_hour.map(|hour| (words::an_hour(ahead.unwrap_or(Ahead::Nothing)), money(hour))));
     rows
 }
 
