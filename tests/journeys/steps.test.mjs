@@ -60,9 +60,19 @@ journey("what an earlier build took is taken over in one tap, and a step is done
   await setRate(thumb, "30");
   await logHours(thumb, "4 h", "mill");
   await logHours(thumb, "2 h", "sand");
+  const first = await idOf(thumb, "First");
   await thumb.place("Builds");
   await startBuild(thumb, "Second");
   const id = await idOf(thumb, "Second");
+  await go(`steps.${id}`);
+  // First is not finished: nobody knows yet how long its stages take.
+  await thumb.sees("how is it put together?");
+  assert.equal(await thumb.key(/^Take over/).count(), 0);
+  await go(`money.${first}`);
+  await thumb.tap(/^Made/);
+  await thumb.type("Good", "1");
+  await thumb.tap("Keep");
+  await thumb.kept("made 1 good");
   await go(`steps.${id}`);
   const before = thumb.taps;
   await thumb.tap(/^Take over the hours of First/);

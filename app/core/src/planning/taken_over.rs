@@ -213,6 +213,7 @@ mod tests {
             stretch Ana mill min 600 for trays
             stretch Ana sand min 60 for trays
             stretch Ana cut min 60 for trays one-off
+            close trays
             stretch Ana sand min 60 for more
             ",
         );
@@ -228,6 +229,7 @@ mod tests {
             stretch Ana shoot min 60 for trays side film
             stretch Ana sand min 60 for trays
             stretch Ana edit min 120 for trays side film
+            close trays
             ",
         );
         let said: Vec<_> = steps.iter().map(|step| (step.stage, step.usual.unwrap().plain())).collect();

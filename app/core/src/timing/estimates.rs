@@ -1,6 +1,6 @@
 //! What a stage is likely to take, learned from earlier builds: usually, and one time in ten less or more.
 //!
-//! Of each build that has finished the stage: r = hours ÷ units, its units the items of the build, or one for work on
+//! Of each build that has finished the stage (`finished`): r = hours ÷ units, its units the items of the build, or one for work on
 //! the film, which does not grow with the batch. The middle is the geometric mean of the r; the ends are the middle
 //! × exp(∓ t · s · √(1 + 1/n)), t the value of Student's distribution with n − 1 degrees that is passed one time in
 //! ten, s the spread of the logarithms. Of one build or two nothing is known of the spread: s is taken as 0.4 and t as
@@ -14,7 +14,7 @@
     reason = "a spread of logarithms; the result is rounded to quarters of an hour"
 )]
 
-use super::{Worked, clocks, learning::T_NINE_IN_TEN};
+use super::{Worked, finished::Finished, learning::T_NINE_IN_TEN};
 use crate::{
     journal::{
         Id, Shop,
@@ -97,7 +97,7 @@ pub fn estimate(rates: &[f64], units: f64) -> Option<Estimate> {
 
 /// Stages by what each build gave them, in the order in which they were first worked at.
 ///
-/// `of`: the builds to learn from. One-off work and hours of a stage that is still going on are left out.
+/// `of`: the builds to learn from. One-off work and hours of a stage that is not finished are left out.
 pub fn learned(
     shop: &Shop,
     worked: &[Worked],
@@ -118,18 +118,11 @@ pub fn learned(
         let sum = sums.entry((row.stage, build)).or_default();
         *sum = sum.plus(row.seconds);
     }
-    let running = clocks(shop, as_of);
-    let goes_on = |stage: Id, build: Id| {
-        running.iter().any(|it| it.stage == stage && it.bearer == Bearer::Build(build))
-            || shop
-                .steps
-                .values()
-                .any(|it| it.build() == build && it.body.stage == stage && it.done().is_none())
-    };
+    let finished = Finished::of(shop, as_of);
     let one = |stage: Id| {
         let rates: Vec<f64> = of
             .iter()
-            .filter(|build| !goes_on(stage, **build))
+            .filter(|build| finished.says(**build, stage))
             .filter_map(|build| Some(hours(*sums.get(&(stage, *build))?)? / units(shop, *build, stage)))
             .collect();
         (stage, estimate(&rates, units(shop, to, stage)))
@@ -194,14 +187,23 @@ mod tests {
             stretch Ana mill min 600 for trays
             stretch Ana edit min 600 for trays side film
             stretch Ana cut min 60 for trays one-off
+            close trays
+            stretch Ana mill min 120 for more
             ",
         );
         let shop = it.shop();
-        let found = learned(&shop, &worked(&shop, it.end()), &[it.id("trays")], (it.id("more"), it.end()));
+        let found = learned(
+            &shop,
+            &worked(&shop, it.end()),
+            &[it.id("trays"), it.id("more")],
+            (it.id("more"), it.end()),
+        );
         let middle = |stage: &str| {
             found.iter().find(|(id, _)| *id == it.id(stage)).map(|(_, it)| it.unwrap().hours[1])
         };
         assert!(close(middle("mill").unwrap(), 20.0) && close(middle("edit").unwrap(), 10.0));
         assert_eq!(middle("cut"), None);
+        // Two hours into the second one say nothing yet: one build.
+        assert!(found.iter().all(|(_, it)| it.is_none_or(|it| it.builds == 1)));
     }
 }

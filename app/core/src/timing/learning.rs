@@ -4,22 +4,21 @@
 //! the count of all that were begun, spoiled ones in it. 2^b is the rate: 0.86 says that doubling the count takes an item
 //! to 86 % of its time. Two batches are solved exactly and have no range; three or more are fitted by least squares on
 //! the logarithms of their totals, and have one. Compared are hours that repeat: of stages that every batch has worked
-//! at and finished, on the piece, one-off work apart.
+//! at and finished (`finished`), on the piece, one-off work apart.
 //! Worked example: 10 for 40 h and 12 for 36 h: b −0.2179, rate 0.8598, a 5.493, the next 10 take 26.72 h.
 //! Source: the unit learning curve of J. R. Crawford (1944), as in handbooks of cost estimating.
 //!
 //! Floating point is allowed here: what comes out is rounded to the minute before it becomes money.
 #![allow(clippy::float_arithmetic, reason = "a curve is fitted; the result is rounded to whole minutes")]
 
-use super::{Worked, clocks};
+use super::{Worked, finished::Finished};
 use crate::{
     journal::{
         Id, Shop,
-        kinds::{Side, State},
+        kinds::{Bearer, Side},
     },
-    measure::{Day, InOrder, Instant, Map, Seconds},
+    measure::{InOrder, Instant, Map, Seconds},
 };
-use std::collections::BTreeSet;
 
 /// One batch of a run.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -84,11 +83,11 @@ impl Learned {
 
 /// What the builds of one design have taught, in their order. None: fewer than two batches have stages in common.
 pub fn learned(shop: &Shop, worked: &[Worked], builds: &[Id], as_of: Instant) -> Option<Learned> {
-    let today = shop.zone.day(as_of);
-    let finished: Vec<Map<Id, Seconds>> =
-        builds.iter().map(|build| finished(shop, worked, *build, (as_of, today))).collect();
+    let finished = Finished::of(shop, as_of);
+    let repeating: Vec<Map<Id, Seconds>> =
+        builds.iter().map(|build| repeating(shop, worked, *build, &finished)).collect();
     let begun: Vec<(&Id, &Map<Id, Seconds>)> =
-        builds.iter().zip(&finished).filter(|(_, stages)| !stages.is_empty()).collect();
+        builds.iter().zip(&repeating).filter(|(_, stages)| !stages.is_empty()).collect();
     let (_, first) = begun.first()?;
     let in_all = |stage: &&Id| begun.iter().all(|(_, stages)| stages.contains_key(stage));
     let mut stages: Vec<Id> = first.keys().filter(in_all).copied().collect();
@@ -108,37 +107,35 @@ pub fn learned(shop: &Shop, worked: &[Worked], builds: &[Id], as_of: Instant) ->
 }
 
 /// Repeating hours of a build at stages that it is done with.
-fn finished(shop: &Shop, worked: &[Worked], build: Id, (as_of, today): (Instant, Day)) -> Map<Id, Seconds> {
-    let closed = shop.state_of(build, today) == State::Closed;
-    let planned = shop.steps.values().filter(|step| step.build() == build && step.done().is_none());
-    let running =
-        clocks(shop, as_of).into_iter().filter(|it| it.bearer == crate::journal::kinds::Bearer::Build(build));
-    let mut going: BTreeSet<Id> = running.map(|it| it.stage).collect();
-    if !closed {
-        going.extend(planned.map(|step| step.body.stage));
-    }
+fn repeating(shop: &Shop, worked: &[Worked], build: Id, finished: &Finished) -> Map<Id, Seconds> {
     let mut hours: Map<Id, Seconds> = Map::new();
     for row in worked {
-        let repeats = row.bearer == crate::journal::kinds::Bearer::Build(build)
+        let repeats = row.bearer == Bearer::Build(build)
             && row.side == Side::Piece
-            && !going.contains(&row.stage)
             && shop.stretches.get(row.stretch).is_some_and(|it| !it.one_off);
         if repeats {
             let sum = hours.entry(row.stage).or_default();
             *sum = sum.plus(row.seconds);
         }
     }
-    hours
+    hours.into_iter().filter(|(stage, _)| finished.says(build, *stage)).collect()
+}
+
+/// Items that were worked, spoiled ones in it.
+pub(super) fn made(shop: &Shop, build: Id) -> u32 {
+    let of_build = shop.made.iter().filter(|it| it.build == build);
+    of_build.fold(0_u32, |sum, it| {
+        sum.saturating_add(it.good).saturating_add(u32::try_from(it.spoiled.len()).unwrap_or(0))
+    })
 }
 
 /// Items that were worked, spoiled ones in it; nothing made yet: as many as are planned.
 pub(super) fn units(shop: &Shop, build: Id) -> u32 {
-    let of_build = shop.made.iter().filter(|it| it.build == build);
-    let made = of_build.fold(0_u32, |sum, it| {
-        sum.saturating_add(it.good).saturating_add(u32::try_from(it.spoiled.len()).unwrap_or(0))
-    });
     let planned = shop.builds.get(&build).map_or(0, |it| it.items);
-    if made > 0 { made } else { planned }
+    match made(shop, build) {
+        0 => planned,
+        made => made,
+    }
 }
 
 /// a, b and the spread.
@@ -308,6 +305,7 @@ mod tests {
             stretch Ana mill min 2160 for more
             stretch Ana sand min 100 for more
             step sand-them more sand who Ana hours 4,6,9
+            made more 12
             ",
         );
         let shop = it.shop();
@@ -317,5 +315,27 @@ mod tests {
         assert_eq!(found.batches.iter().map(|it| it.units).collect::<Vec<u32>>(), [10, 12]);
         assert!(close(found.b, -0.2179));
         assert_eq!(learned(&shop, &worked(&shop, it.end()), &builds[..1], it.end()), None);
+    }
+
+    #[test]
+    fn two_hours_into_a_batch_that_is_still_open_teach_nothing() {
+        let said = |lines: &str| {
+            let it = fixture(&format!(
+                "person Ana 26
+                build trays items 10
+                build more items 12 repeat trays
+                stretch Ana sand min 2400 for trays
+                close trays
+                stretch Ana sand min 120 for more
+                {lines}"
+            ));
+            let shop = it.shop();
+            let builds = [it.id("trays"), it.id("more")];
+            learned(&shop, &worked(&shop, it.end()), &builds, it.end()).map(|it| it.rate_in_thousandths())
+        };
+        assert_eq!(said(""), None);
+        assert_eq!(said("made more 6"), None);
+        // Thirty-four more hours later: 12 for 36 h.
+        assert_eq!(said("stretch Ana sand min 2040 for more\n made more 12"), Some(860));
     }
 }

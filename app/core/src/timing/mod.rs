@@ -17,6 +17,7 @@ pub mod drying;
 pub mod earlier;
 pub mod estimates;
 pub mod filming;
+mod finished;
 pub mod learning;
 pub mod likely;
 pub mod line;
