@@ -57,3 +57,26 @@ journey("power stands in the tools or in the month, and what is for both goes by
   await thumb.tap("Keep");
   await thumb.kept("40 %");
 });
+
+journey("tools that drew more power than its bill leave nothing of it, and that is said", async ({ thumb, go }) => {
+  await startBuild(thumb);
+  await go("choices");
+  await thumb.type("A kWh", "0.15");
+  await thumb.tap("Keep");
+  await thumb.kept("A kWh");
+  await normal(thumb, go, "90");
+  await go("add.monthly_cost");
+  await thumb.type("What", "Power");
+  await thumb.type("A month", "48");
+  await thumb.type("Tools in it, kWh", "400");
+  await thumb.tap("Keep");
+  await thumb.kept("every month Power");
+  await thumb.place("Bench");
+  await logHours(thumb, "2 h", "mill");
+  await go("months");
+  // 400 kWh at 0.15 are 60.00.
+  await thumb.key(/^Power the tools’ power comes to more\s*48\.00/).waitFor();
+  await sheetOf(thumb, "Cost");
+  await thumb.tap(/^Overhead/);
+  await thumb.sees(/Power of the tools comes to more than Power/);
+});

@@ -174,6 +174,12 @@ pub enum Flag {
         /// The run that went beyond.
         entry: Id,
     },
+    /// The power that tools bear comes to more than the bill that it is in: nothing of that bill is left for the shop,
+    /// and what is more stays in the tools.
+    MeteredBeyondBill {
+        /// The monthly cost.
+        cost: Id,
+    },
     /// Dated after the day that the figure is for: not counted.
     Later {
         /// The entry.

@@ -2,15 +2,16 @@
 //!
 //! Rate = monthly costs ÷ normal hours of a month, in two pools: the shop's over all person-hours on builds and lots, the
 //! film's over film hours and the film part of `both`. Months that a cost touches count whole; admin carries none. The
-//! rate stays a ratio, each stretch's share is rounded once. Source: IAS 2 paragraph 13 (allocation by normal capacity);
+//! rate stays a ratio, each stretch's share is rounded once. Power that the tools bear comes off its bill; where it is more
+//! than the bill, nothing is left of that, and a flag says so. Source: IAS 2 paragraph 13 (allocation by normal capacity);
 //! pools and months: our own rule, DEVELOPERS.md § Figures. Not here: what was not borne in a month (`year`).
 
 use super::{
-    Gap, Parts, Working,
+    Flag, Gap, Parts, Working,
     sides::{OneSide, Split},
 };
 use crate::{
-    journal::{Shop, kinds::SettingKey},
+    journal::{Id, Shop, kinds::SettingKey},
     measure::{Day, Dec, Map, Money, Quantity, Seconds, fixed},
 };
 
@@ -25,6 +26,8 @@ pub struct Month {
     pub hours: Option<Quantity>,
     /// Film hours of a normal month; none: not said.
     pub film_hours: Option<Quantity>,
+    /// The bill that is less than what the tools drew by their meter: nothing of it is left for the shop.
+    pub beyond: Option<Id>,
 }
 
 /// The months of a shop, worked out once each.
@@ -83,6 +86,11 @@ fn applied(cost: Money, hours: Option<Quantity>, time: i128) -> (Money, bool) {
 }
 
 impl Borne {
+    /// What is odd about it.
+    pub(crate) fn flag(&self) -> Option<Flag> {
+        self.month.beyond.map(|cost| Flag::MeteredBeyondBill { cost })
+    }
+
     /// All of it, as a part of a cost.
     pub(crate) fn parts(&self) -> Parts {
         Parts::of_overhead(self.shop.plus(self.film))
@@ -116,7 +124,11 @@ fn month(shop: &Shop, day: Day) -> Month {
         let metered = kwh.filter(|_| in_tools).and_then(|kwh| {
             fixed::mul_div(cost.tools_kwh.micros(), kwh.micros(), fixed::SCALE).map(Money::from_micros)
         });
-        let left = cost.a_month.minus(metered.unwrap_or_default()).max(Money::ZERO);
+        let left = cost.a_month.minus(metered.unwrap_or_default());
+        if left.is_negative() {
+            month.beyond = Some(cost.order.entry);
+        }
+        let left = left.max(Money::ZERO);
         let pool = if cost.film { &mut month.film } else { &mut month.shop };
         *pool = pool.plus(left);
     }

@@ -186,6 +186,11 @@ pub fn flag(flag: &Flag, shop: &Shop, tongue: &Tongue) -> Told {
             format!("{} ran longer than it was to last", tool_name(shop, *it)),
             "Its wear has stopped at its price; upkeep and power go on.",
         ),
+        Flag::MeteredBeyondBill { cost } => at(
+            cost,
+            format!("Power of the tools comes to more than {}", monthly_name(shop, *cost)),
+            "Nothing is left of the bill for the shop; the tools bear what they drew. Look at the kWh or the bill.",
+        ),
         Flag::Later { entry } => {
             at(entry, format!("{}: dated after today", entry_name(shop, *entry)), "Not counted yet.")
         }
@@ -268,6 +273,10 @@ fn how_odd(odd: &Odd) -> &'static str {
         Odd::OtherCurrency => "Renames nothing: all amounts stay in the first.",
         Odd::Lost { .. } => "Counted without it.",
     }
+}
+
+fn monthly_name(shop: &Shop, cost: Id) -> &str {
+    shop.monthly.iter().find(|it| it.order.entry == cost).map_or("its bill", |it| it.what.as_str())
 }
 
 fn tool_name(shop: &Shop, tool: Id) -> String {

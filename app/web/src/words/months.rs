@@ -48,14 +48,17 @@ pub fn none_yet() -> &'static str {
     "Rent, insurance, power, a storage plan: nothing written down yet."
 }
 
-/// Under a cost: who bears it, from when to when.
-pub fn in_force(film: bool, from: Option<&str>, to: Option<&str>) -> String {
+/// Under a cost: who bears it, from when to when, and whether the tools bear more power than its bill.
+pub fn in_force(film: bool, from: Option<&str>, to: Option<&str>, beyond: bool) -> String {
     let mut parts = Vec::new();
     if film {
         parts.push("film hours only".to_owned());
     }
     parts.extend(from.map(|day| format!("from {day}")));
     parts.extend(to.map(|day| format!("until {day}")));
+    if beyond {
+        parts.push("the tools\u{2019} power comes to more".to_owned());
+    }
     parts.join(", ")
 }
 

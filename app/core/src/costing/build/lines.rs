@@ -193,7 +193,7 @@ fn labour(books: &Books, row: &LabourRow) -> CostLine {
 fn overhead(books: &Books, row: &LabourRow) -> Option<CostLine> {
     let borne = row.overhead;
     let parts = borne.parts();
-    if parts.is_zero() && borne.gap.is_none() {
+    if parts.is_zero() && borne.gap.is_none() && borne.flag().is_none() {
         return None;
     }
     let working = borne.working(row.seconds);
@@ -202,7 +202,7 @@ fn overhead(books: &Books, row: &LabourRow) -> Option<CostLine> {
         group: Group::Stage(books.shop.stage_place(row.stage), row.stage),
         film: borne.part(row.split, OneSide::Film),
         known: borne.gap.is_none() || !parts.is_zero(),
-        flags: Vec::new(),
+        flags: borne.flag().into_iter().collect(),
         hours: Hours::of(row.seconds),
         film_hours: row.split.hours(Hours::of(row.seconds), OneSide::Film),
         one_off: row.one_off,

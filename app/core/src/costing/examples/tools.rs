@@ -213,3 +213,30 @@ fn the_hours_of_a_lot_bear_overhead_and_take_it_into_the_timber() {
     // Haul 4.00 over 100, reclaiming 8.00 over 50: a draw of 25 takes 1.00 and 4.00.
     assert_eq!(it.books().build_cost(it.id("bench")).parts.overhead().shown(2), "5.00");
 }
+
+#[test]
+fn a_bill_that_is_less_than_what_the_tools_drew_leaves_nothing_and_says_so() {
+    let shop = |kwh: &str, costs: &str| {
+        let it = fixture(&format!(
+            "
+            setting kwh 0.15
+            setting normal 30
+            person Ana 20
+            build bench
+            tool saw kw 2 load 0.5 at cut:1
+            monthly power 48 tools-kwh {kwh} as power
+            {costs}
+            stretch Ana cut from 09:00 to 12:00 for bench
+            "
+        ));
+        let cost = it.books().build_cost(it.id("bench"));
+        let flag = Flag::MeteredBeyondBill { cost: it.id("power") };
+        let month = it.books().months(&it.shop())[0].actual();
+        (cost.true_cost.flags.contains(&flag), month.shown(2), cost.parts.overhead().shown(2))
+    };
+    assert_eq!(shop("320", ""), (false, "0.00".into(), "0.00".into()));
+    // 400 kWh × 0.15 = 60.00: 12.00 more than the bill.
+    assert_eq!(shop("400", ""), (true, "0.00".into(), "0.00".into()));
+    // 3 h of rent, 60.00 over 30 h.
+    assert_eq!(shop("400", "monthly rent 60"), (true, "60.00".into(), "6.00".into()));
+}

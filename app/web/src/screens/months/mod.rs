@@ -12,7 +12,7 @@ use crate::{
 };
 use benchslate_core::{
     costing::{Books, MonthBorne},
-    journal::Kind,
+    journal::{Id, Kind},
     measure::Money,
 };
 
@@ -86,7 +86,7 @@ fn look(books: &Books, view: &View) -> Look {
     let months = books.months(view.shop);
     Look {
         rates: rates(books, view, &Place::Choices),
-        costs: costs(view),
+        costs: costs(view, books.month(view.shop).beyond),
         months: months.iter().rev().take(SHOWN).map(|it| month(view, it)).collect(),
     }
 }
@@ -124,12 +124,17 @@ fn rate(
     }
 }
 
-fn costs(view: &View) -> Vec<Row> {
+fn costs(view: &View, beyond: Option<Id>) -> Vec<Row> {
     let row = |it: &benchslate_core::journal::shop::MonthlyCost| {
         let day = |day: benchslate_core::measure::Day| view.tongue.day_year(day);
         Row {
             label: it.what.clone(),
-            working: words::in_force(it.film, it.from.map(day).as_deref(), it.to.map(day).as_deref()),
+            working: words::in_force(
+                it.film,
+                it.from.map(day).as_deref(),
+                it.to.map(day).as_deref(),
+                beyond == Some(it.order.entry),
+            ),
             figure: view.tongue.money(it.a_month),
             lacks: false,
             href: Some(Place::Entry(it.order.entry).href()),
