@@ -1,6 +1,6 @@
 // The money of a year, and two builds side by side.
 import assert from "node:assert/strict";
-import { addLot, logHours, setRate, startBuild } from "./lib/acts.mjs";
+import { addLot, logHours, openBuild, setRate, startBuild } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
 
 async function paid({ thumb, go }, what, amount) {
@@ -38,8 +38,35 @@ journey("a year is what came in less what was paid, by kind and by month, and ad
   await thumb.sees(/paid directly, tolls\s*[−-]12\.40/);
   await thumb.sees(/Tax that came in\s*owed, no income\s*13\.00/);
   await thumb.sees(/Not tax advice/);
+  await thumb.sees(/What a tool cost is not in here/);
   await thumb.tap(/^Stool/);
   await thumb.sheet("Stool");
+});
+
+journey("a year with nothing but rent is reached, and a build says why no hour earned anything", async (walk) => {
+  const { page, thumb, go } = walk;
+  await startBuild(thumb, "Stool");
+  await go("add.monthly_cost");
+  await thumb.type("What", "Rent");
+  await thumb.type("A month", "100");
+  await thumb.type("From", "2025-11-01");
+  await thumb.type("Until", "2025-12-31");
+  await thumb.tap("Keep");
+  await thumb.kept("every month Rent");
+  await openBuild(thumb, "Stool");
+  const id = new URL(page.url()).searchParams.get("at").split(".")[1];
+  await go(`money.${id}`);
+  await thumb.tap(/^Money in/);
+  await thumb.type("Received", "50");
+  await thumb.tap("Keep");
+  await thumb.kept("sale");
+  await go("year");
+  // Money came in, and nobody worked on it without pay.
+  await thumb.key(/^Stool.*no own hours/s).waitFor();
+  await thumb.tap("2025");
+  await thumb.sees(/Left of it\s*[−-]200\.00/);
+  await go("add.tool");
+  await thumb.sees(/What was paid for it is in no sum of the year/);
 });
 
 journey("two builds stand side by side, and either can be another one", async (walk) => {

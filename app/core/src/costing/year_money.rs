@@ -1,10 +1,12 @@
 //! The money of a year: what came in and what was paid, month by month and by kind; the view for the maker's own books.
 //!
 //! Counted when it was received or paid (for lots and receipts: on their day), tax that goes on or comes back apart; own
-//! time, kilometres and wear are no money and stand beside it. What an own hour left of the year = (in − out + goods in
+//! time, kilometres and wear are no money and stand beside it. What a tool cost is not in it: the day of a tool is that on
+//! which it came or was written down, and many were bought before the journal; an expense of the shop says that it was
+//! paid. What an own hour left of the year = (in − out + goods in
 //! kind) ÷ own hours. Source: our own rule, DEVELOPERS.md § Figures; not a tax return of any country.
 
-use super::{Books, Hours, direct::ExpenseRow};
+use super::{Books, Gap, Hours, direct::ExpenseRow};
 use crate::{
     journal::{
         Id, Shop,
@@ -123,13 +125,19 @@ impl Books {
         let worked = self.ledgers.labour.iter().map(|row| row.day);
         let lots = shop.lots.values().map(|lot| lot.order.day);
         let paid = shop.expenses.iter().map(|it| it.order.day);
-        let first = worked.chain(lots).chain(paid).map(Day::year).min();
+        let paid = paid.chain(shop.receipts.values().map(|it| it.order.day));
+        let paid = paid.chain(shop.trips.iter().map(|it| it.order.day));
+        let paid = paid.chain(shop.blades.iter().map(|it| it.order.day));
+        let paid = paid.chain(shop.monthly.iter().map(|it| it.from.unwrap_or(it.order.day)));
+        let got = shop.incomes.iter().flat_map(|it| it.received.iter().map(|got| got.on));
+        let got = got.chain(shop.by_products.iter().map(|it| it.order.day));
+        let first = worked.chain(lots).chain(paid).chain(got).map(Day::year).min();
         (first.unwrap_or(last).min(last), last)
     }
 
     /// Builds that were worked at, or for which money came in, in a year, and what an hour earned on each, as far as it
-    /// is known by now; the best first, those without an answer last.
-    pub fn paid_best(&self, shop: &Shop, year: i32) -> Vec<(Id, Option<Money>)> {
+    /// is known by now; the best first, those without an answer last, with what it lacks.
+    pub fn paid_best(&self, shop: &Shop, year: i32) -> Vec<(Id, Result<Money, Gap>)> {
         let mut builds: BTreeSet<Id> = BTreeSet::new();
         let worked = shop.stretches.iter().filter(|it| it.order.day.year() == year).map(|it| it.bearer);
         let paid = shop.incomes.iter().filter(|it| it.received.iter().any(|got| got.on.year() == year));
@@ -139,9 +147,15 @@ impl Books {
                 builds.insert(id);
             }
         }
-        let mut all: Vec<(Id, Option<Money>)> =
-            builds.into_iter().map(|id| (id, self.build_cost(id).hour_earned.money())).collect();
-        all.order_by_key(|(id, hour)| (Reverse(*hour), *id));
+        let hour = |id: Id| {
+            let hour = self.build_cost(id).hour_earned;
+            // It may lack other things too, and have an answer all the same.
+            let kept = !hour.gaps.contains(&Gap::IncomeNotKept);
+            let why = if kept { Gap::NoOwnHours { build: id } } else { Gap::IncomeNotKept };
+            hour.money().ok_or(why)
+        };
+        let mut all: Vec<(Id, Result<Money, Gap>)> = builds.into_iter().map(|id| (id, hour(id))).collect();
+        all.order_by_key(|(id, hour)| (Reverse(hour.ok()), *id));
         all
     }
 
@@ -214,7 +228,7 @@ impl YearMoney {
 #[allow(clippy::unwrap_used, clippy::indexing_slicing, reason = "a test that can't go on must stop")]
 mod tests {
     use super::*;
-    use crate::fixture::fixture;
+    use crate::{fixture::fixture, measure::Dec};
 
     #[test]
     fn a_year_is_what_came_in_and_what_was_paid_in_it() {
@@ -255,5 +269,50 @@ mod tests {
         assert_eq!(year.an_hour.map(|it| it.shown(2)), Some("20.30".into()));
         assert_eq!(books.year_money(&shop, 2025).lines[0].sum().shown(2), "50.00");
         assert_eq!(books.years(&shop), (2025, 2026));
+    }
+
+    #[test]
+    fn every_year_in_which_money_moved_can_be_reached() {
+        let check = |line: &str, first: i32| {
+            let it = fixture(&format!(
+                "person Ana 20 on 2024-05-01
+                build bench
+                {line}
+                stretch Ana mill min 60 for bench on 2026-01-20"
+            ));
+            assert_eq!(it.books().years(&it.shop()), (first, 2026), "{line}");
+        };
+        check("", 2026);
+        check("income sale piece expected 100 for bench", 2026);
+        check("income sale piece got 100 for bench", 2024);
+        check("monthly rent 100", 2024);
+        check("monthly rent 100 from 2025-02-01", 2025);
+        check("trip 40 fee 5 for shop", 2024);
+        check("receipt timber-yard total 30", 2024);
+        check("tool saw price 800\n blade disc of saw cost 64 life 40", 2024);
+    }
+
+    #[test]
+    fn a_build_without_an_hour_earned_says_what_it_lacks() {
+        let it = fixture(
+            "
+            person Ana 20
+            person Ada 15 paid
+            build bench
+            build shelf
+            build box
+            stretch Ada mill min 60 for bench
+            income sale piece got 100 for bench
+            stretch Ana mill min 60 for shelf
+            stretch Ana mill min 60 for box
+            income sale piece got 30 for box
+            ",
+        );
+        let [bench, shelf, box_] = ["bench", "shelf", "box"].map(|name| it.id(name));
+        let hour = Dec::parse("30").unwrap().money().unwrap();
+        let mut got = it.books().paid_best(&it.shop(), 2026);
+        assert_eq!(got.remove(0), (box_, Ok(hour)));
+        got.sort_by_key(|it| it.0);
+        assert_eq!(got, [(bench, Err(Gap::NoOwnHours { build: bench })), (shelf, Err(Gap::IncomeNotKept))]);
     }
 }

@@ -51,6 +51,11 @@ pub fn add_note() -> &'static str {
     "wear, upkeep and power of an hour"
 }
 
+/// Under the fields of a tool.
+pub fn price_note() -> &'static str {
+    "The price makes its wear. What was paid for it is in no sum of the year: that is an expense of the shop."
+}
+
 /// Over tools that are gone.
 pub fn gone() -> &'static str {
     "Gone"

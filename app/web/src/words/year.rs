@@ -1,5 +1,7 @@
 //! The money of a year, and builds side by side.
 
+use benchslate_core::costing::Gap;
+
 /// The head.
 pub fn title(year: i32) -> String {
     format!("The year {year}")
@@ -155,9 +157,14 @@ pub fn an_hour(figure: &str) -> String {
     format!("{figure} an hour")
 }
 
-/// In its place.
-pub fn no_hour() -> &'static str {
-    "nothing came in"
+/// In its place: what it lacks.
+pub fn no_hour(why: &Gap) -> &'static str {
+    if let Gap::NoOwnHours { .. } = why { no_hours() } else { "nothing came in" }
+}
+
+/// Under all of it: what is bought as a tool stands in wear.
+pub fn tools_apart() -> &'static str {
+    "What a tool cost is not in here: its price goes into wear. An expense of the shop puts what was paid into the year."
 }
 
 /// Under all of it.

@@ -17,7 +17,7 @@ use crate::{
     words::{income, year as words},
 };
 use benchslate_core::{
-    costing::{Books, Flow, FlowLine, YearMoney},
+    costing::{Books, Flow, FlowLine, Gap, YearMoney},
     measure::{Day, Money, Shown, minutes},
 };
 
@@ -145,15 +145,17 @@ fn apart(books: &Books, view: &View, it: &YearMoney, year: i32) -> Vec<Row> {
 
 /// Builds that were worked at, or money came in for, in that year: what an hour earned on each, whole.
 fn builds(books: &Books, view: &View, year: i32) -> Vec<Row> {
-    let row = |(build, hour): (benchslate_core::journal::Id, Option<Money>)| {
+    let row = |(build, hour): (benchslate_core::journal::Id, Result<Money, Gap>)| {
         let it = view.shop.builds.get(&build)?;
         let cost = books.true_cost(build).money();
         Some(Row {
             label: it.title.clone(),
             working: cost.map(|cost| words::true_cost(&view.tongue.money(cost))).unwrap_or_default(),
-            figure: hour
-                .map_or_else(|| words::no_hour().to_owned(), |it| words::an_hour(&view.tongue.money(it))),
-            lacks: hour.is_none(),
+            figure: hour.map_or_else(
+                |why| words::no_hour(&why).to_owned(),
+                |it| words::an_hour(&view.tongue.money(it)),
+            ),
+            lacks: hour.is_err(),
             href: Some(Place::Build(build, Tab::Cost).href()),
         })
     };
@@ -187,6 +189,7 @@ fn drawn(it: Look) -> AnyView {
         {group(words::by_month(), it.months)}
         {group(words::beside_it(), it.apart)}
         {group(words::by_build(), it.builds)}
+        <p class="note">{words::tools_apart()}</p>
         <p class="note">{words::not_tax_advice()}</p>
     }
 }

@@ -185,6 +185,7 @@ pub fn runs_at(desk: Desk, form: Form) -> AnyView {
         <Group title=said::runs_at().to_owned()/>
         {shares}
         <div class="gridkeys duty">{named.into_iter().map(key).collect::<Vec<_>>()}</div>
+        <p class="note">{said::price_note()}</p>
     }
 }
 
