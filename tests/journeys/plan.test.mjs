@@ -155,3 +155,22 @@ journey("of two builds the maker puts one first, and undo takes that back", asyn
   await thumb.key("Plan Stool first").waitFor();
   assert.deepEqual(await order(), ["Bench top", "Stool"]);
 });
+
+journey("a piece with a day of its own is held to it, whatever time its film has", ON_ITS_DAY, async (walk) => {
+  const { thumb, go } = walk;
+  await trays(walk);
+  await thumb.sees(/that the cut goes out by Wed, Dec 9, the piece done by Sat, Dec 12/);
+  await thumb.sees(/the film: slack 4 days/);
+  await ways(thumb);
+  const before = await percent(thumb);
+  const id = await idOf(thumb, "Gymnasium-floor trays, second run");
+  await go(`goes-out.${id}`);
+  await thumb.type("The piece is due", "2026-11-28");
+  await thumb.tap("Keep");
+  await thumb.kept("due");
+  await go(`plan-of.${id}`);
+  await thumb.sees(/that the cut goes out by Wed, Dec 9, the piece done by Sat, Nov 28/);
+  await thumb.sees(/the piece: late by \d+ days?/);
+  await thumb.sees(/The piece is due Sat, Nov 28; by the plan it is done Sun, Nov 29/);
+  await until("less of a chance", async () => (await percent(thumb)) < before / 2);
+});

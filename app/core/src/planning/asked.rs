@@ -1,7 +1,7 @@
 //! What a shop asks of the plan: its open builds, the dates that stand over them, and what its films add.
 //!
 //! A build whose film has a publish date must be over when its cut must go out (`publishing`); any other by the end of
-//! the day on which it is due. A filmed step takes h × (1 + s), s from own filmed and unfilmed work, else as it was set;
+//! the day on which it is due; with both, its piece by that day, and its film by the cut (`two_dates`). A filmed step takes h × (1 + s), s from own filmed and unfilmed work, else as it was set;
 //! shots add their set-ups and takes to the step of the piece at which they are taken, not to work before the camera,
 //! whose hours are typed with them.
 //!
@@ -10,13 +10,10 @@
 use super::{
     asking::{Asking, Filming, open_builds},
     publishing::publishing,
+    two_dates,
 };
 use crate::{
-    journal::{
-        Id, Shop,
-        kinds::{Role, Side},
-        shop::Step,
-    },
+    journal::{Id, Shop, kinds::Role, shop::Step},
     measure::{Day, Instant, Map, Quantity, Ratio, Seconds, fixed},
     timing::{Worked, filming, shots, steps, worked},
 };
@@ -64,12 +61,13 @@ fn adds(shop: &Shop, worked: &[Worked], builds: &[Id], now: Instant) -> Vec<Film
     let today = shop.zone.day(now);
     let planned = steps::planned(shop, worked);
     let slower = slower(shop, now, today);
-    let film = |it: &Step| shop.stages.get(&it.body.stage).is_some_and(|it| it.side == Side::Film);
     let mut all: Vec<Filming> = Vec::new();
     for build in builds {
         let shots = shots::added(shop, *build, today);
-        let of_build =
-            shop.steps.iter().filter(|(_, it)| it.build() == *build && it.done().is_none() && !film(it));
+        let piece = |(id, it): &(&Id, &Step)| {
+            it.build() == *build && it.done().is_none() && !two_dates::is_film(shop, **id)
+        };
+        let of_build = shop.steps.iter().filter(piece);
         for (id, step) in of_build {
             let shot = shots.get(&Some(*id)).copied().unwrap_or_default();
             let left = planned.get(id).map_or(Seconds::ZERO, |it| it.left);

@@ -52,7 +52,8 @@ pub fn open_builds(shop: &Shop, today: Day) -> Vec<Id> {
 }
 
 impl Asking<'_> {
-    /// By when a build should be over: as given, else the last second of the day on which it is due.
+    /// By when a build should be over: as given, else the last second of the day on which it is due. Where there are both,
+    /// what is given is its film's, and its piece has that day: `two_dates`.
     pub fn due(&self, build: Id) -> Option<Instant> {
         let given = self.until.get(&build).copied();
         given.or_else(|| self.shop.builds.get(&build)?.due.map(|day| self.shop.zone.end_of(day)))

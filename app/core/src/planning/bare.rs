@@ -115,6 +115,7 @@ impl Bare {
             capacity: self.counts.clone(),
             taken: Vec::new(),
             due: vec![None],
+            ..Model::default()
         }
     }
 }

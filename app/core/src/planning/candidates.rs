@@ -73,7 +73,7 @@ impl Plan {
         trials.extend(shorter.filter(|_| edits).map(|thousandths| Trial::Shorter { build, thousandths }));
         self.windows(asking, build, &mut trials);
         trials.extend(later.map(|until| Trial::Later { build, until }));
-        let finish = self.build(build).and_then(|it| it.finish);
+        let finish = self.over(build);
         Candidates { build, finish, trials, weighed: Vec::new() }
     }
 
@@ -134,7 +134,7 @@ impl Candidates {
     pub fn weigh(&mut self, plan: &Plan, asking: &Asking) {
         let Some(trial) = self.trials.get(self.weighed.len()).copied() else { return };
         let compared = matches!(trial, Trial::Other { .. } | Trial::Window { .. });
-        let then = || plan.with(asking, &[trial]).build(self.build)?.finish;
+        let then = || plan.with(asking, &[trial]).over(self.build);
         let then = compared.then(then).flatten();
         self.weighed.push(then);
     }

@@ -17,6 +17,7 @@ use super::{
     place::Board,
     schedule::Plan,
     spread::{self, Spread},
+    two_dates,
 };
 use crate::{
     journal::Id,
@@ -59,6 +60,8 @@ pub struct Chance {
     ends: Vec<i64>,
     /// By build.
     finishes: Vec<Vec<i64>>,
+    /// The same of the piece and of the film, of builds of which each has its date.
+    apart: Vec<Vec<[i64; 2]>>,
     done: u32,
     wanted: u32,
     cut: u32,
@@ -71,6 +74,7 @@ impl Plan {
         Chance {
             numbers: network.steps.iter().map(|step| spread::number(*step)).collect(),
             finishes: vec![Vec::new(); self.builds.len()],
+            apart: vec![Vec::new(); self.builds.len()],
             builds: self.builds.iter().map(|it| it.build).collect(),
             order: self.order.clone(),
             draws: Draws::of(seed),
@@ -105,7 +109,8 @@ impl Chance {
         self.done >= self.wanted
     }
 
-    /// How often a build was over by then.
+    /// How often a build was over by then; where its piece has a day of its own, how often that was over by that day, and
+    /// its film by then.
     pub fn odds(&self, build: Id, until: Instant) -> Odds {
         self.odds_of(build, until, self.done)
     }
@@ -114,7 +119,14 @@ impl Chance {
     pub(crate) fn odds_of(&self, build: Id, until: Instant, first: u32) -> Odds {
         let of = first.min(self.done);
         let looked_at = usize::try_from(of).unwrap_or(usize::MAX);
-        let in_time = self.of(build).iter().take(looked_at).filter(|end| **end <= until.0).count();
+        let place = self.builds.iter().position(|it| *it == build).unwrap_or(usize::MAX);
+        let in_time = match (self.network.model.piece_due.get(place), self.apart.get(place)) {
+            (Some(Some(due)), Some(all)) => {
+                let both = |[piece, film]: &&[i64; 2]| *piece <= *due && *film <= until.0;
+                all.iter().take(looked_at).filter(both).count()
+            }
+            _ => self.of(build).iter().take(looked_at).filter(|end| **end <= until.0).count(),
+        };
         Odds { in_time: u32::try_from(in_time).unwrap_or(u32::MAX), of }
     }
 
@@ -161,6 +173,13 @@ impl Chance {
         self.board.finishes(&self.network.model, &mut self.ends);
         for (all, end) in self.finishes.iter_mut().zip(&self.ends) {
             all.push((*end).min(FAR));
+        }
+        let model = &self.network.model;
+        for (build, all) in self.apart.iter_mut().enumerate() {
+            if model.piece_due.get(build).is_some_and(Option::is_some) {
+                let ends = two_dates::ends(model, &self.board.spots, build);
+                all.push(ends.map(|it| it.map_or(FAR.saturating_neg(), |(end, _)| end.min(FAR))));
+            }
         }
     }
 

@@ -4,12 +4,9 @@
 //! clock changes. Floating point: places on a sheet, 0 at its left end and 1 at its right.
 #![allow(clippy::float_arithmetic, reason = "places on a sheet")]
 
-use super::schedule::Plan;
+use super::{schedule::Plan, two_dates::is_film};
 use crate::{
-    journal::{
-        Id, Shop,
-        kinds::{Bearer, Side},
-    },
+    journal::{Id, Shop, kinds::Bearer},
     measure::{Day, InOrder, Instant, Map, Seconds, Weekday},
     timing::drying::{self, Dries},
 };
@@ -106,8 +103,7 @@ impl Plan {
         // By day and side: the whole, and each step's part of it.
         let mut sums: Map<(i64, bool), Vec<(Id, i64)>> = Map::new();
         for it in self.steps.iter().filter(|it| it.build == build) {
-            let stage = shop.steps.get(&it.step).and_then(|it| shop.stages.get(&it.body.stage));
-            let film = stage.is_some_and(|it| it.side == Side::Film);
+            let film = is_film(shop, it.step);
             let people = i64::try_from(it.people.len().max(1)).unwrap_or(1);
             for (from, to) in &it.pieces {
                 let mut at = *from;

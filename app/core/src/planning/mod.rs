@@ -38,6 +38,7 @@ pub mod taken_over;
 pub mod taking;
 pub mod trouble;
 pub mod turns;
+mod two_dates;
 
 pub use asked::{Asked, ShorterFilm, shorter_film};
 pub use asking::{Asking, Filming, Trial, open_builds};

@@ -63,6 +63,10 @@ pub(crate) struct Model {
     pub taken: Vec<(usize, i64, i64, u32)>,
     /// When each build should be over.
     pub due: Vec<Option<i64>>,
+    /// When the piece of a build should be over, where that date is its film's alone: `two_dates`.
+    pub piece_due: Vec<Option<i64>>,
+    /// Which tasks are work on a film.
+    pub of_film: Vec<bool>,
 }
 
 /// Where a task lies.

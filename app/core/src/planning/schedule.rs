@@ -12,9 +12,10 @@ use super::{
     place::{Board, Spot},
     search::search,
     trouble::Trouble,
+    two_dates,
 };
 use crate::{
-    journal::{Id, Shop, kinds::Side},
+    journal::{Id, Shop},
     measure::{InOrder, Instant, Seconds},
 };
 
@@ -93,7 +94,7 @@ pub struct Plan {
 impl Plan {
     /// Plans; a few milliseconds for sixty steps.
     pub fn of(asking: &Asking) -> Plan {
-        let network = network(asking, &[], None);
+        let network = two_dates::written(asking, network(asking, &[], None));
         let work = work(&network);
         let found = search(&network.model, &work, SCHEDULES, SEED, None);
         Plan::placed(asking, network, found.order, (found.tried, found.proven))
@@ -101,7 +102,7 @@ impl Plan {
 
     /// The plan with something else tried out, its steps in the order of this one.
     pub fn with(&self, asking: &Asking, trials: &[Trial]) -> Plan {
-        let network = network(asking, trials, Some(&self.network));
+        let network = two_dates::written(asking, network(asking, trials, Some(&self.network)));
         let order = kept(&self.network, &self.order, &network);
         Plan::placed(asking, network, order, (1, false))
     }
@@ -121,6 +122,7 @@ impl Plan {
         let spots = board.spots;
         steps.order_by_key(|it| (it.start, it.end, it.step));
         missed(&mut network, &spots);
+        two_dates::missed(asking, &mut network, &spots);
         let builds = finishes(asking, &network, &spots);
         let troubles = network.troubles.clone();
         Plan { steps, builds, troubles, tried, proven, now: asking.now, network, order, spots }
@@ -138,11 +140,8 @@ impl Plan {
 
     /// When the piece of a build is done: the end of its last step that is not work on the film.
     pub fn piece_over(&self, shop: &Shop, build: Id) -> Option<Instant> {
-        let film = |step: Id| {
-            let stage = shop.steps.get(&step).and_then(|it| shop.stages.get(&it.body.stage));
-            stage.is_some_and(|it| it.side == Side::Film)
-        };
-        let piece = self.steps.iter().filter(|it| it.build == build && !film(it.step));
+        let mine = |it: &&Placed| it.build == build && !two_dates::is_film(shop, it.step);
+        let piece = self.steps.iter().filter(mine);
         piece.map(|it| it.end).max()
     }
 

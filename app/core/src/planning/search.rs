@@ -13,6 +13,7 @@ use super::{
     calendar::{Calendar, FAR},
     draws::Draws,
     place::{Board, Model, Spot, Takes, Task},
+    two_dates,
 };
 use crate::measure::InOrder;
 
@@ -260,6 +261,9 @@ fn worth_of(model: &Model, board: &Board, worth: &mut Vec<i64>) {
     worth.clear();
     let late = |(end, due): (&i64, &Option<i64>)| due.map_or(0, |due| end.saturating_sub(due).max(0));
     worth.extend(ends.iter().zip(&model.due).map(late));
+    for (build, worth) in worth.iter_mut().enumerate() {
+        *worth = two_dates::late(model, &board.spots, build).unwrap_or(*worth);
+    }
     for (task, spot) in model.tasks.iter().zip(&board.spots) {
         let begun_late = if task.fixed { spot.start.saturating_sub(task.release).max(0) } else { 0 };
         let over_late = task.due.map_or(0, |due| spot.end.saturating_sub(due).max(0));
@@ -337,5 +341,6 @@ fn mirrored(model: &Model) -> Model {
         capacity: model.capacity.clone(),
         taken: taken.collect(),
         due: vec![None; model.due.len()],
+        ..Model::default()
     }
 }

@@ -6,9 +6,9 @@
 //! Worked example: over Saturday 12:06, due Wednesday: Saturday's last 54 minutes are the only free ones, and 4 days.
 //! Source: our own rule, DEVELOPERS.md § House. Not here: how likely that is (`chance`).
 
-use super::{place::Spot, schedule::Plan};
+use super::{place::Spot, schedule::Plan, two_dates::Dated};
 use crate::{
-    journal::Id,
+    journal::{Id, kinds::Side},
     measure::{Instant, Seconds},
 };
 
@@ -21,6 +21,8 @@ pub struct Slack {
     pub free: Seconds,
     /// Whole days of 24 hours between the two; below zero: late.
     pub days: i64,
+    /// Which side has so little left, where each has its date; none: the whole build.
+    pub side: Option<Side>,
 }
 
 /// Why a step can't begin sooner.
@@ -107,11 +109,22 @@ pub struct Link {
 }
 
 impl Plan {
-    /// What is left before a build's date. None: no date, no step, or one without room.
+    /// What is left before a build's date, of two of the one with less before it. None: no date, no step, or one without
+    /// room.
     pub fn slack(&self, build: Id) -> Option<Slack> {
-        let row = self.build(build)?;
-        let (finish, due) = (row.finish?, row.due?);
-        let last = self.step(row.last?)?;
+        self.tightest(build).map(|it| it.0)
+    }
+
+    /// The same, and the step that it is counted from.
+    fn tightest(&self, build: Id) -> Option<(Slack, Id)> {
+        let all = self.dated(build).into_iter().filter_map(|it| Some((self.slack_of(&it)?, it.last)));
+        let late = |it: &Slack| it.free.0 >= 0 && it.days >= 0;
+        all.min_by_key(|(it, _)| (late(it), it.free, it.days))
+    }
+
+    fn slack_of(&self, dated: &Dated) -> Option<Slack> {
+        let Dated { side, finish, due, .. } = *dated;
+        let last = self.step(dated.last)?;
         let late = finish > due;
         let (from, to) = if late { (due, finish) } else { (finish, due) };
         let free = |person: &Id| {
@@ -126,13 +139,14 @@ impl Plan {
         let (free, person) = last.people.iter().map(|it| (free(it), *it)).min()?;
         let signed = |it: i64| if late { it.saturating_neg() } else { it };
         let days = to.since(from).0.div_euclid(86_400);
-        Some(Slack { person, free: Seconds(signed(free)), days: signed(days) })
+        Some(Slack { person, free: Seconds(signed(free)), days: signed(days), side })
     }
 
-    /// The chain of steps that decides when a build is over, the last first.
+    /// The chain of steps that decides when a build is over, the last first; of two dates, the one with less before it.
     pub fn holds_up(&self, build: Id) -> Vec<Link> {
         let mut chain: Vec<Link> = Vec::new();
-        let mut next = self.build(build).and_then(|it| it.last);
+        let tightest = self.tightest(build).map(|it| it.1);
+        let mut next = tightest.or_else(|| self.build(build)?.last);
         while let Some(step) = next {
             let Some(at) = self.network.steps.iter().position(|it| *it == step) else { break };
             let Some(link) = self.link(at).filter(|_| chain.len() < self.network.steps.len()) else { break };

@@ -103,6 +103,15 @@ pub enum Trouble {
         /// When.
         due: Instant,
     },
+    /// The piece of a build is done only after the day on which it is due, whose film has a date of its own.
+    PieceMissed {
+        /// Which build.
+        build: Id,
+        /// When it should.
+        should: Instant,
+        /// When it is.
+        is: Instant,
+    },
     /// It can't begin when it should.
     StartMissed {
         /// Which.

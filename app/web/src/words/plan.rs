@@ -1,5 +1,7 @@
 //! Have I got the time? What is likely, what holds it up, what would make it surer.
 
+use benchslate_core::journal::kinds::Side;
+
 /// The head.
 pub fn title() -> &'static str {
     "Have I got the time?"
@@ -76,9 +78,10 @@ pub fn over_by(day: &str) -> String {
     format!("that it is over by {day}")
 }
 
-/// The same, of a film.
-pub fn cut_out_by(day: &str) -> String {
-    format!("that the cut goes out by {day}")
+/// The same, of a film; `piece`: the day on which the piece is due beside it.
+pub fn cut_out_by(day: &str, piece: Option<&str>) -> String {
+    let said = format!("that the cut goes out by {day}");
+    piece.map_or_else(|| said.clone(), |piece| format!("{said}, the piece done by {piece}"))
 }
 
 /// Beside a build without a date.
@@ -94,6 +97,15 @@ pub fn slack(days: &str, hours: &str, whose: &str) -> String {
 /// The same, past the date.
 pub fn late(days: &str, hours: &str, whose: &str) -> String {
     format!("late by {days}; {hours} of {} hours", super::common::whose(whose))
+}
+
+/// Which of two dates that is of.
+pub fn of_side(side: Option<Side>, said: &str) -> String {
+    match side {
+        Some(Side::Piece) => format!("the piece: {said}"),
+        Some(Side::Film) => format!("the film: {said}"),
+        Some(Side::Both) | None => said.to_owned(),
+    }
 }
 
 /// Somebody's name at the head of a row; the maker's own, until they have one.

@@ -41,6 +41,11 @@ pub fn date_past(day: &str) -> String {
     format!("Its date, {day}, is past: give it another one.")
 }
 
+/// The piece is planned past its day, whose film has a date of its own.
+pub fn piece_missed(should: &str, is: &str) -> String {
+    format!("The piece is due {should}; by the plan it is done {is}.")
+}
+
 /// What it waits for is gone.
 pub fn after_gone() -> &'static str {
     "The step that it comes after is struck out, or of a build that isn't open: planned without."

@@ -41,7 +41,10 @@ pub fn chance(view: &View, made: &Made, plan: &Plan, told: Option<&Told>) -> (St
         _ => words::no_chance_yet().to_owned(),
     };
     let of = match due {
-        Some(due) if made.is_cut() => words::cut_out_by(&day(view, due)),
+        Some(due) if made.is_cut() => {
+            let piece = plan.piece_due(made.build).map(|it| day(view, it));
+            words::cut_out_by(&day(view, due), piece.as_deref())
+        }
         Some(due) => words::over_by(&day(view, due)),
         None => words::no_date().to_owned(),
     };
@@ -56,7 +59,8 @@ fn slack(view: &View, made: &Made, plan: &Plan) -> String {
     let who = facts::person(view, slack.person);
     let late = slack.days < 0 || slack.free.0 < 0;
     let (days, free) = (words::days(slack.days.unsigned_abs()), hours(view, slack.free.length()));
-    if late { words::late(&days, &free, &who) } else { words::slack(&days, &free, &who) }
+    let said = if late { words::late(&days, &free, &who) } else { words::slack(&days, &free, &who) };
+    words::of_side(slack.side, &said)
 }
 
 /// The drawing; `before`: the plan as it stands, where something is tried.

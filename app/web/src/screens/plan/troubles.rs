@@ -23,7 +23,8 @@ pub fn of_build(desk: Desk, plan: &Plan, build: Id) -> Vec<Row> {
         let own = |id: Id| view.shop.steps.get(&id).is_none_or(|it| it.build() == build);
         let mut all: Vec<Row> = Vec::new();
         let unsaid = |it: &&Trouble| matches!(it, Trouble::NoEstimate { .. });
-        let mine = || plan.troubles.iter().filter(|it| of(it).is_none_or(own));
+        let other = |it: &Trouble| matches!(it, Trouble::PieceMissed { build: of, .. } if *of != build);
+        let mine = || plan.troubles.iter().filter(|it| of(it).is_none_or(own) && !other(it));
         for it in mine().filter(|it| !unsaid(it)) {
             let row = said(view, it);
             // Somebody without free hours stands behind every step of theirs: said once.
@@ -83,7 +84,7 @@ pub fn way_on(plan: &Plan, build: Id) -> Option<(&'static str, Place)> {
 pub fn of(trouble: &Trouble) -> Option<Id> {
     match trouble {
         Trouble::Circle { steps } => steps.first().copied(),
-        Trouble::DatePast { .. } => None,
+        Trouble::DatePast { .. } | Trouble::PieceMissed { .. } => None,
         Trouble::AfterGone { step, .. }
         | Trouble::NobodyNamed { step }
         | Trouble::PersonGone { step, .. }
@@ -116,6 +117,10 @@ fn said(view: &View, trouble: &Trouble) -> (String, String, String) {
             (words::circle(&titles), steps.first().map(|id| entry(*id)).unwrap_or_default())
         }
         Trouble::DatePast { build, due } => (words::date_past(&day(*due)), entry(*build)),
+        Trouble::PieceMissed { build, should, is } => {
+            let out = Place::Out(*build, Way::GoesOut).href();
+            (words::piece_missed(&day(*should), &day(*is)), out)
+        }
         Trouble::AfterGone { step, .. } => (words::after_gone().to_owned(), entry(*step)),
         Trouble::NobodyNamed { step } => (words::nobody_named().to_owned(), entry(*step)),
         Trouble::PersonGone { step, .. } => (words::person_gone().to_owned(), entry(*step)),
