@@ -1,7 +1,7 @@
 // Me, partner, both: together with one stretch each, or each with a clock.
 import assert from "node:assert/strict";
 import { addPerson, startBuild, startStage } from "./lib/acts.mjs";
-import { stretches } from "./lib/disk.mjs";
+import { lines, stretches } from "./lib/disk.mjs";
 import { journey } from "./lib/journey.mjs";
 
 /** A build, and Tobin beside me; sand runs. */
@@ -78,6 +78,104 @@ journey("the work goes from one to the other in one tap", async ({ page, thumb }
   await thumb.clock("Tobin, for the piece");
   const all = await stretches(page);
   assert.equal(all.filter((it) => !it.to).length, 1);
+});
+
+/** Two builds: Wren sands the tray, and Tobin, who comes later, edits the bench. The keys are Tobin's. */
+async function eachAtABuild({ page, thumb }) {
+  await startBuild(thumb, "Tray");
+  await thumb.place("Builds");
+  await startBuild(thumb, "Bench");
+  await addPerson(thumb, "Tobin");
+  await thumb.place("Bench");
+  await startStage(thumb, "sand");
+  await page.clock.fastForward("00:30:00");
+  await thumb.tap("both", "Who");
+  await thumb.kept("by Me and Tobin");
+  await thumb.tap("Tobin", "Who");
+  await thumb.kept("by Tobin");
+  await startStage(thumb, "edit");
+  await thumb.page.locator(".who-for").tap();
+  await thumb.sheet("Tobin works for");
+  await thumb.tap("Tray");
+  await thumb.kept("for Tray");
+  await page.clock.fastForward("00:30:00");
+}
+
+/** Who runs at what, for which build: by name. */
+async function atWork(page) {
+  const all = (await lines(page)).map((line) => JSON.parse(line));
+  const name = new Map(all.filter((it) => it.body).map((it) => [it.entry, it.body.title ?? it.body.name]));
+  const running = (await stretches(page)).filter((it) => !it.to);
+  return running.map((it) => `${name.get(it.person)}: ${name.get(it.bearer.build ?? it.bearer)}`).sort();
+}
+
+journey("with a clock each on two builds, every key acts on the one that is named", async ({ page, thumb }) => {
+  await eachAtABuild({ page, thumb });
+  assert.deepEqual(await atWork(page), ["Me: Bench", "Tobin: Tray"]);
+  const acting = () => page.locator(".duo.acting");
+  await thumb.sheet("Tray");
+  // A name alone changes nothing that is kept.
+  const before = (await lines(page)).length;
+  await thumb.tap("Me", "Who");
+  await thumb.sheet("Bench");
+  await thumb.key("Stop Me").waitFor();
+  assert.match(await acting().innerText(), /sand/);
+  assert.equal((await lines(page)).length, before);
+  // All stages, and what it is for, say whose they are, and are theirs.
+  await thumb.tap(/^all \d+$/);
+  await thumb.sheet("Me goes to");
+  await thumb.tap("finish");
+  await thumb.kept("finish");
+  assert.deepEqual(await atWork(page), ["Me: Bench", "Tobin: Tray"]);
+  assert.match(await acting().innerText(), /finish\n+Me/);
+  await thumb.key("Pause Me").waitFor();
+  // The camera too, and it is seen to roll when the keys are of the other.
+  await thumb.tap(/^camera/);
+  await thumb.kept("rolling");
+  await thumb.sees("Me, for the piece, rolling");
+  await thumb.tap("Tobin", "Who");
+  await thumb.key(/^camera/).waitFor();
+  await thumb.sees("Me, for the piece, rolling");
+  assert.equal((await stretches(page)).filter((it) => it.rolling?.length).length, 1);
+  await thumb.tap(/^all \d+$/);
+  await thumb.sheet("Tobin goes to");
+  await thumb.tap("mill");
+  await thumb.kept("mill");
+  assert.deepEqual(await atWork(page), ["Me: Bench", "Tobin: Tray"]);
+  // Together they change over as well, and each stays at their own build.
+  await thumb.tap("both", "Who");
+  await thumb.kept("by Me and Tobin");
+  await startStage(thumb, "sand");
+  assert.deepEqual(await atWork(page), ["Me: Bench", "Tobin: Tray"]);
+  await thumb.tap("Me", "Who");
+  await thumb.kept("by Me");
+  await thumb.tap("Stop Me");
+  await thumb.kept("Me");
+  assert.deepEqual(await atWork(page), ["Tobin: Tray"]);
+});
+
+journey("who comes later is counted from then: the start of each is a key", async ({ page, thumb }) => {
+  await two(thumb);
+  await page.clock.fastForward("02:00:00");
+  await thumb.tap("both", "Who");
+  await thumb.kept("by Me and Tobin");
+  const starts = thumb.key(/^Begun .*, change it$/);
+  assert.equal(await starts.count(), 2);
+  for (const box of [await starts.first().boundingBox(), await starts.last().boundingBox()]) {
+    assert.ok(box.height >= 56, `the key is ${box.height} px high`);
+  }
+  await starts.last().tap();
+  await thumb.sees("Tobin");
+  await thumb.type("Begun", "9:50");
+  await thumb.tap(/^Keep/);
+  await thumb.kept("sand");
+  await thumb.sees(/^since 0?9:50/);
+  const from = (await stretches(page)).map((it) => Date.parse(it.from));
+  assert.equal(new Set(from).size, 2);
+  // They go together still.
+  await thumb.tap("Stop");
+  await thumb.kept("Me and Tobin");
+  assert.equal((await stretches(page)).filter((it) => !it.to).length, 0);
 });
 
 journey("whoever is chosen goes, by whichever key the work is begun", async ({ thumb }) => {

@@ -59,7 +59,7 @@ fn looked_at(journal: &Journal) {
     let shop = Shop::fold(journal, &zone);
     let today = zone.start_of(Day::parse("2026-11-20").unwrap());
     for now in [today, Instant(0), Instant(i64::MIN), Instant(i64::MAX)] {
-        let _ = bench::look(&shop, now, None);
+        let _ = bench::look(&shop, now, None, None);
     }
     let books = Books::close(&shop, today);
     for build in shop.builds.keys().copied().chain([Id::of([0; 16])]) {

@@ -27,36 +27,52 @@ pub struct Hand<'a> {
 /// What is to be begun.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Begin {
-    /// Whose clocks; two or more go together.
-    pub who: Vec<Id>,
+    /// Whose clocks, and what bears each; two or more go together.
+    pub who: Vec<(Id, Bearer)>,
     /// What kind of work.
     pub stage: Id,
-    /// What bears it.
-    pub bearer: Bearer,
     /// What it is for; none: as the stage says.
     pub side: Option<Side>,
+}
+
+/// One person, and what they go to.
+struct Going {
+    person: Id,
+    stage: Id,
+    bearer: Bearer,
+    side: Side,
 }
 
 impl Hand<'_> {
     /// Starts a stage, or changes over to it: the same second ends one stretch and begins the other. A
     /// rolling camera rolls on.
     pub fn begin(&mut self, begin: &Begin) -> Vec<Change> {
-        let side = begin.side.or_else(|| self.shop.stages.get(&begin.stage).map(|stage| stage.side));
-        let side = if matches!(begin.bearer, Bearer::Lot(_)) { Some(Side::Piece) } else { side };
-        let together = (begin.who.len() > 1).then(|| (self.fresh)());
+        let of_stage = self.shop.stages.get(&begin.stage).map(|stage| stage.side);
+        let side = begin.side.or(of_stage).unwrap_or(Side::Piece);
+        let going = |(person, bearer): &(Id, Bearer)| Going {
+            person: *person,
+            stage: begin.stage,
+            bearer: *bearer,
+            side,
+        };
+        self.go(begin.who.iter().map(going).collect())
+    }
+
+    fn go(&mut self, going: Vec<Going>) -> Vec<Change> {
+        let together = (going.len() > 1).then(|| (self.fresh)());
         let from = self.shop.zone.when(self.now);
         let mut changes = Vec::new();
-        for person in &begin.who {
-            let clock = clocks(self.shop, self.now).into_iter().find(|clock| clock.person == *person);
+        for Going { person, stage, bearer, side } in going {
+            let clock = clocks(self.shop, self.now).into_iter().find(|clock| clock.person == person);
             changes.extend(clock.and_then(|clock| self.ended(clock.entry, self.now)));
             let rolling = clock.is_some_and(|clock| clock.rolling);
             let stretch = Stretch {
                 one_off: false,
                 on: On::At(from),
-                person: *person,
-                stage: begin.stage,
-                bearer: begin.bearer,
-                side: side.unwrap_or(Side::Piece),
+                person,
+                stage,
+                bearer,
+                side: if matches!(bearer, Bearer::Lot(_)) { Side::Piece } else { side },
                 from: Some(from),
                 to: None,
                 minutes: None,
@@ -64,7 +80,7 @@ impl Hand<'_> {
                 rolling: rolling.then_some(Span { from, to: None }).into_iter().collect(),
                 together,
                 still_running: None,
-                step: at_work::step_for(self.shop, begin.bearer, begin.stage, *person),
+                step: at_work::step_for(self.shop, bearer, stage, person),
                 note: None,
             };
             changes.push(Change::write((self.fresh)(), stretch));
@@ -112,14 +128,16 @@ impl Hand<'_> {
         })
     }
 
-    /// The camera begins to roll, or is cut.
-    pub fn camera(&mut self, entry: Id) -> Vec<Change> {
+    /// The camera begins to roll, or is cut: as the key read at the tap, however often it is tapped.
+    pub fn camera(&mut self, entry: Id, rolls: bool) -> Vec<Change> {
         let now = self.shop.zone.when(self.now);
         self.each(entry, |stretch| {
-            let mut open = stretch.rolling.iter_mut().filter(|span| span.to.is_none()).peekable();
-            if open.peek().is_some() {
-                open.for_each(|span| span.to = Some(now));
-            } else {
+            let open = stretch.rolling.iter_mut().filter(|span| span.to.is_none()).collect::<Vec<_>>();
+            if open.is_empty() != rolls {
+                return None;
+            }
+            open.into_iter().for_each(|span| span.to = Some(now));
+            if rolls {
                 stretch.rolling.push(Span { from: now, to: None });
             }
             Some(())
@@ -151,29 +169,29 @@ impl Hand<'_> {
         })
     }
 
-    /// Begun that much earlier. A stretch that this one took over from ends as much earlier.
+    /// Begun that much earlier, as are those that go with it since the same second. A stretch that this one took over
+    /// from ends as much earlier.
     pub fn earlier(&mut self, entry: Id, by: Seconds) -> Vec<Change> {
-        let Some(from) = self.stored(entry).and_then(|stretch| stretch.from) else { return Vec::new() };
-        self.begun_at(entry, Instant(from.instant.0.saturating_sub(by.0)))
+        let from = |entry: Id| self.stored(entry).and_then(|stretch| stretch.from);
+        let Some(begun) = from(entry) else { return Vec::new() };
+        let at = Instant(begun.instant.0.saturating_sub(by.0));
+        let mut with = self.going_with(entry);
+        with.retain(|it| from(*it).is_some_and(|it| it.instant == begun.instant));
+        with.into_iter().flat_map(|entry| self.begun_at(entry, at)).collect()
     }
 
-    /// Begun at that moment. A stretch of the same person that ended just where this one began ends there too.
-    pub fn begun_at(&mut self, entry: Id, at: Instant) -> Vec<Change> {
+    /// Begun at that moment: who came later doesn't bring along the one they go with. A stretch of the same person that
+    /// ended just where this one began ends there too.
+    pub(super) fn begun_at(&self, entry: Id, at: Instant) -> Vec<Change> {
         let at = self.shop.zone.when(at);
-        let mut changes = Vec::new();
-        for entry in self.going_with(entry) {
-            let Some(mut stretch) = self.stored(entry) else { continue };
-            let before = self
-                .before(&stretch)
-                .filter(|(_, before)| before.from.is_some_and(|from| from.instant < at.instant));
-            if let Some((id, before)) = before {
-                changes.push(Change::write(id, Stretch { to: Some(at), ..before }));
-            }
-            stretch.on = On::At(at);
-            stretch.from = Some(at);
-            changes.push(Change::write(entry, stretch));
-        }
-        changes
+        let Some(mut stretch) = self.stored(entry) else { return Vec::new() };
+        let before = self
+            .before(&stretch)
+            .filter(|(_, before)| before.from.is_some_and(|from| from.instant < at.instant))
+            .map(|(id, before)| Change::write(id, Stretch { to: Some(at), ..before }));
+        stretch.on = On::At(at);
+        stretch.from = Some(at);
+        before.into_iter().chain([Change::write(entry, stretch)]).collect()
     }
 
     /// Ended that much earlier, but never before it began.
@@ -214,12 +232,13 @@ impl Hand<'_> {
         })
     }
 
-    /// The same work, for something else from now on: a change-over.
+    /// The same work, for something else from now on: a change-over. Two that go together each stay at their stage.
     pub fn rebear(&mut self, entry: Id, bearer: Bearer) -> Vec<Change> {
         let going = self.going_with(entry);
-        let Some(stretch) = self.stored(entry) else { return Vec::new() };
-        let people = going.iter().filter_map(|entry| self.stored(*entry)).map(|stretch| stretch.person);
-        self.begin(&Begin { who: people.collect(), stage: stretch.stage, bearer, side: Some(stretch.side) })
+        let going = going.into_iter().filter_map(|entry| self.stored(entry));
+        let to = |it: Stretch| Going { person: it.person, stage: it.stage, bearer, side: it.side };
+        let going = going.map(to).collect();
+        self.go(going)
     }
 
     fn each(&mut self, entry: Id, change: impl Fn(&mut Stretch) -> Option<()>) -> Vec<Change> {
@@ -301,7 +320,7 @@ mod tests {
     }
 
     fn begin(who: &[Id], stage: Id) -> Begin {
-        Begin { who: who.to_vec(), stage, bearer: Bearer::Build(TRAYS), side: None }
+        Begin { who: who.iter().map(|it| (*it, Bearer::Build(TRAYS))).collect(), stage, side: None }
     }
 
     /// Every stretch as `hh:mm-hh:mm`, in order.
@@ -442,6 +461,24 @@ mod tests {
     }
 
     #[test]
+    fn who_came_later_is_counted_from_then_and_the_other_from_the_start() {
+        let mut bench = Bench::new();
+        act(&mut bench, "08:00", |hand| hand.begin(&begin(&[ANA], SAND)));
+        let ana = running(&bench);
+        act(&mut bench, "10:00", |hand| hand.join(ana, BO));
+        let bo = clocks(&bench.shop(), clock("10:00")).into_iter().find(|it| it.person == BO).unwrap().entry;
+        // Forgotten by both: begun together still.
+        act(&mut bench, "10:01", |hand| hand.earlier(ana, Seconds(900)));
+        check(&bench, &["07:45-", "07:45-"]);
+        act(&mut bench, "10:02", |hand| hand.put_right(bo, Some(clock("10:00")), None));
+        check(&bench, &["07:45-", "10:00-"]);
+        act(&mut bench, "10:03", |hand| hand.earlier(bo, Seconds(900)));
+        check(&bench, &["07:45-", "09:45-"]);
+        act(&mut bench, "11:00", |hand| hand.stop(ana));
+        check(&bench, &["07:45-11:00", "09:45-11:00"]);
+    }
+
+    #[test]
     fn the_wrong_name_is_put_right_from_the_start() {
         let mut bench = Bench::new();
         let entry = bench.enter(plain(ANA, "08:00").into());
@@ -455,12 +492,12 @@ mod tests {
         let mut bench = Bench::new();
         act(&mut bench, "08:00", |hand| hand.begin(&begin(&[ANA], SAND)));
         let sand = running(&bench);
-        act(&mut bench, "09:00", |hand| hand.camera(sand));
+        act(&mut bench, "09:00", |hand| hand.camera(sand, true));
         act(&mut bench, "10:00", |hand| hand.begin(&begin(&[ANA], FINISH)));
         assert_eq!(bench.stored(sand).rolling, [Span { from: when("09:00"), to: Some(when("10:00")) }]);
         let finish = running(&bench);
         assert_eq!(bench.stored(finish).rolling, [Span { from: when("10:00"), to: None }]);
-        act(&mut bench, "10:20", |hand| hand.camera(finish));
+        act(&mut bench, "10:20", |hand| hand.camera(finish, false));
         assert_eq!(bench.stored(finish).rolling, [Span { from: when("10:00"), to: Some(when("10:20")) }]);
     }
 
@@ -472,5 +509,43 @@ mod tests {
         act(&mut bench, "09:00", |hand| hand.rebear(sand, Bearer::Shop));
         check(&bench, &["08:00-09:00", "09:00-"]);
         assert_eq!(clocks(&bench.shop(), clock("09:30"))[0].bearer, Bearer::Shop);
+    }
+
+    #[test]
+    fn two_quick_taps_on_the_camera_do_once_what_the_key_read() {
+        let mut bench = Bench::new();
+        act(&mut bench, "08:00", |hand| hand.begin(&begin(&[ANA], SAND)));
+        let sand = running(&bench);
+        act(&mut bench, "09:00", |hand| hand.camera(sand, true));
+        act(&mut bench, "09:01", |hand| hand.camera(sand, true));
+        assert_eq!(bench.stored(sand).rolling, [Span { from: when("09:00"), to: None }]);
+        act(&mut bench, "09:10", |hand| hand.camera(sand, false));
+        act(&mut bench, "09:11", |hand| hand.camera(sand, false));
+        assert_eq!(bench.stored(sand).rolling, [Span { from: when("09:00"), to: Some(when("09:10")) }]);
+    }
+
+    #[test]
+    fn who_goes_together_from_two_builds_stays_each_at_their_own() {
+        let mut bench = Bench::new();
+        let who = vec![(ANA, Bearer::Build(TRAYS)), (BO, Bearer::Shop)];
+        act(&mut bench, "08:00", |hand| hand.begin(&Begin { who, stage: SAND, side: None }));
+        let clocks = clocks(&bench.shop(), clock("09:00"));
+        assert_eq!(clocks[0].together, clocks[1].together);
+        let by = |person: Id| clocks.iter().find(|clock| clock.person == person).map(|clock| clock.bearer);
+        assert_eq!((by(ANA), by(BO)), (Some(Bearer::Build(TRAYS)), Some(Bearer::Shop)));
+    }
+
+    #[test]
+    fn two_at_different_stages_stay_there_when_they_work_for_something_else() {
+        let mut bench = Bench::new();
+        act(&mut bench, "08:00", |hand| hand.begin(&begin(&[ANA], SAND)));
+        let sand = running(&bench);
+        act(&mut bench, "08:10", |hand| hand.begin(&begin(&[BO], FINISH)));
+        act(&mut bench, "08:20", |hand| hand.join(sand, BO));
+        act(&mut bench, "09:00", |hand| hand.rebear(sand, Bearer::Shop));
+        let clocks = clocks(&bench.shop(), clock("09:30"));
+        let at = |person: Id| clocks.iter().find(|it| it.person == person).map(|it| (it.stage, it.bearer));
+        assert_eq!(at(ANA), Some((SAND, Bearer::Shop)));
+        assert_eq!(at(BO), Some((FINISH, Bearer::Shop)));
     }
 }

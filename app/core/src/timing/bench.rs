@@ -42,13 +42,16 @@ pub struct Bench {
     pub title: Option<String>,
     /// Running or paused, earliest first.
     pub clocks: Vec<BenchClock>,
+    /// The clock that the keys act on, where that isn't the last begun.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub acting: Option<Id>,
     /// Who works here, the last at work first.
     pub people: Vec<Named>,
     /// The likeliest next stages.
     pub next: Vec<Named>,
     /// How many stages are offered.
     pub stages: usize,
-    /// The usual draw at the stage that runs.
+    /// The usual draw at the stage of the clock that the keys act on.
     pub usual: Option<Usual>,
     /// What was done last for this bearer.
     pub last: Option<Last>,
@@ -147,6 +150,9 @@ pub struct BenchClock {
     pub person: Named,
     /// What kind of work.
     pub stage: Named,
+    /// What bears it; none in a record of before it was kept there.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub bearer: Option<Bearer>,
     /// What it is for.
     pub side: Side,
     /// When it began.
@@ -191,6 +197,27 @@ pub struct Last {
     pub film: bool,
 }
 
+impl Bench {
+    /// The clock that the keys act on.
+    pub fn acting(&self) -> Option<&BenchClock> {
+        self.clocks.iter().find(|clock| Some(clock.entry) == self.acting).or(self.clocks.last())
+    }
+
+    /// That one, and those that go with it.
+    pub fn at_work(&self) -> Vec<&BenchClock> {
+        let Some(one) = self.acting() else { return Vec::new() };
+        let with = |it: &&BenchClock| {
+            it.entry == one.entry || (one.together.is_some() && it.together == one.together)
+        };
+        self.clocks.iter().filter(with).collect()
+    }
+
+    /// The clock of somebody who works for it: the one that the keys act on before another.
+    pub fn clock_for(&self, bearer: Bearer) -> Option<&BenchClock> {
+        self.acting().into_iter().chain(self.clocks.iter().rev()).find(|clock| clock.bearer == Some(bearer))
+    }
+}
+
 impl BenchClock {
     /// Worked until a moment, pauses out.
     pub fn so_far(&self, now: Instant) -> Seconds {
@@ -214,12 +241,14 @@ fn planned_before(planned: Vec<Id>, usual: Vec<Id>) -> Vec<Id> {
 }
 
 /// Looks at the bench. `wish`: what was chosen to work for while no clock ran; else what was worked for last,
-/// else the build begun last.
-pub fn look(shop: &Shop, now: Instant, wish: Option<Bearer>) -> Bench {
+/// else the build begun last. `whose`: the person whose clock the keys are to act on; else the last begun.
+pub fn look(shop: &Shop, now: Instant, wish: Option<Bearer>, whose: Option<Id>) -> Bench {
     let clocks = clocks(shop, now);
-    let bearer = bearer(shop, &clocks, wish);
+    let chosen = clocks.iter().find(|clock| Some(clock.person) == whose);
+    let acting = chosen.or(clocks.last());
+    let bearer = bearer(shop, acting, wish);
     let done = bearer.and_then(|bearer| last_done(shop, bearer));
-    let stage = clocks.last().map(|clock| clock.stage);
+    let stage = acting.map(|clock| clock.stage);
     let after = stage.or(done.as_ref().map(|done| done.stage));
     let shots = match bearer {
         Some(Bearer::Build(build)) => shots::listed(shop, build),
@@ -248,14 +277,15 @@ pub fn look(shop: &Shop, now: Instant, wish: Option<Bearer>) -> Bench {
         unsaid: bearer.and_then(|bearer| unsaid(shop, bearer, now)),
         shot: stage.and_then(|_| next_shot(shop, &shots)),
         closing: closing(shop, &shots),
+        acting: chosen.map(|clock| clock.entry),
         clocks: clocks.iter().filter_map(|clock| bench_clock(shop, clock)).collect(),
     }
 }
 
-fn bearer(shop: &Shop, clocks: &[Clock], wish: Option<Bearer>) -> Option<Bearer> {
+fn bearer(shop: &Shop, acting: Option<&Clock>, wish: Option<Bearer>) -> Option<Bearer> {
     // What was put away is worked for only while a clock says so.
     let offered = |bearer: &Bearer| offers_bearer(shop, *bearer);
-    let running = clocks.last().map(|clock| clock.bearer);
+    let running = acting.map(|clock| clock.bearer);
     let last = || shop.stretches.iter().rev().map(|stretch| stretch.bearer).filter(offered);
     let builds = || shop.builds.iter().filter(|(id, _)| shop.offers(**id));
     let by_age = |(_, build): &(&Id, &Build)| build.order;
@@ -297,6 +327,7 @@ fn bench_clock(shop: &Shop, clock: &Clock) -> Option<BenchClock> {
         entry: clock.entry,
         person: person(shop, clock.person),
         stage: stage_named(shop, clock.stage),
+        bearer: Some(clock.bearer),
         side: clock.side,
         from: shop.zone.when(clock.from),
         pauses: stretch.pauses.iter().map(span).collect(),
@@ -378,14 +409,14 @@ fn last(shop: &Shop, stretches: &[usize], now: Instant) -> Option<Last> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::timing::clocks::tests::{ANA, BO, Bench as Shed, TRAYS, clock};
+    use crate::timing::clocks::tests::{ANA, BO, Bench as Shed, FINISH, TRAYS, clock};
 
     #[test]
     fn the_bench_comes_back_from_its_record() {
         let mut shed = Shed::new();
         shed.log(BO, "07:00", "08:00", &[]);
         shed.open(ANA, "08:05");
-        let bench = look(&shed.shop(), clock("10:00"), None);
+        let bench = look(&shed.shop(), clock("10:00"), None, None);
         let text = serde_json::to_string(&bench).unwrap();
         assert_eq!(serde_json::from_str::<Bench>(&text).unwrap(), bench);
         assert_eq!(bench.clocks[0].so_far(clock("10:00")), Seconds(6900));
@@ -405,21 +436,21 @@ mod tests {
                 ..crate::timing::clocks::tests::plain(BO, &from)
             };
             let stretch = shed.enter(stretch.into());
-            let unsaid = look(&shed.shop(), clock(&to), None).unsaid;
+            let unsaid = look(&shed.shop(), clock(&to), None, None).unsaid;
             assert_eq!(unsaid.map(|it| it.stretch), Some(stretch));
             let on = crate::journal::On::At(crate::timing::clocks::tests::when(&to));
             let drying =
                 crate::journal::kinds::Drying { on, stretch, item: None, held: Some(30), next: 24 * 60 };
             shed.enter(drying.into());
         }
-        let bench = look(&shed.shop(), clock("14:00"), None);
+        let bench = look(&shed.shop(), clock("14:00"), None, None);
         assert_eq!((bench.drying.len(), bench.unsaid.clone()), (MOST_DRYING, None));
         assert!(!bench.drying[0].is_dry(clock("23:59")));
         let text = serde_json::to_string(&bench).unwrap();
         assert!(text.len() < 2_000, "{}", text.len());
         assert_eq!(serde_json::from_str::<Bench>(&text).unwrap(), bench);
         // For another build the title stands with it.
-        let other = look(&shed.shop(), clock("14:00"), Some(Bearer::Shop));
+        let other = look(&shed.shop(), clock("14:00"), Some(Bearer::Shop), None);
         assert_eq!(other.drying[0].of.as_deref(), Some("Trays"));
     }
 
@@ -427,10 +458,10 @@ mod tests {
     fn what_was_chosen_is_worked_for_until_a_clock_says_otherwise() {
         let mut shed = Shed::new();
         let wish = Some(Bearer::Shop);
-        assert_eq!(look(&shed.shop(), clock("10:00"), wish).bearer, wish);
-        assert_eq!(look(&shed.shop(), clock("10:00"), None).bearer, Some(Bearer::Build(TRAYS)));
+        assert_eq!(look(&shed.shop(), clock("10:00"), wish, None).bearer, wish);
+        assert_eq!(look(&shed.shop(), clock("10:00"), None, None).bearer, Some(Bearer::Build(TRAYS)));
         shed.open(ANA, "08:05");
-        assert_eq!(look(&shed.shop(), clock("10:00"), wish).bearer, Some(Bearer::Build(TRAYS)));
+        assert_eq!(look(&shed.shop(), clock("10:00"), wish, None).bearer, Some(Bearer::Build(TRAYS)));
     }
 
     #[test]
@@ -439,9 +470,9 @@ mod tests {
         shed.log(ANA, "07:00", "08:00", &[]);
         let on = crate::journal::On::At(crate::timing::clocks::tests::when("08:30"));
         shed.enter(crate::journal::kinds::Retired { on, what: TRAYS, back: false }.into());
-        assert_eq!(look(&shed.shop(), clock("10:00"), Some(Bearer::Build(TRAYS))).bearer, None);
+        assert_eq!(look(&shed.shop(), clock("10:00"), Some(Bearer::Build(TRAYS)), None).bearer, None);
         shed.open(ANA, "08:45");
-        assert_eq!(look(&shed.shop(), clock("10:00"), None).bearer, Some(Bearer::Build(TRAYS)));
+        assert_eq!(look(&shed.shop(), clock("10:00"), None, None).bearer, Some(Bearer::Build(TRAYS)));
     }
 
     #[test]
@@ -453,7 +484,7 @@ mod tests {
             crate::journal::kinds::BuildState { on, build: TRAYS, state: State::Closed, frozen: Vec::new() };
         shed.enter(state.into());
         let trays = Some(Bearer::Build(TRAYS));
-        let bearer = |shed: &Shed, wish| look(&shed.shop(), clock("10:00"), wish).bearer;
+        let bearer = |shed: &Shed, wish| look(&shed.shop(), clock("10:00"), wish, None).bearer;
         assert_eq!(bearer(&shed, None), trays);
         let other = shed.enter(crate::journal::kinds::Build::named(on, "Hall bench".into()).into());
         assert_eq!(bearer(&shed, None), Some(Bearer::Build(other)));
@@ -462,7 +493,7 @@ mod tests {
 
     #[test]
     fn an_empty_shop_has_nothing_to_work_for() {
-        let bench = look(&Shop::default(), clock("10:00"), None);
+        let bench = look(&Shop::default(), clock("10:00"), None, None);
         assert_eq!((bench.bearer, bench.clocks.len()), (None, 0));
     }
 
@@ -472,9 +503,31 @@ mod tests {
         shed.log(ANA, "09:00", "10:00", &[]);
         shed.log(ANA, "11:00", "11:30", &[]);
         shed.log(BO, "09:00", "09:45", &[]);
-        let last = look(&shed.shop(), clock("20:00"), None).last.unwrap();
+        let last = look(&shed.shop(), clock("20:00"), None, None).last.unwrap();
         let who: Vec<(String, i64)> =
             last.who.into_iter().map(|(named, seconds)| (named.name, seconds / 60)).collect();
         assert_eq!(who, [("Ana".to_owned(), 90), ("Bo".to_owned(), 45)]);
+    }
+
+    #[test]
+    fn the_keys_are_of_the_person_who_was_named_and_of_their_work() {
+        let mut shed = Shed::new();
+        shed.open(ANA, "08:05");
+        let plain = crate::timing::clocks::tests::plain(BO, "09:00");
+        shed.enter(crate::journal::kinds::Stretch { bearer: Bearer::Shop, stage: FINISH, ..plain }.into());
+        let shop = shed.shop();
+        let at = |whose| look(&shop, clock("10:00"), None, whose);
+        let of = |bench: &Bench| (bench.bearer, bench.acting().map(|clock| clock.person.name.clone()));
+        assert_eq!(of(&at(None)), (Some(Bearer::Shop), Some("Bo".to_owned())));
+        assert_eq!(of(&at(Some(ANA))), (Some(Bearer::Build(TRAYS)), Some("Ana".to_owned())));
+        assert_eq!(of(&at(Some(BO))), of(&at(None)));
+        assert_eq!(at(Some(ANA)).next, look(&shop, clock("08:30"), None, Some(ANA)).next);
+        // A draw takes the stage of somebody who works for what bears it, and of nobody else.
+        let whose = |bench: &Bench, bearer| bench.clock_for(bearer).map(|clock| clock.person.id);
+        for bench in [at(None), at(Some(ANA))] {
+            assert_eq!(whose(&bench, Bearer::Build(TRAYS)), Some(ANA));
+            assert_eq!(whose(&bench, Bearer::Shop), Some(BO));
+            assert_eq!(whose(&bench, Bearer::Lot(TRAYS)), None);
+        }
     }
 }

@@ -56,23 +56,32 @@ pub fn TwoClocks(#[prop(into)] name: Signal<String>, children: Children) -> impl
 pub fn SlateHalf(
     #[prop(into)] stage: Signal<String>,
     #[prop(into)] who: Signal<String>,
-    /// "since 08:05", on the dimension line.
+    /// The camera rolls: a ring before `who`.
+    #[prop(into)]
+    rolling: Signal<bool>,
+    /// "since 08:05", on the dimension line, which is a key: type any other start.
     #[prop(into)]
     since: Signal<String>,
+    /// Read aloud: "begun 08:05, change it".
+    #[prop(into)]
+    start_name: Signal<String>,
     #[prop(optional, into)] going: Signal<bool>,
     #[prop(into)] acting: Signal<bool>,
     #[prop(into)] clock: Signal<ClockText>,
     #[prop(into)] earlier: Signal<Vec<EarlierKey>>,
     #[prop(into)] on_earlier: Callback<usize>,
+    #[prop(into)] on_start: Callback<()>,
 ) -> impl IntoView {
     view! {
         <div class="duo" class:acting=move || acting.get()>
             <h2>{chalked(stage)}</h2>
-            <p class="note">{move || who.get()}</p>
+            <p class="note" class:rolling=move || rolling.get()>{move || who.get()}</p>
             {digits(clock)}
             <div class="stretch">
-                {move || earlier_keys(earlier.get(), on_earlier)}
-                <div class="drawn"><Dim text=since going=going/></div>
+                {earlier_keys(earlier, on_earlier)}
+                <button type="button" class="drawn" aria-label=move || start_name.get() on:click=move |_| on_start.run(())>
+                    <Dim text=since going=going/>
+                </button>
             </div>
         </div>
     }

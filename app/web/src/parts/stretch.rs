@@ -1,5 +1,5 @@
 //! A stretch of work drawn to scale, a quarter hour 60 px, with the pieces that lengthen it by a tap.
-use crate::dom::{prelude::*, several};
+use crate::dom::prelude::*;
 
 use super::dim::Dim;
 use super::plain::Plain;
@@ -65,7 +65,7 @@ pub fn Stretch(
             </div>
         </div>
     };
-    let keys = move || earlier_keys(earlier.get(), on_earlier);
+    let keys = earlier_keys(earlier, on_earlier);
     match at {
         EarlierAt::Start => view! { <div class="stretch">{keys}{drawn}</div> },
         EarlierAt::End => view! { <div class="stretch at-end">{drawn}{keys}</div> },
@@ -73,14 +73,15 @@ pub fn Stretch(
 }
 
 /// The dashed pieces alone, for a slate that two clocks share.
-pub fn earlier_keys(keys: Vec<EarlierKey>, on_earlier: Callback<usize>) -> AnyView {
-    several(keys.into_iter().enumerate().map(|(at, key)| {
+pub fn earlier_keys(keys: Signal<Vec<EarlierKey>>, on_earlier: Callback<usize>) -> AnyView {
+    let draw = move |(at, key): (usize, EarlierKey)| {
         view! {
             <button type="button" class="earlier" aria-label=key.name on:click=move |_| on_earlier.run(at)>
                 {key.minutes}<small>{key.word}</small>
             </button>
         }
-    }))
+    };
+    each(move || keys.get().into_iter().enumerate().collect(), draw)
 }
 
 /// Quarters that are full, for the strokes.

@@ -62,6 +62,11 @@ pub fn rolling() -> &'static str {
     "rolling"
 }
 
+/// With two clocks: whose camera rolls.
+pub fn and_rolling(who: &str) -> String {
+    format!("{who}, rolling")
+}
+
 /// Under "rolling" on its key.
 pub fn tap_to_cut() -> &'static str {
     "tap to cut"
@@ -315,6 +320,11 @@ pub fn stopped() -> &'static str {
 /// The head of the sheet of bearers.
 pub fn work_for() -> &'static str {
     "Work for"
+}
+
+/// The same with two clocks: whose work it is about.
+pub fn works_for(name: &str) -> String {
+    format!("{name} works for")
 }
 
 /// Beside it while a clock runs.

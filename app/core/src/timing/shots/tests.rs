@@ -178,7 +178,7 @@ fn a_step_is_slower_with_the_camera_there() {
 fn the_bench_names_the_next_shot_and_what_is_about_to_be_too_late() {
     let it = fixture(&format!("{PLAN}stretch Ana sand from 08:00 to 09:00 for trays"));
     let mut shop = it.shop();
-    let idle = crate::timing::bench::look(&shop, it.end(), None);
+    let idle = crate::timing::bench::look(&shop, it.end(), None, None);
     assert_eq!((idle.shot, idle.closing.len()), (None, 1));
     // The same, while the clock runs.
     for stretch in &mut shop.stretches {
@@ -186,7 +186,7 @@ fn the_bench_names_the_next_shot_and_what_is_about_to_be_too_late() {
             span.to = None;
         }
     }
-    let bench = crate::timing::bench::look(&shop, it.end(), None);
+    let bench = crate::timing::bench::look(&shop, it.end(), None, None);
     let shot = bench.shot.clone().unwrap();
     assert_eq!((shot.what.as_str(), shot.take), ("grit", 1));
     let closing = &bench.closing[0];

@@ -1,6 +1,10 @@
 //! No clock runs: what was done last, what was just stopped, and the likely stage in one tap.
 
-use super::{say, stages::Goes, taps};
+use super::{
+    say,
+    stages::{self, Goes},
+    taps,
+};
 use crate::dom::prelude::*;
 use crate::{
     parts::{
@@ -35,6 +39,8 @@ pub fn Idle() -> impl IntoView {
     let go: Go = expect_context();
     let bench = Memo::new(move |_| desk.bench());
     let stopped = Memo::new(move |_| just_stopped(desk));
+    // Its pieces stand while each of them is tapped: only the figures change.
+    let which = Memo::new(move |_| stopped.read().as_ref().map(|(entry, _)| *entry));
     // A day or more since anything was done on it: then the question is where one was.
     let away = Memo::new(move |_| {
         bench.read().as_ref().and_then(|it| it.last.as_ref()).is_some_and(|last| days(desk, last) > 0)
@@ -50,7 +56,7 @@ pub fn Idle() -> impl IntoView {
             <Above>
                 <Troubles/>
                 <Read name=Signal::derive(move || title.get()) below=words::more_below().to_owned()>
-                    {move || stopped.get().map(|(entry, text)| drawn(desk, go, entry, text))}
+                    {move || which.get().map(|entry| drawn(desk, go, entry, stopped))}
                     {move || match offered.get() {
                         Some(unsaid) => view! { <OfferDrawn unsaid/> },
                         None => view! { {unsaid_row(desk, bench)}{facts(desk, bench, away.get())} },
@@ -101,7 +107,8 @@ fn just_stopped(desk: Desk) -> Option<(Id, StretchText)> {
     })
 }
 
-fn drawn(desk: Desk, go: Go, entry: Id, text: StretchText) -> AnyView {
+fn drawn(desk: Desk, go: Go, entry: Id, stopped: Memo<Option<(Id, StretchText)>>) -> AnyView {
+    let text = move || stopped.get().map(|(_, text)| text).unwrap_or_default();
     let earlier = move |at: usize| {
         if let Some(seconds) = taps::EARLIER.iter().rev().nth(at) {
             taps::ended_earlier(desk, entry, *seconds);
@@ -111,7 +118,7 @@ fn drawn(desk: Desk, go: Go, entry: Id, text: StretchText) -> AnyView {
     view! {
         <section class="stopped" aria-label=words::stopped()>
             <Stretch
-                text=Signal::stored(text)
+                text=Signal::derive(text)
                 earlier=Signal::stored(keys)
                 at=EarlierAt::End
                 on_earlier=Callback::new(earlier)
@@ -225,20 +232,11 @@ fn OrStart(bench: Memo<Option<Bench>>) -> impl IntoView {
         let next = bench.read().as_ref().map(|bench| bench.next.clone()).unwrap_or_default();
         next.into_iter().skip(1).take(2).collect::<Vec<Named>>()
     });
-    let key = move |stage: Named| {
-        let label = stage.name.clone();
-        let tap = move |()| {
-            if let Some(bench) = bench.get_untracked() {
-                let who = super::stages::at_work(&bench, goes, None);
-                taps::begin(desk, &bench, who, stage.clone());
-            }
-        };
-        view! { <Key label on_tap=Callback::new(tap)/> }
-    };
+    let key = move |stage: Named| stages::key(desk, bench, goes, stage);
     let count = move || words::all_stages(bench.read().as_ref().map_or(0, |bench| bench.stages));
     view! {
         <Keys class="bench-over" lead=words::or_start().to_owned()>
-            {move || others.get().into_iter().map(key).collect::<Vec<_>>()}
+            {each(move || others.get(), key)}
             <KeyLink label=Signal::derive(count) kind=KeyKind::Word href=Place::Stages.href()/>
         </Keys>
         <Keys class="low">

@@ -39,10 +39,15 @@ pub fn BenchSheet() -> impl IntoView {
         Some(false) => Shows::Bench(desk.bench().map_or(0, |bench| bench.clocks.len().min(2))),
     });
     let Goes(goes) = expect_context();
-    // The choice was for the clock that runs now.
+    // The choice was for the clock that runs now; whose keys these are is a choice among several.
     Effect::new(move || {
         if matches!(shows.get(), Shows::Bench(clocks) if clocks > 0) {
             goes.set(None);
+        }
+        if matches!(shows.get(), Shows::Bench(clocks) if clocks < 2)
+            && desk.whose.with_untracked(Option::is_some)
+        {
+            desk.whose.set(None);
         }
     });
     move || match shows.get() {

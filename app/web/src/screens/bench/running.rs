@@ -84,9 +84,9 @@ fn Slim(bench: Memo<Option<Bench>>) -> impl IntoView {
     }
 }
 
-/// The clock of a bench with one; the last begun of more.
+/// The clock of a bench with one; of more, that of the keys.
 pub fn only(bench: Memo<Option<Bench>>) -> Option<BenchClock> {
-    bench.read().as_ref().and_then(|bench| bench.clocks.last().cloned())
+    bench.read().as_ref().and_then(|bench| bench.acting().cloned())
 }
 
 #[component]
@@ -148,7 +148,7 @@ pub fn Acts(bench: Memo<Option<Bench>>) -> impl IntoView {
     let desk = Desk::here();
     let rolls = Memo::new(move |_| only(bench).is_some_and(|clock| clock.rolling));
     let camera = move |()| {
-        if let Some(clock) = bench.with_untracked(|bench| bench.as_ref()?.clocks.last().cloned()) {
+        if let Some(clock) = bench.with_untracked(|bench| bench.as_ref()?.acting().cloned()) {
             taps::camera(desk, &clock);
         }
     };
@@ -177,7 +177,7 @@ pub fn Acts(bench: Memo<Option<Bench>>) -> impl IntoView {
 #[component]
 fn Main(bench: Memo<Option<Bench>>) -> impl IntoView {
     let desk = Desk::here();
-    let clock = move || bench.with_untracked(|bench| bench.as_ref()?.clocks.last().cloned());
+    let clock = move || bench.with_untracked(|bench| bench.as_ref()?.acting().cloned());
     let paused = Memo::new(move |_| only(bench).is_some_and(|clock| clock.paused().is_some()));
     let sets = Memo::new(move |_| bench.read().as_ref().map(say::people).unwrap_or_default());
     let chosen = Signal::derive(move || {

@@ -9,7 +9,7 @@ use crate::{
         sheet::{Above, Below, Hand, HandKind, Head, Keys, Sheet},
         slate::SlimSlate,
     },
-    shell::{Desk, Go, Place, frame::Places},
+    shell::{Desk, Go, Place, desk::View, frame::Places},
     words::{bench as words, common},
 };
 use benchslate_core::measure::InOrder;
@@ -20,29 +20,14 @@ use benchslate_core::{
 
 /// The three likeliest stages and the way to all.
 #[component]
-pub fn Likely(
-    bench: Memo<Option<Bench>>,
-    #[prop(into)] lead: Signal<String>,
-    /// With two clocks: whose keys these are.
-    #[prop(optional)]
-    acting: Option<Option<RwSignal<usize>>>,
-) -> impl IntoView {
+pub fn Likely(bench: Memo<Option<Bench>>, #[prop(into)] lead: Signal<String>) -> impl IntoView {
     let (desk, goes) = (Desk::here(), expect_context::<Goes>());
     let next = Memo::new(move |_| bench.read().as_ref().map(|bench| bench.next.clone()).unwrap_or_default());
     let count = move || words::all_stages(bench.read().as_ref().map_or(0, |bench| bench.stages));
-    let key = move |stage: Named| {
-        let label = stage.name.clone();
-        let tap = move |()| {
-            if let Some(bench) = bench.get_untracked() {
-                let who = at_work(&bench, goes, acting.flatten().map(|it| it.get_untracked()));
-                taps::begin(desk, &bench, who, stage.clone());
-            }
-        };
-        view! { <Key label on_tap=Callback::new(tap)/> }
-    };
+    let key = move |stage: Named| key(desk, bench, goes, stage);
     view! {
         <Keys class="bench-over" lead=lead>
-            {move || next.get().into_iter().map(key).collect::<Vec<_>>()}
+            {each(move || next.get(), key)}
             <KeyLink label=Signal::derive(count) kind=KeyKind::Word href=Place::Stages.href()/>
         </Keys>
     }
@@ -52,20 +37,22 @@ pub fn Likely(
 #[derive(Clone, Copy)]
 pub struct Goes(pub RwSignal<Option<Vec<Named>>>);
 
-/// Who a tap on a stage is for: whose clock runs, both where they go together; with none running who was chosen, else
+/// A stage as a key.
+pub fn key(desk: Desk, bench: Memo<Option<Bench>>, goes: Goes, stage: Named) -> AnyView {
+    let label = stage.name.clone();
+    view! { <Key label on_tap=Callback::new(move |()| start(desk, bench, goes, stage.clone()))/> }
+}
+
+/// A tap on a stage: whose clock runs goes to it, both where they go together; with none running who was chosen, else
 /// whom the bench offers first.
-pub fn at_work(bench: &Bench, goes: Goes, acting: Option<usize>) -> Vec<Named> {
-    let pair = super::two::pair(bench);
-    let one = acting.and_then(|at| pair.get(at)).or(bench.clocks.last());
-    let Some(one) = one else {
+fn start(desk: Desk, bench: Memo<Option<Bench>>, goes: Goes, stage: Named) {
+    let Some(bench) = bench.get_untracked() else { return };
+    let mut who: Vec<Named> = bench.at_work().into_iter().map(|clock| clock.person.clone()).collect();
+    if who.is_empty() {
         let first = || bench.people.first().cloned().into_iter().collect();
-        return goes.0.get_untracked().unwrap_or_else(first);
-    };
-    let with = bench
-        .clocks
-        .iter()
-        .filter(|it| it.entry == one.entry || (one.together.is_some() && it.together == one.together));
-    with.map(|clock| clock.person.clone()).collect()
+        who = goes.0.get_untracked().unwrap_or_else(first);
+    }
+    taps::begin(desk, &bench, who, stage);
 }
 
 /// All stages, by side.
@@ -74,13 +61,14 @@ pub fn StagesSheet() -> impl IntoView {
     let (desk, go, goes) = (Desk::here(), expect_context::<Go>(), expect_context::<Goes>());
     let bench = Memo::new(move |_| desk.bench());
     let runs = move || bench.read().as_ref().is_some_and(|bench| !bench.clocks.is_empty());
-    let title = move || if runs() { words::change_over_title() } else { words::start_title() }.to_owned();
+    let title = move || match bench.read().as_ref().and_then(super::two::whose) {
+        Some(name) => words::goes_to(&name),
+        None if runs() => words::change_over_title().to_owned(),
+        None => words::start_title().to_owned(),
+    };
     let note = move || if runs() { words::one_tap_same_minute() } else { words::one_tap() }.to_owned();
     let begin = move |stage: Named| {
-        if let Some(bench) = bench.get_untracked() {
-            let who = at_work(&bench, goes, None);
-            taps::begin(desk, &bench, who, stage);
-        }
+        start(desk, bench, goes, stage);
         go.instead(&Place::Bench);
     };
     view! {
@@ -89,7 +77,7 @@ pub fn StagesSheet() -> impl IntoView {
             <Above>{move || slim(desk, bench)}</Above>
             <Below>
                 <Hand name=words::keys().to_owned() kind=HandKind::Tall>
-                    {move || [Side::Piece, Side::Both, Side::Film].map(|side| group(desk, bench, side, begin))}
+                    {[Side::Piece, Side::Both, Side::Film].map(|side| group(desk, bench, side, begin)).into_iter().collect::<Vec<_>>()}
                 </Hand>
                 <Places cell=0/>
             </Below>
@@ -114,22 +102,12 @@ fn group(
     side: Side,
     begin: impl Fn(Named) + Copy + Send + Sync + 'static,
 ) -> AnyView {
-    let stages = desk.read(|view| {
-        let mut of: Vec<(u8, Named)> = view
-            .shop
-            .stages
-            .iter()
-            .filter(|(id, stage)| stage.side == side && view.shop.offers(**id))
-            .map(|(id, stage)| (stage.place, Named { id: *id, name: stage.name.clone() }))
-            .collect();
-        of.order_by_key(|(place, named)| (*place, named.name.clone()));
-        of
-    });
+    let stages = Memo::new(move |_| desk.read(|view| of_side(view, side)));
     let running = move |stage: &Named| {
         let id = stage.id;
         Memo::new(move |_| super::running::only(bench).is_some_and(|clock| clock.stage.id == id))
     };
-    let key = move |(_, stage): (u8, Named)| {
+    let key = move |stage: Named| {
         let pressed = running(&stage);
         let label = stage.name.clone();
         view! { <Key label pressed=Signal::derive(move || pressed.get().then_some(true)) on_tap=Callback::new(move |()| begin(stage.clone()))/> }
@@ -147,6 +125,16 @@ fn group(
     });
     view! {
         <h2 class="keygroup"><Swatch kind/>{common::side(side)}</h2>
-        <div class="gridkeys">{stages.into_iter().map(key).collect::<Vec<_>>()}{last}</div>
+        <div class="gridkeys">{each(move || stages.get(), key)}{last}</div>
     }
+}
+
+fn of_side(view: &View, side: Side) -> Vec<Named> {
+    let stages = view.shop.stages.iter();
+    let mut of: Vec<(u8, Named)> = stages
+        .filter(|(id, stage)| stage.side == side && view.shop.offers(**id))
+        .map(|(id, stage)| (stage.place, Named { id: *id, name: stage.name.clone() }))
+        .collect();
+    of.order_by_key(|(place, named)| (*place, named.name.clone()));
+    of.into_iter().map(|(_, named)| named).collect()
 }

@@ -31,7 +31,12 @@ pub const EARLIER: [i64; 2] = [2 * QUARTER, QUARTER];
 pub fn begin(desk: Desk, bench: &Bench, who: Vec<Named>, stage: Named) {
     let Some(bearer) = bench.bearer else { return };
     let running = bench.clocks.iter().find(|clock| who.iter().any(|it| it.id == clock.person.id)).cloned();
-    let people: Vec<Id> = who.iter().map(|it| it.id).collect();
+    // Each for what bears their clock: two who go together may have come from two builds.
+    let of = |it: &Named| {
+        let clock = bench.clocks.iter().find(|clock| clock.person.id == it.id);
+        (it.id, clock.and_then(|clock| clock.bearer).unwrap_or(bearer))
+    };
+    let people: Vec<(Id, Bearer)> = who.iter().map(of).collect();
     let names: Vec<String> = who.into_iter().map(|it| it.name).collect();
     let to = stage.name.clone();
     let missed = move |view: &View| match bearer {
@@ -40,7 +45,7 @@ pub fn begin(desk: Desk, bench: &Bench, who: Vec<Named>, stage: Named) {
     };
     let before = desk.now_read(missed);
     desk.act(
-        move |hand| hand.begin(&Begin { who: people.clone(), stage: stage.id, bearer, side: None }),
+        move |hand| hand.begin(&Begin { who: people.clone(), stage: stage.id, side: None }),
         move |after| {
             let mut marked = match &running {
                 Some(clock) => {
@@ -86,13 +91,13 @@ pub fn pause(desk: Desk, clock: &BenchClock) {
 
 /// The camera rolls, or is cut.
 pub fn camera(desk: Desk, clock: &BenchClock) {
-    let (entry, rolls, stage) = (clock.entry, clock.rolling, clock.stage.name.clone());
+    let (entry, rolls, stage) = (clock.entry, !clock.rolling, clock.stage.name.clone());
     desk.act(
-        move |hand| hand.camera(entry),
+        move |hand| hand.camera(entry, rolls),
         move |_| Marked {
             mark: Mark {
                 kind: words::mark_camera_kind().to_owned(),
-                what: words::mark_camera(!rolls).to_owned(),
+                what: words::mark_camera(rolls).to_owned(),
                 second: Some(stage.clone()),
             },
             stopped: None,
@@ -169,10 +174,11 @@ pub fn one_off(desk: Desk, entry: Id, is: bool) {
 /// The same work, for something else from now on; or, while no clock runs, what the next one is for.
 pub fn work_for(desk: Desk, bench: &Bench, bearer: Bearer, title: String) {
     desk.wish.set(Some(bearer));
-    if bench.bearer == Some(bearer) {
+    let at_work = bench.at_work();
+    if at_work.iter().all(|clock| clock.bearer.or(bench.bearer) == Some(bearer)) {
         return;
     }
-    let Some(clock) = bench.clocks.last() else { return };
+    let Some(clock) = bench.acting() else { return };
     let (entry, stage) = (clock.entry, clock.stage.name.clone());
     desk.act(move |hand| hand.rebear(entry, bearer), move |_| mark(&stage, words::mark_for(&title)));
 }

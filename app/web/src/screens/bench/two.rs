@@ -13,8 +13,11 @@ use crate::{
     shell::{Desk, Go, Place, frame::Places, mark::LastMarkHere},
     words::bench as words,
 };
-use benchslate_core::measure::InOrder;
-use benchslate_core::timing::bench::{Bench, BenchClock};
+use benchslate_core::{
+    journal::Id,
+    measure::{InOrder, When},
+    timing::bench::{Bench, BenchClock, Named},
+};
 
 /// The bench while two clocks run.
 #[component]
@@ -22,9 +25,11 @@ pub fn Two() -> impl IntoView {
     let desk = Desk::here();
     let go: Go = expect_context();
     let bench = Memo::new(move |_| desk.bench());
-    // Whose keys these are, as a place in the pair: the later begun, until a name is tapped.
-    let acting = RwSignal::new(later(bench));
-    let lead = Signal::derive(move || match whose(bench, acting.get()) {
+    // Whose keys these are: the later begun, until a name is tapped, and not because of what another window begins.
+    if desk.whose.with_untracked(Option::is_none) {
+        desk.whose.set(untrack(move || acting(bench)).map(|clock| clock.person.id));
+    }
+    let lead = Signal::derive(move || match named(bench) {
         Some(name) => words::goes_to(&name),
         None => words::change_over_to().to_owned(),
     });
@@ -33,8 +38,8 @@ pub fn Two() -> impl IntoView {
             <Head title=super::title(desk, bench) note=super::today(desk) on_tap=Callback::new(move |()| go.to(&Place::WorkFor))/>
             <Above>
                 <TwoClocks name=words::clock_running().to_owned()>
-                    <Half bench at=0 acting/>
-                    <Half bench at=1 acting/>
+                    <Half bench at=0/>
+                    <Half bench at=1/>
                 </TwoClocks>
                 <DryingNow bench/>
                 <Troubles/>
@@ -44,8 +49,8 @@ pub fn Two() -> impl IntoView {
                 <Hand name=words::keys().to_owned() kind=HandKind::Dense>
                     <AskedAbout bench/>
                     {move || acts(bench, desk.trouble.with(Option::is_some))}
-                    <Main bench acting/>
-                    <super::stages::Likely bench lead acting=Some(acting)/>
+                    <Main bench/>
+                    <super::stages::Likely bench lead/>
                 </Hand>
                 <Places cell=0/>
             </Below>
@@ -53,39 +58,38 @@ pub fn Two() -> impl IntoView {
     }
 }
 
-/// The two last begun, each name in the place that it has while one clock runs: whoever began, and whenever.
-pub fn pair(bench: &Bench) -> Vec<BenchClock> {
-    let mut two: Vec<BenchClock> = bench.clocks.iter().rev().take(2).cloned().collect();
+/// The clock of the keys and the one begun last beside it, each name in the place that it has while one clock runs:
+/// whoever began, and whenever.
+fn pair(bench: &Bench) -> Vec<BenchClock> {
+    let Some(acting) = bench.acting() else { return Vec::new() };
+    let beside = bench.clocks.iter().rev().find(|clock| clock.entry != acting.entry);
+    let mut two: Vec<BenchClock> = [acting].into_iter().chain(beside).cloned().collect();
     two.order_by_key(|clock| (clock.person.id, clock.entry));
     two
-}
-
-/// The place of the later begun.
-fn later(bench: Memo<Option<Bench>>) -> usize {
-    bench.with_untracked(|bench| {
-        let Some(bench) = bench.as_ref() else { return 1 };
-        let last = bench.clocks.last().map(|clock| clock.entry);
-        pair(bench).iter().position(|clock| Some(clock.entry) == last).unwrap_or(1)
-    })
 }
 
 fn at(bench: Memo<Option<Bench>>, at: usize) -> Option<BenchClock> {
     bench.read().as_ref().and_then(|bench| pair(bench).into_iter().nth(at))
 }
 
-fn together(bench: Memo<Option<Bench>>) -> bool {
-    let of = |at_: usize| at(bench, at_).and_then(|clock| clock.together);
-    of(0).is_some() && of(0) == of(1)
+fn acting(bench: Memo<Option<Bench>>) -> Option<BenchClock> {
+    super::running::only(bench)
 }
 
-/// The name on the keys; none while the two go together.
-fn whose(bench: Memo<Option<Bench>>, acting: usize) -> Option<String> {
-    if together(bench) { None } else { at(bench, acting).map(|clock| clock.person.name) }
+/// Whose the keys are, of those whose clocks run; none with one clock, and while two go together.
+pub fn whose(bench: &Bench) -> Option<String> {
+    let alone = bench.clocks.len() > 1 && bench.at_work().len() == 1;
+    bench.acting().filter(|_| alone).map(|clock| clock.person.name.clone())
+}
+
+fn named(bench: Memo<Option<Bench>>) -> Option<String> {
+    bench.read().as_ref().and_then(whose)
 }
 
 #[component]
-fn Half(bench: Memo<Option<Bench>>, at: usize, acting: RwSignal<usize>) -> impl IntoView {
+fn Half(bench: Memo<Option<Bench>>, at: usize) -> impl IntoView {
     let desk = Desk::here();
+    let go: Go = expect_context();
     let clock = Memo::new(move |_| self::at(bench, at));
     let of = move |say: fn(Desk, &BenchClock) -> String| {
         Signal::derive(move || clock.read().as_ref().map(|clock| say(desk, clock)).unwrap_or_default())
@@ -99,66 +103,117 @@ fn Half(bench: Memo<Option<Bench>>, at: usize, acting: RwSignal<usize>) -> impl 
             taps::earlier(desk, &clock, *seconds);
         }
     };
+    let type_start = move |()| {
+        if let Some(clock) = clock.get_untracked() {
+            go.to(&Place::Minute(clock.entry));
+        }
+    };
+    let is_acting = move || {
+        let (bench, clock) = (bench.read(), clock.read());
+        let entry = clock.as_ref().map(|clock| clock.entry);
+        bench.as_ref().is_some_and(|bench| bench.at_work().iter().any(|it| Some(it.entry) == entry))
+    };
     view! {
         <SlateHalf
             stage=of(|_, clock| clock.stage.name.clone())
-            who=of(|_, clock| say::who_for(clock))
+            who=of(who)
+            rolling=Signal::derive(move || clock.read().as_ref().is_some_and(|clock| clock.rolling))
             since=of(since)
+            start_name=of(|desk, clock| words::begun_at_change(&time(desk, clock.from)))
             going=Signal::derive(move || clock.read().as_ref().is_some_and(|clock| clock.paused().is_none()))
-            acting=Signal::derive(move || together(bench) || acting.get() == at)
+            acting=Signal::derive(is_acting)
             clock=digits
             earlier=Signal::stored(say::earlier())
             on_earlier=Callback::new(earlier)
+            on_start=Callback::new(type_start)
         />
     }
 }
 
+fn who(_: Desk, clock: &BenchClock) -> String {
+    let who = say::who_for(clock);
+    if clock.rolling { words::and_rolling(&who) } else { who }
+}
+
+fn time(desk: Desk, at: When) -> String {
+    desk.read(|view| view.tongue.time(at.instant))
+}
+
 fn since(desk: Desk, clock: &BenchClock) -> String {
-    let time = |at: benchslate_core::measure::When| desk.read(|view| view.tongue.time(at.instant));
     match clock.paused() {
-        Some(since) => words::paused_since(&time(since)),
-        None => words::since(&time(clock.from)),
+        Some(since) => words::paused_since(&time(desk, since)),
+        None => words::since(&time(desk, clock.from)),
+    }
+}
+
+/// The names that can be tapped: those of the two, and both; of more clocks each one, so that none is out of reach.
+fn people(bench: &Bench) -> Vec<Vec<Named>> {
+    let mut people: Vec<Named> = bench.clocks.iter().map(|clock| clock.person.clone()).collect();
+    people.order_by_key(|it| it.id);
+    let mut sets: Vec<_> = people.iter().map(|it| vec![it.clone()]).collect();
+    if people.len() == 2 {
+        sets.push(people);
+    }
+    sets
+}
+
+/// One name: the keys are theirs, each by itself from now on. Both: they go together.
+fn choose(desk: Desk, bench: &Bench, set: &[Named]) {
+    let going: Vec<Id> = bench.at_work().into_iter().map(|clock| clock.person.id).collect();
+    let one = match set {
+        [one] => bench.clocks.iter().find(|clock| clock.person.id == one.id),
+        _ => bench.acting(),
+    };
+    let Some(clock) = one else { return };
+    if set.len() > 1 && going.len() == 1 {
+        return taps::who(desk, clock, set.to_vec());
+    }
+    if set.len() == 1 {
+        desk.whose.set(Some(clock.person.id));
+        if going.len() > 1 && going.contains(&clock.person.id) {
+            taps::part(desk, clock);
+        }
     }
 }
 
 #[component]
-fn Main(bench: Memo<Option<Bench>>, acting: RwSignal<usize>) -> impl IntoView {
+fn Main(bench: Memo<Option<Bench>>) -> impl IntoView {
     let desk = Desk::here();
-    let clock =
-        move || bench.with_untracked(|bench| pair(bench.as_ref()?).into_iter().nth(acting.get_untracked()));
-    let paused = Memo::new(move |_| at(bench, acting.get()).is_some_and(|clock| clock.paused().is_some()));
-    let named = move |alone: fn() -> &'static str, of: fn(&str) -> String| {
-        whose(bench, acting.get()).map_or_else(|| alone().to_owned(), |name| of(&name))
+    let clock = move || untrack(move || acting(bench));
+    let paused = Memo::new(move |_| acting(bench).is_some_and(|clock| clock.paused().is_some()));
+    let of = move |alone: fn() -> &'static str, of: fn(&str) -> String| {
+        named(bench).map_or_else(|| alone().to_owned(), |name| of(&name))
     };
-    let names = Signal::derive(move || {
-        let two = bench.read().as_ref().map(pair).unwrap_or_default();
-        let mut sets: Vec<_> = two.into_iter().map(|clock| vec![clock.person]).collect();
-        sets.push(sets.iter().flatten().cloned().collect());
-        say::choices(&sets)
+    let sets = Memo::new(move |_| bench.read().as_ref().map(people).unwrap_or_default());
+    let chosen = Signal::derive(move || {
+        let bench = bench.read();
+        let going = bench.as_ref().map(Bench::at_work).unwrap_or_default();
+        let mine = |set: &Vec<Named>| {
+            set.len() == going.len()
+                && set.iter().all(|it| going.iter().any(|clock| clock.person.id == it.id))
+        };
+        sets.read().iter().position(mine).unwrap_or(usize::MAX)
     });
-    let chosen = Signal::derive(move || if together(bench) { 2 } else { acting.get() });
-    let choose = move |to: usize| {
-        if to < 2 {
-            acting.set(to);
-        }
-        let Some(clock) = clock() else { return };
-        let joined = untrack(move || together(bench));
-        if to < 2 && joined {
-            taps::part(desk, &clock);
-        } else if to == 2 && !joined {
-            let both = bench.with_untracked(|bench| bench.as_ref().map(pair)).unwrap_or_default();
-            taps::who(desk, &clock, both.into_iter().map(|clock| clock.person).collect());
+    let on_choose = move |to: usize| {
+        let set = sets.with_untracked(|sets| sets.get(to).cloned());
+        if let (Some(bench), Some(set)) = (bench.get_untracked(), set) {
+            choose(desk, &bench, &set);
         }
     };
     view! {
         <Keys class="bench-main">
             <Key
-                label=Signal::derive(move || if paused.get() { named(words::go_on, words::go_on_of) } else { named(words::pause, words::pause_of) })
+                label=Signal::derive(move || if paused.get() { of(words::go_on, words::go_on_of) } else { of(words::pause, words::pause_of) })
                 on_tap=Callback::new(move |()| if let Some(clock) = clock() { taps::pause(desk, &clock) })
             />
-            <Seg name=words::who().to_owned() choices=names chosen=chosen on_choose=Callback::new(choose)/>
+            <Seg
+                name=words::who().to_owned()
+                choices=Signal::derive(move || say::choices(&sets.read()))
+                chosen=chosen
+                on_choose=Callback::new(on_choose)
+            />
             <Key
-                label=Signal::derive(move || named(words::stop, words::stop_of))
+                label=Signal::derive(move || of(words::stop, words::stop_of))
                 kind=KeyKind::Stop
                 on_tap=Callback::new(move |()| if let Some(clock) = clock() { taps::stop(desk, &clock) })
             />

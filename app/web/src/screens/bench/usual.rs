@@ -23,7 +23,7 @@ pub fn UsualKey(bench: Memo<Option<Bench>>) -> impl IntoView {
     let tap = move |()| {
         let drawn = bench.with_untracked(|bench| {
             let bench = bench.as_ref()?;
-            Some((bench.usual.clone()?, bench.bearer?, bench.clocks.last().map(|clock| clock.stage.id)?))
+            Some((bench.usual.clone()?, bench.bearer?, bench.acting().map(|clock| clock.stage.id)?))
         });
         if let Some((usual, bearer, stage)) = drawn {
             draw(desk, usual, bearer, stage);

@@ -31,18 +31,20 @@ struct Row {
 pub fn WorkForSheet() -> impl IntoView {
     let desk = Desk::here();
     let bench = Memo::new(move |_| desk.bench());
+    let groups = Memo::new(move |_| groups(desk));
     let runs = move || bench.read().as_ref().is_some_and(|bench| !bench.clocks.is_empty());
     let note = Signal::derive(move || runs().then(|| words::from_now_on().to_owned()));
+    let title = Signal::derive(move || match bench.read().as_ref().and_then(super::two::whose) {
+        Some(name) => words::works_for(&name),
+        None => words::work_for().to_owned(),
+    });
     view! {
         <Sheet>
-            <Head title=words::work_for().to_owned() note=note/>
+            <Head title=title note=note/>
             <Above>
                 <Read name=words::work_for().to_owned()>
                     {one_off(desk, bench)}
-                    {move || {
-                        let groups = groups(desk).into_iter();
-                        groups.map(|(title, rows)| list(title, rows, bench)).collect::<Vec<_>>()
-                    }}
+                    {titles().into_iter().enumerate().map(|(at, title)| list(title, at, groups, bench)).collect::<Vec<_>>()}
                 </Read>
             </Above>
             <Below>
@@ -69,7 +71,7 @@ fn one_off(desk: Desk, bench: Memo<Option<Bench>>) -> AnyView {
     let clock = Memo::new(move |_| {
         let bench = bench.read();
         let bench = bench.as_ref()?;
-        one_off::can_be(desk, bench.bearer).then(|| bench.clocks.last().map(|clock| clock.entry)).flatten()
+        one_off::can_be(desk, bench.bearer).then(|| bench.acting().map(|clock| clock.entry)).flatten()
     });
     let is = Memo::new(move |_| {
         let entry = clock.get();
@@ -80,8 +82,9 @@ fn one_off(desk: Desk, bench: Memo<Option<Bench>>) -> AnyView {
             taps::one_off(desk, entry, !is.get_untracked());
         }
     });
+    let there = Memo::new(move |_| clock.get().is_some());
     (move || {
-        clock.get().map(|_| {
+        there.get().then(|| {
             view! {
                 <TickRow
                     label=hours::one_off().to_owned()
@@ -95,8 +98,13 @@ fn one_off(desk: Desk, bench: Memo<Option<Bench>>) -> AnyView {
     .draw()
 }
 
+/// The headings; the shop stands without one.
+fn titles() -> [&'static str; 4] {
+    [words::open_builds(), words::lots(), "", words::settled()]
+}
+
 /// The rows under their headings: open builds, lots that can be worked on, the shop, then what is settled.
-fn groups(desk: Desk) -> Vec<(&'static str, Vec<Row>)> {
+fn groups(desk: Desk) -> [Vec<Row>; 4] {
     desk.read(|view| {
         let builds = view.shop.builds.iter().map(|(id, it)| (it.order, Bearer::Build(*id), it.title.clone()));
         let lots = view.shop.lots.iter().map(|(id, it)| (it.order, Bearer::Lot(*id), it.name.clone()));
@@ -105,31 +113,27 @@ fn groups(desk: Desk) -> Vec<(&'static str, Vec<Row>)> {
         all.order_by(|a, b| b.0.cmp(&a.0));
         let bearers: Vec<Bearer> = all.iter().map(|it| it.1).collect();
         let settled = bearers::settled(view.shop, &bearers);
-        let mut groups = [
-            (words::open_builds(), Vec::new()),
-            (words::lots(), Vec::new()),
-            ("", vec![Row { bearer: Bearer::Shop, title: common::the_shop().to_owned() }]),
-            (words::settled(), Vec::new()),
-        ];
+        let shop = Row { bearer: Bearer::Shop, title: common::the_shop().to_owned() };
+        let mut groups = [Vec::new(), Vec::new(), vec![shop], Vec::new()];
         for (_, bearer, title) in all {
             let group = match bearer {
                 _ if settled.contains(&bearer) => 3,
                 Bearer::Build(_) => 0,
                 Bearer::Lot(_) | Bearer::Shop => 1,
             };
-            if let Some((_, rows)) = groups.get_mut(group) {
+            if let Some(rows) = groups.get_mut(group) {
                 rows.push(Row { bearer, title });
             }
         }
-        groups.into()
+        groups
     })
 }
 
-fn list(title: &'static str, rows: Vec<Row>, bench: Memo<Option<Bench>>) -> Option<AnyView> {
+/// A group, `at` its place; its rows stand while others come and go.
+fn list(title: &'static str, at: usize, groups: Memo<[Vec<Row>; 4]>, bench: Memo<Option<Bench>>) -> AnyView {
     let (desk, go) = (Desk::here(), expect_context::<Go>());
-    if rows.is_empty() {
-        return None;
-    }
+    let rows = move || groups.read().get(at).cloned().unwrap_or_default();
+    let headed = Memo::new(move |_| !title.is_empty() && !rows().is_empty());
     let row = move |row: Row| {
         let text = SumText { label: row.title.clone(), ..SumText::default() };
         let tap = move |()| {
@@ -140,6 +144,6 @@ fn list(title: &'static str, rows: Vec<Row>, bench: Memo<Option<Bench>>) -> Opti
         };
         view! { <SumRow text leads=Leads::Tap(Callback::new(tap)) signed=false/> }
     };
-    let group = (!title.is_empty()).then(|| view! { <Group title=title.to_owned()/> });
-    Some(view! { {group}{rows.into_iter().map(row).collect::<Vec<_>>()} })
+    let heading = move || headed.get().then(|| view! { <Group title=title.to_owned()/> });
+    view! { {heading}{each(rows, row)} }
 }

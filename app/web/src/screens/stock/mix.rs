@@ -168,8 +168,7 @@ fn first_other(view: &View, resin: Id) -> String {
 }
 
 fn pour(desk: Desk, go: Go, form: Form, said: Said, bearer: Bearer) {
-    let clock = desk.bench().and_then(|bench| bench.clocks.last().cloned());
-    let stage = clock.map(|clock| clock.stage.id);
+    let stage = use_stock::stage_at(desk, bearer).map(|(stage, _)| stage);
     let entries = [desk.fresh(), desk.fresh()];
     let (pours, working) = (said.pours, said.working.clone());
     let ([(first, _), _], [poured_first, _]) = (pours, entries);

@@ -368,7 +368,7 @@ impl Inside {
             stopped: marked.stopped,
             safety: Safety::Kept,
         };
-        let bench = benchslate_core::timing::bench::look(&shop, act.at, None);
+        let bench = benchslate_core::timing::bench::look(&shop, act.at, None, None);
         let record = record::write(bench, Some(last.clone()));
         Some(Tried { lines, shop, books, last, record })
     }

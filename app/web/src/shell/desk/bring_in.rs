@@ -50,6 +50,6 @@ impl Inside {
         // The store decides a clash by the same rule and puts the other line aside.
         let _aside = incoming.merge_into(&mut journal);
         let shop = Shop::fold(&journal, &self.shop.zone);
-        record::write(benchslate_core::timing::bench::look(&shop, moment(), None), last)
+        record::write(benchslate_core::timing::bench::look(&shop, moment(), None, None), last)
     }
 }

@@ -109,8 +109,8 @@ impl Inside {
         clocks(&self.shop, at).iter().map(|clock| clock.so_far.hours_minutes()).collect()
     }
 
-    pub fn bench(&self, now: Instant, wish: Option<Bearer>) -> Bench {
-        bench::look(&self.shop, now, wish)
+    pub fn bench(&self, now: Instant, wish: Option<Bearer>, whose: Option<Id>) -> Bench {
+        bench::look(&self.shop, now, wish, whose)
     }
 
     /// Folds anew; the first time by the zone that the phone is in, as a shop mostly is.

@@ -54,6 +54,8 @@ pub struct Desk {
     pub closed: RwSignal<Option<Id>>,
     /// What was chosen to work for while no clock runs.
     pub wish: RwSignal<Option<Bearer>>,
+    /// The person whose clock the keys act on, where more than one runs; none: the last begun.
+    pub whose: RwSignal<Option<Id>>,
     /// The bench as it was kept, until the journal is read.
     painted: RwSignal<Option<Bench>>,
 }
@@ -74,6 +76,7 @@ impl Desk {
             trouble: RwSignal::new(None),
             closed: RwSignal::new(None),
             wish: RwSignal::new(None),
+            whose: RwSignal::new(None),
             painted: RwSignal::new(None),
         };
         provide_context(desk);
@@ -128,11 +131,11 @@ impl Desk {
     /// The bench as it stands, from its record until the journal is read.
     pub fn bench(self) -> Option<Bench> {
         self.version.track();
-        let wish = self.wish.get();
+        let (wish, whose) = (self.wish.get(), self.whose.get());
         if self.phase.get() != Phase::Ready {
             return self.painted.get();
         }
-        Some(self.inside.with_value(|inside| inside.bench(moment(), wish)))
+        Some(self.inside.with_value(|inside| inside.bench(moment(), wish, whose)))
     }
 
     /// Whether anything was ever written; none while that isn't known.

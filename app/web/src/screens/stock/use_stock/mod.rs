@@ -300,8 +300,7 @@ fn draw(desk: Desk, go: Go, thing: Thing, said: Said, amount: Amount, goes: Goes
     let (entry, bearer) = (desk.fresh(), goes.into.unwrap_or(Bearer::Shop));
     // None is the piece.
     let side = goes.side.filter(|side| *side != Side::Piece);
-    let clock = desk.bench().and_then(|bench| bench.clocks.last().cloned());
-    let stage = clock.map(|clock| clock.stage.id);
+    let stage = stage_at(desk, bearer).map(|(stage, _)| stage);
     let (source, size) = (thing.source, amount.size.clone());
     let (quantity, unit) = (amount.quantity, amount.unit);
     desk.act_then(
@@ -327,6 +326,12 @@ fn draw(desk: Desk, go: Go, thing: Thing, said: Said, amount: Amount, goes: Goes
             }
         },
     );
+}
+
+/// The stage at which somebody works just now for what bears a draw, and what their hours are for.
+pub fn stage_at(desk: Desk, bearer: Bearer) -> Option<(Id, Side)> {
+    let bench = desk.bench()?;
+    bench.clock_for(bearer).map(|clock| (clock.stage.id, clock.side))
 }
 
 /// The mark of a draw: how much of what, what it cost, what it left.

@@ -25,7 +25,7 @@ pub fn side(desk: Desk, of: Source, said: Said, into: Option<Bearer>) -> Option<
     if matches!(into, Some(Bearer::Lot(_))) {
         return None;
     }
-    let clock = desk.bench().and_then(|bench| bench.clocks.last().map(|clock| (clock.stage.id, clock.side)));
+    let clock = into.and_then(|into| super::stage_at(desk, into));
     said.side().or_else(|| Some(desk.read(|view| likely::draw_side(view.shop, of, clock))))
 }
 
