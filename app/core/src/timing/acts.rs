@@ -441,7 +441,9 @@ mod tests {
         let mut bench = Bench::new();
         act(&mut bench, "08:00", |hand| hand.begin(&begin(&[ANA], SAND)));
         let (ana, trays) = (running(&bench), Bearer::Build(TRAYS));
-        act(&mut bench, "08:00", |hand| hand.begin(&Begin { bearer: Bearer::Shop, ..begin(&[BO], SAND) }));
+        act(&mut bench, "08:00", |hand| {
+            hand.begin(&Begin { who: vec![(BO, Bearer::Shop)], ..begin(&[], SAND) })
+        });
         act(&mut bench, "10:00", |hand| hand.stop_all_for(trays));
         assert!(bench.stored(ana).to.is_some());
         let left: Vec<Bearer> = clocks(&bench.shop(), clock("10:30")).iter().map(|it| it.bearer).collect();
