@@ -42,6 +42,7 @@ mod sides;
 mod statement;
 mod stock;
 mod tools;
+mod under_way;
 pub mod what_if;
 mod whole;
 mod year;

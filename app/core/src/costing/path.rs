@@ -119,6 +119,7 @@ impl Rule {
             Rule::BuildTook => Step("took".into()),
             Rule::BuildOwnTime { .. } => Step("own-time-all".into()),
             Rule::OnTheShelf => Step("shelf".into()),
+            Rule::UnderWay => Step("under-way".into()),
             Rule::StockLosses => Step("stock-losses".into()),
             Rule::WrittenOff { why } => Step(why.code().into()),
             Rule::AcrossSaved { by, at_rate } => across(*by, if *at_rate { "at-rate" } else { "free" }, None),

@@ -262,6 +262,8 @@ pub enum Rule {
     },
     /// What lies on the shelf, in money and paid labour.
     OnTheShelf,
+    /// What lies in open builds, in money and paid labour.
+    UnderWay,
     /// Of this, one lot or item.
     Held {
         /// Which.

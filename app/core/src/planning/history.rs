@@ -84,9 +84,9 @@ mod tests {
         close second
         close third
         build mine items 6 minutes 10
-        step sand mine sand who Ana
-        step cut mine edit who Ana
-        step coat mine finish who Ana
+        step sanding mine sand who Ana
+        step cutting mine edit who Ana
+        step coating mine finish who Ana
         step both mine mill who Ana,Bo";
 
     fn said(lines: &str, step: &str) -> Option<(Vec<String>, usize, bool)> {
@@ -100,20 +100,20 @@ mod tests {
     fn a_stage_is_known_by_the_builds_that_have_finished_it() {
         // The worked example of three builds: 13.80, 19.81, 28.44, to the quarter.
         let three = (vec!["13.75".to_owned(), "19.75".to_owned(), "28.5".to_owned()], 3, true);
-        assert_eq!(said("", "sand"), Some(three));
-        assert_eq!(said("", "coat"), None);
+        assert_eq!(said("", "sanding"), Some(three));
+        assert_eq!(said("", "coating"), None);
     }
 
     #[test]
     fn a_cut_is_known_by_the_minutes_that_the_film_is_to_become() {
         // 27 h for 29 minutes: 9 h 18 min 37 s for ten, to the quarter.
-        let (hours, films, own) = said("", "cut").unwrap();
+        let (hours, films, own) = said("", "cutting").unwrap();
         assert_eq!((hours[1].as_str(), films, own), ("9.25", 2, false));
     }
 
     #[test]
     fn what_is_shared_is_not_known_of_one_alone() {
-        assert_eq!(said("step more mine sand who Ana", "sand"), None);
+        assert_eq!(said("step more mine sand who Ana", "sanding"), None);
         assert_eq!(said("stretch Ana mill min 60 for first", "both"), None);
     }
 }

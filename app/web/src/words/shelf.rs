@@ -43,6 +43,21 @@ pub fn on_the_shelf() -> &'static str {
     "On the shelf"
 }
 
+/// What lies in open builds.
+pub fn under_way() -> &'static str {
+    "Work under way"
+}
+
+/// Under their sum.
+pub fn under_way_in_all() -> &'static str {
+    "in open builds"
+}
+
+/// Of a batch: so much has not left.
+pub fn so_many_left(left: &str, all: &str) -> String {
+    format!("{left} of {all} items")
+}
+
 /// Under a build's row: which of its figures it is.
 pub fn used_up() -> &'static str {
     "used up"

@@ -58,6 +58,7 @@ impl<'a> Say<'a> {
             Rule::LotMoney { lot: it } | Rule::LotNotDrawn { lot: it } => return words::capital(&lot(it)),
             Rule::Held { source, .. } => return words::capital(&gaps::name(self.shop(), *source)),
             Rule::OnTheShelf => shelf::on_the_shelf(),
+            Rule::UnderWay => shelf::under_way(),
             Rule::StockLosses => shelf::losses(),
             Rule::WrittenOff { why } => shelf::why(*why),
             Rule::LotCost { .. } => words::whole_lot(),

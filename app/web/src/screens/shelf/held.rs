@@ -6,18 +6,18 @@ use crate::{
         field::{Cells, Typing},
         key::{Key, KeyLink},
         sheet::{Above, Below, Hand, Head, Keys, Read, Sheet},
-        sum_row::{Leads, SumRow, SumText, SumTotal},
+        sum_row::{Group, Leads, SumRow, SumText, SumTotal},
     },
     screens::{hours::fields, journal::line, stock::form::Form, stock::thing::Thing},
     shell::{
-        Desk, Go, Place,
+        Desk, Go, Place, Tab,
         desk::{Phase, View},
         frame::Places,
     },
     words::{common, gaps, shelf as words, units},
 };
 use benchslate_core::{
-    costing::{Books, Part, PartOf, Rule, Statement, present},
+    costing::{Books, Part, PartOf, Rule, Statement, Working, present},
     journal::{Id, kinds::Source},
     measure::{Instant, Shown, day, letters::small},
 };
@@ -44,10 +44,22 @@ struct Entry {
     figure: String,
 }
 
+/// What lies in an open build.
+#[derive(Clone, PartialEq)]
+struct InBuild {
+    build: Id,
+    title: String,
+    /// Of a batch, how much of it has not left.
+    of: Option<String>,
+    figure: String,
+}
+
 #[derive(Clone, PartialEq)]
 struct Look {
     lines: Vec<Line>,
     total: String,
+    builds: Vec<InBuild>,
+    under_way: String,
     ahead: bool,
 }
 
@@ -68,15 +80,17 @@ pub fn OnTheShelfSheet() -> impl IntoView {
     });
     let told = move || {
         let look = look.get()?;
-        if look.lines.is_empty() {
+        if look.lines.is_empty() && look.builds.is_empty() {
             return Some(view! { <p class="lead">{words::nothing_lay_there()}</p> });
         }
         let ahead = look.ahead.then(|| view! { <p class="note">{words::day_ahead()}</p> });
+        let under_way = (!look.builds.is_empty()).then(|| under_way(look.builds, look.under_way));
         let lines = look.lines.into_iter().map(move |line| drawn(line, opened));
         Some(view! {
             {ahead}
             {lines.collect::<Vec<_>>()}
             <SumTotal label=words::worth().to_owned() figure=look.total/>
+            {under_way}
             <p class="note">{words::for_the_books()}</p>
         })
     };
@@ -102,6 +116,20 @@ pub fn OnTheShelfSheet() -> impl IntoView {
                 <Places cell=2/>
             </Below>
         </Sheet>
+    }
+}
+
+/// Beside the shelf: what lies in builds that are open.
+fn under_way(builds: Vec<InBuild>, total: String) -> AnyView {
+    let row = |it: InBuild| {
+        let text = SumText { label: it.title, working: it.of, figure: it.figure, ..SumText::default() };
+        view! { <SumRow text leads=Leads::To(Place::Build(it.build, Tab::Cost).href()) signed=false/> }
+    };
+    let rows: Vec<AnyView> = builds.into_iter().map(row).collect();
+    view! {
+        <Group title=words::under_way().to_owned()/>
+        {rows}
+        <SumTotal label=words::under_way_in_all().to_owned() figure=total/>
     }
 }
 
@@ -147,7 +175,27 @@ fn look(view: &View, typed: &str, now: Instant) -> Option<Look> {
         small(&a.name).cmp(&small(&b.name))
     });
     let total = root.shown.map(|shown| view.tongue.shown(shown)).unwrap_or_default();
-    Some(Look { lines, total, ahead })
+    let (builds, under_way) = in_builds(view, &books);
+    Some(Look { lines, total, builds, under_way, ahead })
+}
+
+fn in_builds(view: &View, books: &Books) -> (Vec<InBuild>, String) {
+    let open = books.under_way(view.shop);
+    let root = present::alone(&open, view.tongue.minor());
+    let said = |shown: Option<Shown>| shown.map(|shown| view.tongue.shown(shown)).unwrap_or_default();
+    let one = |(part, shown): (&Part, &Option<Shown>)| {
+        let PartOf::Entry { entry: build, working, .. } = part.of else { return None };
+        let of = match working {
+            Working::Share { part, whole, .. } if part != whole => {
+                let [left, all] = [part, whole].map(|it| view.tongue.quantity(it));
+                Some(words::so_many_left(&left, &all))
+            }
+            _ => None,
+        };
+        let title = view.shop.builds.get(&build)?.title.clone();
+        Some(InBuild { build, title, of, figure: said(*shown) })
+    };
+    (open.parts.iter().zip(&root.parts).filter_map(one).collect(), said(root.shown))
 }
 
 fn line_of(view: &View, statement: &Statement, shown: Option<Shown>) -> Option<Line> {
