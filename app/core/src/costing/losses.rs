@@ -18,7 +18,8 @@ impl Books {
     pub fn losses(&self) -> Vec<(Source, Parts)> {
         let lots = self.stock.lots.iter().map(|(id, lot)| (Source::Lot(*id), lot.losses()));
         let items = self.stock.items.iter().map(|(id, item)| (Source::Item(*id), item.losses()));
-        lots.chain(items).filter(|(_, lost)| !lost.is_zero()).collect()
+        let gone = self.stock.gone.iter().map(|(source, line)| (*source, line.parts));
+        lots.chain(items).chain(gone).filter(|(_, lost)| !lost.is_zero()).collect()
     }
 
     /// What the shop lost of its stock, by why, down to the entries.
@@ -126,6 +127,7 @@ impl Books {
             let unit = self.unit_of_item(*id);
             all.extend(item.written_off.iter().map(|line| (unit, line.clone())));
         }
+        all.extend(self.stock.gone.iter().map(|(_, line)| (Unit::Each, line.clone())));
         all
     }
 

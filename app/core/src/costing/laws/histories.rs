@@ -1,6 +1,10 @@
 //! Random histories, as the lines of a fixture: a failing one can be read.
 
-use crate::fixture::{Fixture, fixture};
+use crate::{
+    fixture::{Fixture, fixture},
+    journal::{Body, Change, Id, On, kinds::Lot},
+    measure::{Day, Dec},
+};
 use proptest::prelude::*;
 
 /// People with and without a rate, paid and not; builds; items; lots of every origin.
@@ -80,6 +84,47 @@ impl History {
     pub(super) fn draws(&self) -> Vec<String> {
         self.0.iter().enumerate().filter_map(|(at, line)| line.draws(at)).collect()
     }
+}
+
+/// What comes after builds were closed.
+#[derive(Clone, Debug)]
+pub(super) enum Later {
+    /// Any line but a reopening.
+    Line(Line),
+    /// A lot is corrected: which, and its price, quantity, item or day.
+    Lot(usize, u32, u32),
+}
+
+pub(super) fn later() -> impl Strategy<Value = Later> {
+    prop_oneof![
+        2 => line().prop_filter("reopens", |it| it.does != 30).prop_map(Later::Line),
+        1 => (0..64_usize, 0..4_000_u32, 1..29_u32).prop_map(|(of, amount, day)| Later::Lot(of, amount, day)),
+    ]
+}
+
+impl Later {
+    pub(super) fn add(&self, history: &History, it: &mut Fixture) {
+        match self {
+            Later::Line(line) => history.then(it, line),
+            Later::Lot(of, amount, day) => correct(it, *of, *amount, *day),
+        }
+    }
+}
+
+/// One more line of a lot that there is.
+fn correct(it: &mut Fixture, of: usize, amount: u32, day: u32) {
+    let lots: Vec<Id> = it.shop().lots.keys().copied().collect();
+    let Some(lot) = lots.get(of % lots.len().max(1)).copied() else { return };
+    let Some(Body::Lot(body)) = it.journal.body(lot).cloned() else { return };
+    let number = Dec::parse(&hundredths(amount)).expect("a number");
+    let body = match amount % 5 {
+        0 => Lot { paid: Some(number), ..body },
+        1 => Lot { rough: number, ..body },
+        2 => Lot { item: Some(it.id(["disc", "hinge", "board"][of % 3])), ..body },
+        3 => Lot { item: None, ..body },
+        _ => Lot { on: On::Day(Day::parse(&format!("2026-02-{day:02}")).expect("a day")), ..body },
+    };
+    it.write(Change::write(lot, body));
 }
 
 impl Line {

@@ -1,7 +1,7 @@
 //! All accounts, costed in such an order that stock drawn for a lot is costed before that lot.
 
 use super::{
-    DrawRow, Found, Frozen, ItemAccount, Looked, LotAccount, Mishap,
+    DrawRow, Found, Frozen, ItemAccount, Looked, LotAccount, Mishap, WrittenOff,
     formula::{self, Formula},
     frozen::CameBack,
     lines, named_lot,
@@ -40,6 +40,8 @@ pub(crate) struct Stock {
     pub by_entry: FxHashMap<Id, usize>,
     /// Lots that are drawn by name, by the build that they were got for, in the order of their ids.
     pub got_for: FxHashMap<Id, Vec<Id>>,
+    /// What closed builds keep of lots that are gone from the journal: a difference of the shop, by draw.
+    pub gone: Vec<(Source, WrittenOff)>,
 }
 
 impl Stock {
@@ -319,7 +321,14 @@ impl<'a> All<'a> {
 
     fn never_received(&mut self, source: Source, draws: &[usize]) {
         for at in draws {
-            if let Some(row) = self.stock.rows.get_mut(*at) {
+            let Some(row) = self.stock.rows.get_mut(*at) else { continue };
+            if let Some(closed) = self.frozen.get(row.entry()) {
+                (row.parts, row.reclaimed) = (closed.cost(), closed.reclaimed);
+                (row.known, row.frozen) = (true, true);
+                let gone = row.parts.negated();
+                let gone = WrittenOff::of(row.entry(), Why::Closed, Quantity::ZERO, gone);
+                self.stock.gone.push((source, gone));
+            } else {
                 row.gaps.push(Gap::NeverReceived { source });
             }
         }
@@ -374,7 +383,7 @@ impl<'a> All<'a> {
         for (at, place) in taken {
             let (Some(row), Some(cost)) = (self.stock.rows.get_mut(at), costs.get(place)) else { continue };
             row.parts = cost.parts();
-            row.known = row.quantity.is_some() && cost.known;
+            row.known = row.frozen || (row.quantity.is_some() && cost.known);
             row.gaps.extend_from_slice(&cost.gaps);
             if !cost.known {
                 row.gaps.push(Gap::NeverReceived { source: Source::Item(id) });
@@ -409,46 +418,37 @@ impl<'a> All<'a> {
         if lot.rough.is_none() {
             gaps.push(Gap::NoQuantity { entry: lot.entry() });
         }
-        shelf.receive(quantity, cost, &gaps);
+        shelf.receive(lot.entry(), quantity, cost, &gaps);
     }
 
-    /// A draw of a closed build takes what it cost when it was closed, if the shelf covers it.
+    /// A draw of a closed build takes what it cost when it was closed, whatever is there.
     fn draw(&mut self, at: usize, shelf: &mut Pooled) -> usize {
         let row = self.stock.rows.get_mut(at);
         let quantity = row.as_ref().and_then(|row| row.quantity).unwrap_or_default();
         let frozen = row.as_ref().and_then(|row| self.frozen.get(row.entry()));
-        let before = frozen.map(|frozen| quantity.minus(frozen.quantity));
-        match (row, frozen, before) {
+        match (row, frozen) {
             // What had come back by then is gone from what was frozen: it comes back at the same cost.
-            (Some(row), Some(frozen), Some(back)) if quantity <= shelf.there() => {
+            (Some(row), Some(frozen)) => {
                 row.frozen = true;
-                let gross = frozen.fetched.plus(frozen.fetched.share(back, frozen.quantity));
-                shelf.draw_as_closed(row.entry(), quantity, gross)
+                let (_, gave_back) = frozen.gave_back(row);
+                shelf.draw_as_closed(row.entry(), quantity, frozen.cost().plus(gave_back))
             }
             _ => shelf.draw(quantity),
         }
     }
 
     fn give_back(&mut self, at: usize, draw: Option<usize>, shelf: &mut Pooled) {
-        let drawn = self.stock.rows.get(at).and_then(|row| self.stock.rows.get(row.returns?));
-        let drawn = drawn.filter(|row| row.frozen);
-        let known = drawn.and_then(|row| {
-            let frozen = self.frozen.get(row.entry())?.quantity;
-            // Nothing stayed, and yet it cost something: all of it had come back at nothing.
-            let none = frozen.is_zero().then_some(Quantity::ZERO);
-            Some(none.unwrap_or_else(|| row.quantity.unwrap_or_default().minus(frozen)))
-        });
-        let Some(row) = self.stock.rows.get_mut(at) else { return };
         let Some(draw) = draw else { return };
+        let of = self.stock.rows.get(at).and_then(|row| row.returns);
+        let drawn = of.and_then(|of| Some((of, self.stock.rows.get(of).filter(|row| row.frozen)?)));
+        let known = drawn.and_then(|(of, row)| Some((of, self.frozen.get(row.entry())?.gave_back(row))));
+        let Some(row) = self.stock.rows.get_mut(at) else { return };
         let quantity = row.quantity.unwrap_or_default();
-        let before = known.map_or(quantity, |known| self.came_back.of(draw, quantity, known));
-        let back = shelf.give_back(draw, before);
-        let late = quantity.minus(before);
-        if !late.is_zero() {
-            shelf.give_back_at_nothing(late);
-        }
-        row.parts = back.negated();
-        row.known = true;
+        let before = known.map(|(of, known)| self.came_back.of(of, quantity, known));
+        let (before, closed) = before.map_or((quantity, None), |(before, cost)| (before, Some(cost)));
+        row.parts = shelf.give_back(row.entry(), draw, before, closed).negated();
+        shelf.give_back_at_nothing(row.entry(), quantity.minus(before));
+        (row.known, row.frozen) = (true, known.is_some());
     }
 
     fn turn(&self, at: usize, timed: &BTreeSet<Day>) -> Option<(Order, Turn<'a>)> {

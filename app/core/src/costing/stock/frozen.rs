@@ -1,8 +1,9 @@
 //! What the draws of closed builds cost when they were closed: it stays so.
 //!
 //! What comes later is borne by the rest of the lot: (C − frozen C) ÷ (U − frozen quantity). With no stock left it is a
-//! difference of the shop. What comes back after closing comes back at nothing. Source: our own rule, DEVELOPERS.md
-//! § Figures. Not here: what is on an entry of closing (`journal::kinds::build_state`).
+//! difference of the shop; so is what closed builds keep of a lot that is struck out. What comes back after closing comes
+//! back at nothing. Source: our own rule, DEVELOPERS.md § Figures. Not here: what is on an entry of closing
+//! (`journal::kinds::build_state`).
 
 use super::{DrawRow, Stock};
 use crate::{
@@ -25,20 +26,48 @@ pub(crate) struct AsClosed {
     pub reclaimed: Parts,
 }
 
+impl AsClosed {
+    /// From both pools.
+    pub(crate) fn cost(&self) -> Parts {
+        self.fetched.plus(self.reclaimed)
+    }
+
+    /// What had come back of its draw by then, and what that gave back: beside it, what stays is what was frozen.
+    pub(crate) fn gave_back(&self, draw: &DrawRow) -> (Quantity, Parts) {
+        // Nothing stayed, and yet it cost something: all of it had come back at nothing.
+        if self.quantity.is_zero() {
+            return (Quantity::ZERO, Parts::ZERO);
+        }
+        let known = draw.quantity.unwrap_or_default().minus(self.quantity);
+        let known = known.min(draw.back).max(Quantity::ZERO);
+        (known, self.cost().share(known, self.quantity))
+    }
+}
+
 /// What had come back of frozen draws by the time they were frozen, as returns go by: so much of each is in what was
 /// frozen, and what comes back beyond it comes back at nothing.
 #[derive(Clone, Debug, Default)]
 pub(crate) struct CameBack {
-    by_draw: FxHashMap<usize, Quantity>,
+    /// What of it is still to go by, by row of the draw.
+    by_draw: FxHashMap<usize, (Quantity, Parts)>,
 }
 
 impl CameBack {
-    /// How much of a return is in what was frozen. `known`: what had come back of its draw by then.
-    pub(crate) fn of(&mut self, draw: usize, quantity: Quantity, known: Quantity) -> Quantity {
-        let so_far = self.by_draw.entry(draw).or_default();
-        let takes = quantity.min(known.minus(*so_far)).max(Quantity::ZERO);
-        *so_far = so_far.plus(takes);
-        takes
+    /// How much of a return is in what was frozen, and what that gave back. `all`: what had come back of its draw by then.
+    pub(crate) fn of(
+        &mut self,
+        draw: usize,
+        quantity: Quantity,
+        all: (Quantity, Parts),
+    ) -> (Quantity, Parts) {
+        let left = self.by_draw.entry(draw).or_insert(all);
+        let takes = quantity.min(left.0);
+        if takes.is_zero() {
+            return (Quantity::ZERO, Parts::ZERO);
+        }
+        let cost = left.1.share(takes, left.0);
+        *left = (left.0.minus(takes), left.1.minus(cost));
+        (takes, cost)
     }
 }
 

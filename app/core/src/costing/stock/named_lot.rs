@@ -273,14 +273,13 @@ fn give_back(
     came_back: &mut CameBack,
 ) {
     let drawn = rows.get(at).and_then(|row| rows.get(row.returns?)).filter(|draw| draw.frozen);
-    let closed = drawn.and_then(|draw| Some((*frozen.get(draw.entry())?, draw.quantity.unwrap_or_default())));
+    let closed = drawn.and_then(|draw| Some(frozen.get(draw.entry())?.gave_back(draw)));
     let Some(row) = rows.get_mut(at) else { return };
     let Some(draw) = row.returns else { return };
     let quantity = row.quantity.unwrap_or_default();
-    if let Some((closed, gross)) = closed {
+    if let Some(closed) = closed {
         // What had come back by then came back at what it cost; later it comes back at nothing.
-        let before = came_back.of(draw, quantity, gross.minus(closed.quantity));
-        let parts = closed.fetched.plus(closed.reclaimed).share(before, closed.quantity);
+        let (_, parts) = came_back.of(draw, quantity, closed);
         (row.parts, row.known, row.frozen) = (parts.negated(), true, true);
         tell(row, account);
         if let Some(draw) = rows.get_mut(draw) {

@@ -6,7 +6,8 @@
 //! receipt settles it at its own, after which the average restarts. What is counted short is drawn by the formula, what
 //! is counted over comes in at the average, or at what came last; both go to the shop's count differences, never to the
 //! next build. What comes back goes to the front of the line at its draw's unit cost.
-//! Worked example: 2 at 5, 5 drawn, 10 received at 6: the draw costs 28.00, 7 at 6 are left, 70 in all.
+//! Worked example: 2 at 5, 5 drawn, 10 received at 6: the draw costs 28.00, 7 at 6 are left, 70 in all. Drawn by a build
+//! that was closed before they came, it keeps its 25.00, and the 7 bear the other 45.00.
 //! Source: IAS 2 paragraph 25 (weighted average, here as each shipment is received; first-in first-out); negative shelf,
 //! count and return: our own rule, DEVELOPERS.md § Why. Not here: lots drawn by name (`named_lot`), which formula when
 //! (`formula`).
@@ -58,6 +59,8 @@ pub(crate) struct Taken {
     pub gaps: Vec<Gap>,
     settled: Parts,
     settled_quantity: Quantity,
+    /// It keeps what it cost when its build was closed: what it still waits for is settled at what is left of that.
+    keeps: bool,
 }
 
 impl Taken {
@@ -110,14 +113,14 @@ impl Pooled {
     }
 
     /// A lot comes.
-    pub(crate) fn receive(&mut self, quantity: Quantity, cost: Parts, gaps: &[Gap]) {
+    pub(crate) fn receive(&mut self, entry: Id, quantity: Quantity, cost: Parts, gaps: &[Gap]) {
         if quantity.is_zero() {
             self.unplaced = self.unplaced.plus(cost);
             add_once(&mut self.loose_gaps, gaps);
             return;
         }
         self.last = Some((cost, quantity));
-        let (quantity, cost) = self.settle(quantity, cost, gaps);
+        let (quantity, cost) = self.settle(entry, quantity, cost, gaps);
         if quantity.is_zero() {
             return;
         }
@@ -151,51 +154,77 @@ impl Pooled {
     }
 
     /// A draw that cost what it cost when its build was closed: the next in line bears what that leaves of what it took.
-    /// With nothing left on the shelf, it is a difference.
+    /// With nothing left on the shelf, it is a difference; with less there than it drew, the next receipts bear it.
     pub(crate) fn draw_as_closed(&mut self, draw: Id, quantity: Quantity, cost: Parts) -> usize {
-        let rest = self.take(quantity, &mut Vec::new()).minus(cost);
+        let there = quantity.min(self.there());
+        let missing = quantity.minus(there);
+        let took = self.take(there, &mut Vec::new());
+        let at = self.taken.len();
+        let mut taken = Taken { known: true, keeps: true, gross: cost, ..Taken::default() };
+        if missing.is_zero() {
+            self.differs(draw, took.minus(cost));
+        } else {
+            (taken.gross, taken.missing, taken.provisional) = (took, missing, Some(cost.minus(took)));
+            self.waiting.push_back(at);
+        }
+        (taken.settled, taken.settled_quantity) = (taken.gross, there);
+        self.taken.push(taken);
+        at
+    }
+
+    /// What closed builds leave over is borne by the next in line, or, with nothing left, is a difference.
+    fn differs(&mut self, entry: Id, rest: Parts) {
         match self.layers.front_mut() {
             Some(layer) => layer.cost = layer.cost.plus(rest),
             None if rest.is_zero() => {}
-            None => self.written_off.push(WrittenOff::of(draw, Why::Closed, Quantity::ZERO, rest)),
+            None => self.written_off.push(WrittenOff::of(entry, Why::Closed, Quantity::ZERO, rest)),
         }
-        let (gross, settled, settled_quantity) = (cost, cost, quantity);
-        self.taken.push(Taken { known: true, gross, settled, settled_quantity, ..Taken::default() });
-        self.taken.len().saturating_sub(1)
     }
 
     /// Comes back after its build was closed.
-    pub(crate) fn give_back_at_nothing(&mut self, quantity: Quantity) {
-        let (quantity, cost) = self.settle(quantity, Parts::ZERO, &[]);
-        self.come_back(Layer { quantity, cost, gaps: Vec::new() });
+    pub(crate) fn give_back_at_nothing(&mut self, entry: Id, quantity: Quantity) {
+        if !quantity.is_zero() {
+            self.come_back(entry, quantity, Parts::ZERO, Vec::new());
+        }
     }
 
-    /// So much of a draw comes back at that draw's unit cost; what it gives back is handed back.
-    pub(crate) fn give_back(&mut self, draw: usize, quantity: Quantity) -> Parts {
+    /// So much of a draw comes back at that draw's unit cost, or at what it came back at when the build was closed
+    /// (`closed`); what it gives back is handed back.
+    pub(crate) fn give_back(
+        &mut self,
+        entry: Id,
+        draw: usize,
+        quantity: Quantity,
+        closed: Option<Parts>,
+    ) -> Parts {
         let Some(taken) = self.taken.get_mut(draw) else { return Parts::ZERO };
         // What was never there comes back first: it only shortens the wait.
         let unmade = quantity.min(taken.missing);
-        let mut back = Parts::ZERO;
+        let (mut back, mut over) = (Parts::ZERO, Parts::ZERO);
         if !unmade.is_zero() {
-            back = taken.provisional.unwrap_or_default().share(unmade, taken.missing);
+            let waits = taken.provisional.unwrap_or_default();
+            back = closed.map_or_else(|| waits.share(unmade, taken.missing), |it| it.share(unmade, quantity));
             taken.missing = taken.missing.minus(unmade);
             taken.provisional = taken.provisional.map(|it| it.minus(back));
             taken.gross = taken.gross.plus(back);
             if taken.missing.is_zero() {
+                over = taken.provisional.take().unwrap_or_default();
+                taken.gross = taken.gross.plus(over);
                 self.waiting.retain(|at| *at != draw);
             }
         }
         let real = quantity.minus(unmade).min(taken.settled_quantity);
-        if real.is_zero() {
-            return back;
+        if !real.is_zero() {
+            let of_real = taken.settled.share(real, taken.settled_quantity);
+            let cost = closed.map_or(of_real, |it| it.minus(back));
+            taken.settled = taken.settled.minus(cost);
+            taken.settled_quantity = taken.settled_quantity.minus(real);
+            let gaps = taken.gaps.clone();
+            self.come_back(entry, real, cost, gaps);
+            back = back.plus(cost);
         }
-        let cost = taken.settled.share(real, taken.settled_quantity);
-        taken.settled = taken.settled.minus(cost);
-        taken.settled_quantity = taken.settled_quantity.minus(real);
-        let gaps = taken.gaps.clone();
-        let (quantity, rest) = self.settle(real, cost, &gaps);
-        self.come_back(Layer { quantity, cost: rest, gaps });
-        back.plus(cost)
+        self.differs(entry, over.negated());
+        back
     }
 
     /// Thrown out, or given away: drawn by the formula, and borne by the shop.
@@ -267,11 +296,12 @@ impl Pooled {
     }
 
     /// What comes back is first in line.
-    fn come_back(&mut self, layer: Layer) {
-        if layer.quantity.is_zero() {
+    fn come_back(&mut self, entry: Id, quantity: Quantity, cost: Parts, gaps: Vec<Gap>) {
+        let (quantity, cost) = self.settle(entry, quantity, cost, &gaps);
+        if quantity.is_zero() {
             return;
         }
-        self.put(layer, true);
+        self.put(Layer { quantity, cost, gaps }, true);
         self.full = self.full.max(self.there());
     }
 
@@ -320,29 +350,45 @@ impl Pooled {
         cost
     }
 
-    /// Those who wait take from what comes, first come first; what is left is handed back.
-    fn settle(&mut self, mut quantity: Quantity, mut cost: Parts, gaps: &[Gap]) -> (Quantity, Parts) {
+    /// Those who wait take from what comes, first come first; what is left is handed back. Those of closed builds take
+    /// what is left of what they cost, all that comes until then.
+    fn settle(
+        &mut self,
+        entry: Id,
+        mut quantity: Quantity,
+        mut cost: Parts,
+        gaps: &[Gap],
+    ) -> (Quantity, Parts) {
         while let Some(at) = self.waiting.front().copied() {
             if quantity.is_zero() {
                 break;
             }
             let Some(taken) = self.taken.get_mut(at) else { break };
             let settles = quantity.min(taken.missing);
-            let share = cost.share(settles, quantity);
+            let still = taken.missing.minus(settles);
+            let mut share = cost.share(settles, quantity);
+            if taken.keeps {
+                let waits = taken.provisional.unwrap_or_default();
+                share = if still.is_zero() { waits } else { share };
+                taken.provisional = Some(waits.minus(share));
+            } else {
+                taken.provisional = taken.provisional.map(|it| it.share(still, taken.missing));
+                add_once(&mut taken.gaps, gaps);
+            }
             cost = cost.minus(share);
             quantity = quantity.minus(settles);
-            let still = taken.missing.minus(settles);
-            taken.provisional = taken.provisional.map(|it| it.share(still, taken.missing));
             taken.missing = still;
             taken.gross = taken.gross.plus(share);
             taken.settled = taken.settled.plus(share);
             taken.settled_quantity = taken.settled_quantity.plus(settles);
             taken.known = true;
-            add_once(&mut taken.gaps, gaps);
             if still.is_zero() {
                 taken.provisional = None;
                 self.waiting.pop_front();
             }
+        }
+        if quantity.is_zero() {
+            self.differs(entry, std::mem::take(&mut cost));
         }
         (quantity, cost)
     }
