@@ -2,7 +2,7 @@
 //!
 //! C = a side of the true cost without one-off work; E = good + Σ share done of each spoiled; c = (C − scrap) ÷ E. Normal
 //! spoiled n = the lesser of what spoiled and rate × worked. Loss = Σ share × (S − n) ÷ S × c. A good item costs
-//! (C − scrap − loss) ÷ good + pool ÷ run. Worked example: 12 worked, 2 spoiled, C 600, 10 % → c 50, loss 40, item 56.
+//! (C − scrap − loss) ÷ good + pool ÷ run; beyond the run, what the build bears of the pool ÷ good. Worked example: 12 worked, 2 spoiled, C 600, 10 % → c 50, loss 40, item 56.
 //! Source: equivalent units, normal and abnormal spoilage as in cost accounting textbooks (Horngren); one-off work: our
 //! own rule, DEVELOPERS.md § Figures.
 

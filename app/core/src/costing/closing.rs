@@ -90,7 +90,7 @@ fn books(shop: &Shop, as_of: Instant, facts: Facts, mut ledgers: Ledgers, stock:
         Books { as_of, ledgers, stock, shop: facts, made, incomes, series, likes, in_series, to_come };
     books.series = one_off::series(&books, shop);
     for (at, series) in books.series.iter().enumerate() {
-        books.in_series.extend(series.shares.iter().map(|(build, ..)| (*build, at)));
+        books.in_series.extend(series.shares.iter().map(|share| (share.build, at)));
     }
     books.to_come = outlook::to_come(&books, shop);
     books

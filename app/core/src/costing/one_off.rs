@@ -3,7 +3,7 @@
 //! A build that repeats another shares that one's pool. Share = pool × good ÷ run planned, in the order in which the
 //! builds were begun and never more than the run; the rest is still to be borne. No run planned: the build bears it all.
 //! Once it is said that no more will be made, what nobody has borne is written off: a loss of the shop. Builds begun
-//! after that bear none of it.
+//! after that bear none of it. Items beyond the run share what their build bears: all together never more than it does.
 //! Worked example: 150 over 30; 10 good bear 50, 12 good 60, 40 are still to be borne, then written off.
 //! Source: our own rule, DEVELOPERS.md § Figures.
 
@@ -23,21 +23,35 @@ pub(crate) struct Series {
     pub run: u32,
     pub lines: Vec<CostLine>,
     pub pool: Parts,
-    /// Build, good ones counted, what it bears.
-    pub shares: Vec<(Id, u32, Parts)>,
+    pub shares: Vec<Share>,
     /// Still to be borne, or, once the run has ended, written off.
     pub rest: Parts,
     /// The day on which it was said that no more will be made.
     pub ended: Option<Day>,
 }
 
+/// What one build bears of a pool.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Share {
+    pub build: Id,
+    /// Good ones that bear it.
+    pub good: u32,
+    /// How many could, the rest of the run too.
+    pub most: u32,
+    pub parts: Parts,
+}
+
 impl Series {
+    /// What a build bears; none: it is of another run.
+    pub(crate) fn of(&self, build: Id) -> Option<Share> {
+        self.shares.iter().find(|it| it.build == build).copied()
+    }
+
     /// A build's share, down to the lines of the pool.
     pub(crate) fn share_lines(&self, build: Id) -> Vec<CostLine> {
-        let Some((_, good, share)) = self.shares.iter().find(|it| it.0 == build) else { return Vec::new() };
-        if *good == 0 {
+        let Some(Share { good, parts: share, .. }) = self.of(build).filter(|it| it.good > 0) else {
             return Vec::new();
-        }
+        };
         let parts: Vec<Parts> = self.lines.iter().map(|line| line.parts).collect();
         let shares = share.allocate_like(&parts);
         let lines = self.lines.iter().zip(shares).map(|(line, parts)| CostLine {
@@ -45,7 +59,7 @@ impl Series {
             group: Group::None,
             parts,
             film: Parts::ZERO,
-            working: Working::OneOff { of: line.parts.total(), good: *good, run: self.run },
+            working: Working::OneOff { of: line.parts.total(), good, run: self.run },
             drawn: None,
             hours: parts.own_hours().plus(parts.paid_hours()),
             film_hours: Hours::ZERO,
@@ -94,8 +108,10 @@ pub(crate) fn series(books: &Books, shop: &Shop) -> Vec<Series> {
             counted.iter().map(|good| i128::from(*good)).chain(std::iter::once(i128::from(left))).collect();
         let mut parts = pool.allocate(&weights);
         let rest = parts.pop().unwrap_or_default();
-        let shares =
-            builds.into_iter().zip(counted).zip(parts).map(|((build, good), parts)| (build, good, parts));
+        let shares = builds.into_iter().zip(counted).zip(parts).map(|((build, good), parts)| {
+            let most = if after(&build) { 0 } else { good.saturating_add(left) };
+            Share { build, good, most, parts }
+        });
         all.push(Series { run, lines, pool, shares: shares.collect(), rest, ended: ended.map(|it| it.day) });
     }
     all

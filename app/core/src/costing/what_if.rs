@@ -14,7 +14,7 @@ mod take;
 pub use sales::NotTaken;
 pub use take::{not_taken, take};
 
-use super::{Ahead, Books, BuildCost, Hours, PartOf, Rule, Working, price::earned, statement::Part};
+use super::{Ahead, Books, BuildCost, Hours, OneOff, PartOf, Rule, Working, price::earned, statement::Part};
 use crate::{
     journal::{Id, Shop},
     measure::{Money, fixed},
@@ -77,7 +77,7 @@ pub struct Trial {
     /// What it costs beside own time, and own hours, with what its plan still takes.
     in_all: (Money, Hours),
     scrap_and_loss: Money,
-    one_off: (Money, Money),
+    one_off: Option<OneOff>,
     saved: Option<Saved>,
 }
 
@@ -108,8 +108,6 @@ impl Books {
             Ahead::Nothing | Ahead::Unplanned => <(Money, Money, Hours)>::default(),
             Ahead::Planned | Ahead::Partly => self.plan_to_come(shop, build, &cost),
         };
-        let share = cost.one_off.map(|it| it.share.total()).unwrap_or_default();
-        let each = cost.batch.one_off_each;
         let hours = cost.parts.own_hours();
         let own = cost.parts.own_labour();
         let sales = sales::sales(shop, build, shop.zone.day(self.as_of));
@@ -136,7 +134,7 @@ impl Books {
             sales,
             others: all.plus(expected).plus(in_kind).minus(sales),
             scrap_and_loss,
-            one_off: (share, each),
+            one_off: cost.one_off,
             saved: saved(&cost),
         })
     }
@@ -185,7 +183,8 @@ impl Trial {
         let (others, hours) = self.in_all;
         let left = sales.plus(self.others).minus(others);
         let hour = fixed::SCALE.saturating_mul(3600);
-        let (share, each) = self.one_off;
+        let one_off = self.one_off.map(|it| (it.share.total(), it.each_of(pieces)));
+        let (share, each) = one_off.unwrap_or_default();
         let piece = self.piece.plus(more_for(self.piece_hours, self.piece_own));
         let good = piece.minus(share).minus(self.scrap_and_loss);
         let one =

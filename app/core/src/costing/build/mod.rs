@@ -72,7 +72,7 @@ pub struct BuildCost {
 }
 
 /// A pool of one-off work, seen from one build.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct OneOff {
     /// All of it.
     pub pool: Parts,
@@ -84,8 +84,23 @@ pub struct OneOff {
     pub ended: Option<Day>,
     /// To be made in all.
     pub run: u32,
-    /// For each item.
+    /// For each item of the run.
     pub each: Money,
+    /// Of this build so many items can bear it; more of them share it.
+    pub most: u32,
+}
+
+impl OneOff {
+    /// What each of so many good items of this build bears: together never more than the build does.
+    pub fn each_of(&self, good: u32) -> Money {
+        if good <= self.most && self.most > 0 {
+            return self.each;
+        }
+        let all = self.pool.total().micros().checked_mul(i128::from(self.most));
+        let over = i128::from(self.run).saturating_mul(i128::from(good));
+        let each = all.and_then(|all| fixed::mul_div(all, 1, over));
+        each.map(Money::from_micros).unwrap_or_default()
+    }
 }
 
 impl BuildCost {
@@ -189,7 +204,7 @@ impl Books {
         );
         let items = self.items(build);
         let one_off = self.one_off(build, &rows);
-        let (share, each) = one_off.map(|it| (it.share.total(), it.each)).unwrap_or_default();
+        let (share, each) = one_off.map(|it| (it.share.total(), it.each_of(items.good))).unwrap_or_default();
         let piece = sides.part(|rule| matches!(rule, Rule::Side { side: OneSide::Piece, .. })).cloned();
         let batch = batch::batch(build, &items, &piece.unwrap_or_else(|| true_cost.clone()), share, each);
         let batch_all = batch::batch(build, &items, &true_cost, share, each);
@@ -244,6 +259,7 @@ impl Books {
             ended: series.ended,
             run: series.run,
             each: each.unwrap_or_default(),
+            most: series.of(build).map_or(0, |it| it.most),
         })
     }
 

@@ -116,6 +116,54 @@ fn when_a_run_ends_what_nobody_has_borne_is_written_off() {
     assert_eq!(pool("late"), ("0.00".into(), "40.00".into(), ended));
 }
 
+/// 150 over a run of ten, twelve made: 12.50 each, not 15.00. Nor do items that are made after the run bear any of it.
+#[test]
+fn items_never_bear_more_one_off_work_than_their_build_does() {
+    let it = fixture(
+        "
+        build trays run 10
+        expense jig 150 for trays one-off
+        expense wood 120 for trays
+        made trays 12
+        build bench repeat trays on 2026-02-02
+        expense wood 20 for bench
+        made bench 5
+        build shelf repeat trays on 2026-02-02
+        expense wood 9 for shelf",
+    );
+    let books = it.books();
+    let told = |name: &str| {
+        let cost = books.build_cost(it.id(name));
+        let item = cost.batch.item.money().map(|item| item.shown(2)).unwrap_or_default();
+        let left = cost.profit().left.map(|left| left.shown(2)).unwrap_or_default();
+        (cost.true_cost.money().expect("known").shown(2), item, cost.batch.one_off_each.shown(2), left)
+    };
+    assert_eq!(told("trays"), ("270.00".into(), "22.50".into(), "12.50".into(), "270.00".into()));
+    assert_eq!(told("bench"), ("20.00".into(), "4.00".into(), "0.00".into(), "20.00".into()));
+    assert_eq!(told("shelf"), ("9.00".into(), String::new(), "0.00".into(), String::new()));
+    // Tried with ten of them, each bears its tenth; with twenty, a twentieth.
+    let trial = books.trial(&it.shop(), it.id("trays")).expect("a build");
+    let one = |pieces: u32| {
+        let tried = crate::costing::what_if::Tried { pieces: Some(pieces), ..Default::default() };
+        trial.answers(tried).one_piece.expect("some").shown(2)
+    };
+    assert_eq!([one(5), one(10), one(12), one(20)], ["39.00", "27.00", "22.50", "13.50"]);
+}
+
+/// Begun before the run was ended and made after it, they bear what the run had for them; begun later, nothing.
+#[test]
+fn what_is_made_after_a_run_has_ended_bears_none_of_it() {
+    let it = fixture(&format!(
+        "{JIGS}
+        run-ends bench on 2026-04-01
+        build late repeat trays on 2026-04-02
+        expense wood 10 for late
+        made late 5"
+    ));
+    let item = |name: &str| it.books().build_cost(it.id(name)).batch.item.money().expect("made").shown(2);
+    assert_eq!([item("trays"), item("bench"), item("late")], ["5.00", "6.67", "2.00"]);
+}
+
 #[test]
 fn one_off_work_is_borne_by_all_that_is_made_with_it() {
     let it = fixture(JIGS);

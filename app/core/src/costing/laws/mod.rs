@@ -42,6 +42,11 @@ proptest! {
         for build in &builds {
             prop_assert_eq!(build.true_cost.money().unwrap_or_default(), build.parts.total());
             prop_assert_eq!(build.bridge.money().unwrap_or_default(), build.parts.total());
+            // Its items never bear more one-off work than it does; each is rounded once.
+            let items = i128::from(build.items.good);
+            let of_items = build.batch.one_off_each.micros() * items;
+            let share = build.one_off.map(|it| it.share.total()).unwrap_or_default();
+            prop_assert!(of_items <= share.micros() + items + 9, "{:?}", build.one_off);
             let cash = |parts: &Parts| parts.money().plus(parts.paid_labour());
             // One-off money is used up whole where it was spent; the true cost holds a share of it.
             let share = build.one_off.map(|it| cash(&it.share)).unwrap_or_default();
