@@ -78,7 +78,7 @@ journey("a price that is taken corrects what is expected, and what is settled sa
   const id = await stool(walk);
   await thumb.tap(/^Money in/);
   await thumb.choose("Where from", "commission");
-  await thumb.type("Expected", "100");
+  await thumb.type("Expected", "90");
   await thumb.tap("Keep");
   await thumb.kept("income commission");
   await thumb.tap(/^What to ask/);

@@ -1,8 +1,8 @@
 //! Whether a build is done with a stage, so that its hours say how long that stage takes.
 //!
-//! A build that is closed is done with all of them. In an open one a stage that has steps is done once all of these are;
-//! one without steps once all that is wanted was worked, spoiled ones in it, or, on the film, once that went out. Where a
-//! clock runs it never is. Else two hours of a long day would stand for the whole of it.
+//! A build that is closed is done with all of them. In an open one its steps say what is left: it is done with a stage of
+//! which no step is. Without any steps it is once all that is wanted was worked, spoiled ones in it, or, with the film,
+//! once that went out. Where a clock runs it never is. Else two hours of a long day would stand for the whole of it.
 //! Source: our own rule, DEVELOPERS.md § Figures.
 
 use super::{clocks, learning::made};
@@ -37,9 +37,9 @@ impl<'a> Finished<'a> {
         if shop.state_of(build, self.today) == State::Closed {
             return true;
         }
-        let mut steps = shop.steps.values().filter(|it| it.build() == build && it.body.stage == stage);
-        if let Some(first) = steps.next() {
-            return first.done().is_some() && steps.all(|it| it.done().is_some());
+        let mut steps = shop.steps.values().filter(|it| it.build() == build).peekable();
+        if steps.peek().is_some() {
+            return steps.all(|it| it.body.stage != stage || it.done().is_some());
         }
         if shop.stages.get(&stage).is_some_and(|it| it.side == Side::Film) {
             let out = shop.films.get(&build).and_then(|it| it.published);
@@ -76,9 +76,10 @@ mod tests {
         check("film trays footage 60 finished 10 published 2026-02-01", [false, true]);
         check("film trays footage 60 finished 10", [false, false]);
         check("close trays", [true, true]);
-        check("step sand-it trays sand who Ana hours 1,2,3", [false, false]);
-        check("step sand-it trays sand who Ana hours 1,2,3\n made trays 12", [false, false]);
-        check("step sand-it trays sand who Ana hours 1,2,3 done 2026-02-01", [true, false]);
+        check("step sand-it trays sand who Ana hours 1,2,3", [false, true]);
+        check("step sand-it trays sand who Ana hours 1,2,3\n made trays 12", [false, true]);
+        check("step sand-it trays sand who Ana hours 1,2,3 done 2026-02-01", [true, true]);
+        check("step cut-it trays edit who Ana hours 1,2,3", [true, false]);
         check("close trays\n stretch Ana sand from 08:00 for trays", [false, true]);
     }
 }

@@ -305,7 +305,6 @@ mod tests {
             stretch Ana mill min 2160 for more
             stretch Ana sand min 100 for more
             step sand-them more sand who Ana hours 4,6,9
-            made more 12
             ",
         );
         let shop = it.shop();
