@@ -97,9 +97,10 @@ journey("a price that is taken corrects what is expected, and what is settled sa
   await thumb.tap(/^commission\s*120/);
   await thumb.tap(/^Received 120\.00/);
   await thumb.kept("received");
-  await go(`whatif.${id}`);
+  await go(`what-if.${id}`);
   await thumb.sheet("What if, Stool");
-  await scale.fill("30");
+  // Fifty, where 120 came in already.
+  await scale.fill("10");
   await thumb.sees(/Not to be taken: /);
   assert.equal(await thumb.key(/^Take it/).count(), 0);
 });
