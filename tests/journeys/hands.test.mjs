@@ -1,8 +1,10 @@
 // The hand that holds the phone: right or left, the phone lying on its side, and twice the lettering.
 import assert from "node:assert/strict";
-import { startBuild, startStage } from "./lib/acts.mjs";
+import { addPerson, logHours, startBuild, startStage } from "./lib/acts.mjs";
+import { lines } from "./lib/disk.mjs";
 import { fullShop, turnTo } from "./lib/full.mjs";
 import { journey } from "./lib/journey.mjs";
+import { until } from "./lib/thumb.mjs";
 
 const middle = async (key) => {
   const box = await key.boundingBox();
@@ -124,3 +126,85 @@ async function outOfReach({ page }, places) {
   }
   return found;
 }
+
+/** Notes the keys that stand there; gives back what says which of them were taken away since. */
+async function noted(page, where) {
+  const keys = page.locator(where).locator(":scope:is(button, a), :is(button, a)");
+  await keys.first().waitFor();
+  const stood = await keys.evaluateAll((all) => all.forEach((it) => (it.stoodThere = true)) ?? all.length);
+  const handle = await page.evaluateHandle((where) => [...document.querySelectorAll(where)].flatMap((it) => [it, ...it.querySelectorAll("*")]).filter((it) => it.stoodThere), where);
+  assert.ok(stood > 0, `keys at ${where}`);
+  return () => handle.evaluate((all) => all.filter((it) => !it.isConnected).map((it) => it.textContent));
+}
+
+journey("a key stays under the finger while a minute passes and another window keeps something", async (walk) => {
+  const { page, thumb, go, open } = walk;
+  await startBuild(thumb, "Tray");
+  await addPerson(thumb, "Tobin");
+  await logHours(thumb, "2 h", "mill", { day: "yesterday" });
+  await go("add.tool");
+  for (const [label, text] of Object.entries({ Name: "Planer", Price: "800", "Lasts, hours": "1500" })) await thumb.type(label, text);
+  await thumb.tap("mill");
+  await thumb.type("Share of mill", "60");
+  await thumb.tap("Keep");
+  await thumb.kept("Planer");
+  await thumb.place("Bench");
+  await startStage(thumb, "sand");
+  const ids = (await lines(page)).map((line) => JSON.parse(line));
+  const of = (kind) => ids.findLast((it) => it.kind === kind).entry;
+  const other = await open();
+  await other.thumb.clock("sand");
+  const sheets = {
+    stages: ".hand",
+    [`build.${of("build")}.time`]: ".hand",
+    [`money.${of("build")}`]: ".hand",
+    [`tool.${of("tool")}`]: ".hand",
+    [`entry.${of("stretch")}`]: ".hand",
+  };
+  let stage = "sand";
+  for (const [at, where] of Object.entries(sheets)) {
+    await go(at);
+    const gone = await noted(page, where);
+    // A minute later, and with another clock: the title block or the slate shows both.
+    await page.clock.fastForward("00:01:01");
+    stage = stage === "sand" ? "mill" : "sand";
+    await startStage(other.thumb, stage);
+    await until(`${at} knows of ${stage}`, () => page.evaluate((stage) => document.querySelector(".block, .slate")?.closest("main").textContent.includes(stage), stage));
+    await page.clock.fastForward("00:01:01");
+    assert.deepEqual(await gone(), [], at);
+  }
+  // One more build stands among those that can be worked for.
+  await go("work-for");
+  await thumb.key("Tray").waitFor();
+  const gone = await noted(page, "main");
+  await other.thumb.place("Builds");
+  await startBuild(other.thumb, "Chest");
+  await thumb.key("Chest").waitFor();
+  assert.deepEqual(await gone(), [], "work for");
+});
+
+journey("the pieces that put a start or an end right stay while each is tapped, and the question while it grows", async ({ page, thumb }) => {
+  await startBuild(thumb, "Tray");
+  await startStage(thumb, "sand");
+  await page.clock.fastForward("01:30:00");
+  await thumb.clock("1:30");
+  let gone = await noted(page, ".stretch, .bench-over, .bench-main");
+  await thumb.tap("15 minutes earlier");
+  await thumb.kept("begun");
+  await thumb.clock("1:45");
+  assert.deepEqual(await gone(), [], "while it runs");
+  await page.clock.fastForward("03:40:00");
+  await thumb.part("Is this clock right?").waitFor();
+  gone = await noted(page, ".asked");
+  await page.clock.fastForward("00:20:00");
+  await thumb.part("Is this clock right?").filter({ hasText: "5 h 45" }).waitFor();
+  assert.deepEqual(await gone(), [], "while it is asked about");
+  await thumb.tap("Stop");
+  await thumb.kept("5 h 45");
+  gone = await noted(page, ".stopped");
+  for (const left of ["5 h 30", "5 h 15"]) {
+    await thumb.tap("15 minutes earlier");
+    await thumb.part("Just stopped").filter({ hasText: left }).waitFor();
+  }
+  assert.deepEqual(await gone(), [], "once it is stopped");
+});

@@ -33,7 +33,9 @@ struct Question {
 pub fn AskedAbout(bench: Memo<Option<Bench>>) -> impl IntoView {
     let desk = Desk::here();
     let question = Memo::new(move |_| question(desk, bench));
-    move || question.get().map(|question| keys(desk, bench, question))
+    // The keys stand while the hours in the question grow.
+    let entry = Memo::new(move |_| question.read().as_ref().map(|question| question.entry));
+    move || entry.get().map(|entry| keys(desk, bench, entry, question))
 }
 
 fn question(desk: Desk, bench: Memo<Option<Bench>>) -> Option<Question> {
@@ -56,8 +58,15 @@ fn question(desk: Desk, bench: Memo<Option<Bench>>) -> Option<Question> {
     })
 }
 
-fn keys(desk: Desk, bench: Memo<Option<Bench>>, question: Question) -> AnyView {
-    let entry = question.entry;
+fn keys(desk: Desk, bench: Memo<Option<Bench>>, entry: Id, question: Memo<Option<Question>>) -> AnyView {
+    let text = move || question.read().as_ref().map(|it| it.text.clone()).unwrap_or_default();
+    let ended = move || question.read().as_ref().map(|it| words::ended_at(&it.time)).unwrap_or_default();
+    let end = move |()| {
+        let asked = question.get_untracked().filter(|it| it.entry == entry);
+        if let Some(it) = asked {
+            taps::ended_at(desk, entry, it.last_act);
+        }
+    };
     let on = move |()| {
         let clocks = bench.with_untracked(|bench| bench.as_ref().map(|bench| bench.clocks.clone()));
         if let Some(clock) = clocks.unwrap_or_default().into_iter().find(|clock| clock.entry == entry) {
@@ -66,13 +75,13 @@ fn keys(desk: Desk, bench: Memo<Option<Bench>>, question: Question) -> AnyView {
     };
     view! {
         <div class="asked" role="group" aria-label=words::asked_name()>
-            <p class="note">{question.text}</p>
+            <p class="note">{text}</p>
             <Keys class="low">
                 <Key label=words::it_goes_on().to_owned() on_tap=Callback::new(on)/>
                 <Key
-                    label=words::ended_at(&question.time)
+                    label=Signal::derive(ended)
                     note=words::last_written().to_owned()
-                    on_tap=Callback::new(move |()| taps::ended_at(desk, entry, question.last_act))
+                    on_tap=Callback::new(end)
                 />
                 <KeyLink
                     label=words::other_minute().to_owned()

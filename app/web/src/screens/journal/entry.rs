@@ -50,6 +50,7 @@ pub fn EntrySheet(entry: Id) -> impl IntoView {
     let standing = Memo::new(move |_| desk.read(|view| listing::standing(view.journal, entry)));
     let kind = Memo::new(move |_| desk.read(|view| line::kind(view, entry)));
     let correcting = Memo::new(move |_| form.get(OF) == entry.to_string());
+    let hand = Memo::new(move |_| hand(desk, entry, standing.get(), correcting.get()));
     let title = move || if standing.get().is_some() { kind.get() } else { words::no_entry().to_owned() };
     let note = move || {
         if correcting.get() {
@@ -84,10 +85,10 @@ pub fn EntrySheet(entry: Id) -> impl IntoView {
             <Below>
                 {move || (!correcting.get()).then(|| view! { <LastMarkHere/> })}
                 <Hand name=words::keys().to_owned()>
-                    {move || match (standing.get(), correcting.get()) {
-                        (None, _) => leave(),
-                        (Some(_), true) => form_keys(desk, form, entry),
-                        (Some(standing), false) => keys(desk, form, entry, standing),
+                    {move || match hand.get() {
+                        Acts::Leave => leave(),
+                        Acts::Keep => form_keys(desk, form, entry),
+                        Acts::May(may) => keys(desk, form, entry, may),
                     }}
                 </Hand>
                 <Places cell=1 of_build=of_build/>
@@ -246,23 +247,55 @@ fn two(desk: Desk, entry: Id, device: RwSignal<Option<Id>>) -> AnyView {
     view! { <Message title=words::two_title().to_owned() lines kind=MessageKind::Offer>{heads}</Message> }
 }
 
-fn keys(desk: Desk, form: Form, entry: Id, standing: Standing) -> AnyView {
-    let go: Go = expect_context();
+/// What the hand holds, and nothing else of the entry: its keys stand while what they don't say changes.
+#[derive(Clone, PartialEq)]
+enum Acts {
+    Leave,
+    Keep,
+    May(May),
+}
+
+/// What may be done with it.
+#[derive(Clone, PartialEq)]
+struct May {
+    beside: Option<(&'static str, &'static str, Place)>,
+    strike_out: bool,
+    bring_back: bool,
+    put_away: bool,
+    take_photos: bool,
+    correct: bool,
+}
+
+fn hand(desk: Desk, entry: Id, standing: Option<Standing>, correcting: bool) -> Acts {
+    let Some(standing) = standing else { return Acts::Leave };
+    if correcting {
+        return Acts::Keep;
+    }
     let struck = matches!(standing.state, State::Struck { .. });
-    let body = desk.read(|view| view.journal.last_body(entry).cloned());
-    let correct = body.as_ref().filter(|_| standing.state == State::Stands).and_then(|body| {
-        desk.read(|view| correct::fill(view, body).is_some())
-            .then(|| Callback::new(move |()| begin(desk, form, entry)))
-    });
-    let beside =
-        body.as_ref().filter(|_| !struck).and_then(|body| desk.read(|view| beside(view, entry, body)));
+    desk.read(|view| {
+        let body = view.journal.last_body(entry);
+        let unstruck = body.filter(|_| !struck);
+        let stands = body.filter(|_| standing.state == State::Stands);
+        Acts::May(May {
+            beside: unstruck.and_then(|body| beside(view, entry, body)),
+            strike_out: !struck,
+            bring_back: struck && body.is_some(),
+            put_away: stands.is_some_and(|body| can_be_put_away(view, entry, body)),
+            take_photos: unstruck.is_some_and(takes_photos),
+            correct: stands.is_some_and(|body| correct::fill(view, body).is_some()),
+        })
+    })
+}
+
+fn keys(desk: Desk, form: Form, entry: Id, may: May) -> AnyView {
+    let go: Go = expect_context();
     view! {
         <Keys class="mid">
             <Key label=common::leave().to_owned() on_tap=Callback::new(move |()| go.back())/>
-            {beside.map(|(label, note, place)| view! {
+            {may.beside.map(|(label, note, place)| view! {
                 <KeyLink label=label.to_owned() note=note.to_owned() href=place.href()/>
             })}
-            {(!struck).then(|| view! {
+            {may.strike_out.then(|| view! {
                 <Key
                     label=words::strike_out().to_owned()
                     note=words::stays_on_view().to_owned()
@@ -271,20 +304,25 @@ fn keys(desk: Desk, form: Form, entry: Id, standing: Standing) -> AnyView {
             })}
         </Keys>
         <Keys class="tall">
-            {can_be_put_away(desk, entry, standing, body.as_ref()).then(|| away::key(desk, entry))}
-            {(struck && body.is_some()).then(|| view! {
+            {may.put_away.then(|| away::key(desk, entry))}
+            {may.bring_back.then(|| view! {
                 <Key
                     label=words::bring_back().to_owned()
                     kind=KeyKind::Filled
                     on_tap=Callback::new(move |()| bring_back(desk, entry))
                 />
             })}
-            {(!struck && body.as_ref().is_some_and(takes_photos)).then(|| {
+            {may.take_photos.then(|| {
                 let about = photos::About { entry: Some(entry), bearer: None };
                 view! { <photos::PhotoKey about=Signal::stored(about)/> }
             })}
-            {correct.map(|tap| view! {
-                <Key class="wide" label=words::correct().to_owned() kind=KeyKind::Filled on_tap=tap/>
+            {may.correct.then(|| view! {
+                <Key
+                    class="wide"
+                    label=words::correct().to_owned()
+                    kind=KeyKind::Filled
+                    on_tap=Callback::new(move |()| begin(desk, form, entry))
+                />
             })}
         </Keys>
     }
@@ -296,21 +334,13 @@ fn takes_photos(body: &Body) -> bool {
 }
 
 /// What is chosen from, and counts.
-fn can_be_put_away(desk: Desk, entry: Id, standing: Standing, body: Option<&Body>) -> bool {
+fn can_be_put_away(view: &View, entry: Id, body: &Body) -> bool {
     let chosen_from = matches!(
         body,
-        Some(
-            Body::Build(_)
-                | Body::Person(_)
-                | Body::Stage(_)
-                | Body::Item(_)
-                | Body::Lot(_)
-                | Body::Resource(_)
-        )
+        Body::Build(_) | Body::Person(_) | Body::Stage(_) | Body::Item(_) | Body::Lot(_) | Body::Resource(_)
     );
     // A lot of an item is put away with its item.
-    let pooled = desk.read(|view| view.shop.lots.get(&entry).is_some_and(|lot| lot.item.is_some()));
-    chosen_from && !pooled && standing.state == State::Stands
+    chosen_from && view.shop.lots.get(&entry).is_none_or(|lot| lot.item.is_none())
 }
 
 /// What else can be done from here, by kind.

@@ -61,7 +61,10 @@ pub fn MoneySheet(of: Id) -> impl IntoView {
         look.get()
             .map(|look| if closes.get() { closing(&look) } else { drawn(desk, of, look, (doing, folds)) })
     };
-    let keys = move || look.get().map(|look| hand(desk, of, doing, &look));
+    // Nothing but what the keys say: they stand while figures change.
+    let asks = Memo::new(move |_| look.read().as_ref().map(|look| asks(doing.get(), look)));
+    let state = Memo::new(move |_| look.read().as_ref().map_or(State::Begun, |look| look.state));
+    let keys = move || asks.get().map(|asks| hand(desk, of, doing, state, asks));
     view! {
         <Sheet>
             <Head title=title note=note tight=true/>
@@ -188,12 +191,30 @@ fn still(it: Open, doing: RwSignal<Doing>) -> AnyView {
     view! { <SumRow text leads=Leads::Tap(tap) signed=false/> }
 }
 
-fn hand(desk: Desk, build: Id, doing: RwSignal<Doing>, look: &Look) -> AnyView {
+/// What the hand asks, as the money stands.
+#[derive(Clone, PartialEq)]
+enum Asks {
+    Usual,
+    /// A line, and the whole of what is still expected of it.
+    Receive(Id, String),
+    Close,
+}
+
+fn asks(doing: Doing, look: &Look) -> Asks {
+    match doing {
+        Doing::Nothing => Asks::Usual,
+        Doing::Closing => Asks::Close,
+        Doing::Receiving(entry) => {
+            let line = look.open.iter().find(|it| it.entry == entry);
+            line.map_or(Asks::Usual, |it| Asks::Receive(entry, it.whole.clone()))
+        }
+    }
+}
+
+fn hand(desk: Desk, build: Id, doing: RwSignal<Doing>, state: Memo<State>, asks: Asks) -> AnyView {
     let quit = move || Callback::new(move |()| doing.set(Doing::Nothing));
-    match doing.get() {
-        Doing::Receiving(entry) if look.open.iter().any(|it| it.entry == entry) => {
-            let rest =
-                look.open.iter().find(|it| it.entry == entry).map(|it| it.whole.clone()).unwrap_or_default();
+    match asks {
+        Asks::Receive(entry, rest) => {
             let receive = Callback::new(move |()| {
                 acts::receive(desk, entry);
                 doing.set(Doing::Nothing);
@@ -216,7 +237,7 @@ fn hand(desk: Desk, build: Id, doing: RwSignal<Doing>, look: &Look) -> AnyView {
                 </Keys>
             }
         }
-        Doing::Closing => {
+        Asks::Close => {
             let close = Callback::new(move |()| {
                 acts::close(desk, build);
                 doing.set(Doing::Nothing);
@@ -228,15 +249,15 @@ fn hand(desk: Desk, build: Id, doing: RwSignal<Doing>, look: &Look) -> AnyView {
                 </Keys>
             }
         }
-        Doing::Nothing | Doing::Receiving(_) => usual(desk, build, doing, look.state),
+        Asks::Usual => usual(desk, build, doing, state),
     }
 }
 
-fn usual(desk: Desk, build: Id, doing: RwSignal<Doing>, state: State) -> AnyView {
+fn usual(desk: Desk, build: Id, doing: RwSignal<Doing>, state: Memo<State>) -> AnyView {
     let add = move |kind: Kind| Place::Add(kind, Some(build)).href();
     let say = move |state: State| Callback::new(move |()| acts::stands(desk, build, state));
     let close = Callback::new(move |()| doing.set(Doing::Closing));
-    let standing = match state {
+    let standing = move || match state.get() {
         State::Closed => view! {
             <Key label=words::reopen().to_owned() on_tap=Callback::new(move |()| acts::reopen(desk, build))/>
         },

@@ -42,9 +42,11 @@ pub fn TimeSheet(of: Id) -> impl IntoView {
         Some(time) if time.empty => nothing_yet(time),
         Some(time) => whole(time, opened),
     };
+    // The keys stand while hours are kept, or a minute passes.
+    let there = Memo::new(move |_| time.read().as_ref().is_some_and(|it| !it.empty));
     let keys = move || {
         let choices: Vec<Choice> = words::ways().into_iter().map(Choice::plain).collect();
-        time.read().as_ref().is_some_and(|it| !it.empty).then(|| {
+        there.get().then(|| {
             view! {
                 <Hand name=words::keys().to_owned()>
                     <Keys class="go">

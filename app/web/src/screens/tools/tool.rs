@@ -41,6 +41,10 @@ pub fn ToolSheet(tool: Id) -> impl IntoView {
         None => String::new(),
     });
     let note = Signal::derive(move || look.read().as_ref().map(|look| look.ran.clone()));
+    // The keys stand while hours run and wear is worked out anew.
+    let there = Memo::new(move |_| look.read().is_some());
+    let gone = Memo::new(move |_| look.read().as_ref().is_some_and(|look| look.gone));
+    let blade = Memo::new(move |_| look.read().as_ref().is_some_and(|look| look.blade));
     view! {
         <Sheet>
             <Head title=title note=note tight=true/>
@@ -51,7 +55,7 @@ pub fn ToolSheet(tool: Id) -> impl IntoView {
             </Above>
             <Below>
                 <LastMarkHere/>
-                <Hand name=words::keys().to_owned()>{move || look.get().map(|look| keys(desk, tool, &look))}</Hand>
+                <Hand name=words::keys().to_owned()>{move || there.get().then(|| keys(desk, tool, gone, blade))}</Hand>
                 <Places cell=4/>
             </Below>
         </Sheet>
@@ -73,8 +77,8 @@ struct Look {
     blades: Vec<Row>,
     read_off: Vec<Row>,
     gaps: Vec<(String, &'static str, Option<String>)>,
-    /// The blade that is on.
-    blade: Option<String>,
+    /// A blade is on.
+    blade: bool,
     gone: bool,
 }
 
@@ -109,7 +113,7 @@ fn looked(books: &Books, view: &View, id: Id) -> Option<Look> {
         blades: blades(books, view, id),
         read_off: read_off(view, id),
         gaps: told.map(|told| (told.says, told.how, told.place.map(|place| place.href()))).collect(),
-        blade: on.map(|it| it.what.clone()),
+        blade: on.is_some(),
         gone: tool.gone.is_some(),
     })
 }
@@ -293,14 +297,14 @@ fn rows(rows: Vec<Row>, signed: bool) -> Vec<AnyView> {
     rows.into_iter().map(row).collect()
 }
 
-fn keys(desk: Desk, tool: Id, look: &Look) -> AnyView {
-    let gone = look.gone;
-    let off = look.blade.clone().map(|_| {
+fn keys(desk: Desk, tool: Id, gone: Memo<bool>, blade: Memo<bool>) -> AnyView {
+    let off = move || {
         let tap = Callback::new(move |()| blade_off(desk, tool));
-        view! { <Key label=words::blade_comes_off().to_owned() note=words::rest_is_lost().to_owned() on_tap=tap/> }
-    });
-    let life = if gone { words::back_label() } else { words::gone_key() };
-    let life_note = if gone { words::back_note() } else { words::gone_note() };
+        let key = || view! { <Key label=words::blade_comes_off().to_owned() note=words::rest_is_lost().to_owned() on_tap=tap/> };
+        blade.get().then(key)
+    };
+    let life = move || if gone.get() { words::back_label() } else { words::gone_key() }.to_owned();
+    let life_note = move || Some(if gone.get() { words::back_note() } else { words::gone_note() }.to_owned());
     view! {
         <Keys class="low">
             <KeyLink label=words::hours_by_hand().to_owned() href=Place::Add(Kind::ToolHours, Some(tool)).href()/>
@@ -311,7 +315,7 @@ fn keys(desk: Desk, tool: Id, look: &Look) -> AnyView {
             <KeyLink label=words::life_key().to_owned() note=words::life_note().to_owned() href=Place::ToolLife(tool).href()/>
         </Keys>
         <Keys class="low">
-            <Key label=life.to_owned() note=life_note.to_owned() on_tap=Callback::new(move |()| goes(desk, tool))/>
+            <Key label=Signal::derive(life) note=Signal::derive(life_note) on_tap=Callback::new(move |()| goes(desk, tool))/>
             <KeyLink label=words::correct().to_owned() href=Place::Entry(tool).href()/>
         </Keys>
     }
