@@ -101,6 +101,16 @@ journey("pause stands still and go on counts no minute twice", async ({ page, th
   await thumb.kept("1 h 15, Me");
 });
 
+journey("two quick taps on the camera do once what its key read, and the mark says what is kept", async ({ page, thumb }) => {
+  await startBuild(thumb);
+  await startStage(thumb, "sand");
+  await thumb.key(/^camera/).evaluate((key) => (key.click(), key.click()));
+  await thumb.kept("camera rolling");
+  const [{ rolling }] = await stretches(page);
+  assert.deepEqual(rolling.map((it) => it.to ?? "rolls"), ["rolls"]);
+  await thumb.key(/^rolling/).waitFor();
+});
+
 journey("the camera rolls and is cut on one key", async ({ thumb }) => {
   await startBuild(thumb);
   await startStage(thumb, "mill");

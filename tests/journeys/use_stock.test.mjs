@@ -2,6 +2,7 @@
 // empty.
 import assert from "node:assert/strict";
 import { addLot, openBuild, startBuild, startStage } from "./lib/acts.mjs";
+import { lines } from "./lib/disk.mjs";
 import { journey } from "./lib/journey.mjs";
 import { until } from "./lib/thumb.mjs";
 
@@ -223,4 +224,26 @@ journey("the shop's sales tax stands in a new expense, and what is emptied stays
   assert.equal(await again.thumb.field("Tax on top").inputValue(), "");
   await again.thumb.tap(/^Keep/);
   await again.thumb.kept("100.00, Sharpening");
+});
+
+journey("a draw takes the stage of a clock that runs for what it goes into, and of no other", async ({ page, thumb }) => {
+  await startBuild(thumb, "Tray");
+  await thumb.place("Builds");
+  await startBuild(thumb, "Box");
+  await addLot(thumb, { use: "used up" }, DISCS);
+  await thumb.place("Bench");
+  await startStage(thumb, "sand");
+  const use = async (into) => {
+    await thumb.tap(/^(Other|Use stock)/);
+    await page.locator(".who-for").tap();
+    await thumb.tap(into);
+    await thumb.tap("1", "Number pad");
+    await thumb.tap(/^Use 1 disc/);
+    await thumb.kept(/used 1 disc/);
+    const draws = (await lines(page)).map((line) => JSON.parse(line)).filter((it) => it.kind === "draw");
+    return draws.at(-1).body.stage;
+  };
+  assert.ok(await use(/^Box/));
+  assert.equal(await use(/^Tray/), undefined);
+  assert.equal(await use(/^the shop/i), undefined);
 });
