@@ -68,7 +68,7 @@ pub fn SlateHalf(
     #[prop(optional, into)] going: Signal<bool>,
     #[prop(into)] acting: Signal<bool>,
     #[prop(into)] clock: Signal<ClockText>,
-    #[prop(into)] earlier: Signal<Vec<EarlierKey>>,
+    earlier: Vec<EarlierKey>,
     #[prop(into)] on_earlier: Callback<usize>,
     #[prop(into)] on_start: Callback<()>,
 ) -> impl IntoView {

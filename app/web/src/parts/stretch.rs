@@ -1,5 +1,5 @@
 //! A stretch of work drawn to scale, a quarter hour 60 px, with the pieces that lengthen it by a tap.
-use crate::dom::prelude::*;
+use crate::dom::{prelude::*, several};
 
 use super::dim::Dim;
 use super::plain::Plain;
@@ -44,7 +44,7 @@ pub struct StretchText {
 #[component]
 pub fn Stretch(
     #[prop(into)] text: Signal<StretchText>,
-    #[prop(into)] earlier: Signal<Vec<EarlierKey>>,
+    earlier: Vec<EarlierKey>,
     #[prop(optional)] at: EarlierAt,
     #[prop(into)] on_earlier: Callback<usize>,
     #[prop(optional, into)] on_start: Option<Callback<()>>,
@@ -72,16 +72,15 @@ pub fn Stretch(
     }
 }
 
-/// The dashed pieces alone, for a slate that two clocks share.
-pub fn earlier_keys(keys: Signal<Vec<EarlierKey>>, on_earlier: Callback<usize>) -> AnyView {
-    let draw = move |(at, key): (usize, EarlierKey)| {
+/// The dashed pieces alone, for a slate that two clocks share. They follow nothing: a finger may be on them.
+pub fn earlier_keys(keys: Vec<EarlierKey>, on_earlier: Callback<usize>) -> AnyView {
+    several(keys.into_iter().enumerate().map(|(at, key)| {
         view! {
             <button type="button" class="earlier" aria-label=key.name on:click=move |_| on_earlier.run(at)>
                 {key.minutes}<small>{key.word}</small>
             </button>
         }
-    };
-    each(move || keys.get().into_iter().enumerate().collect(), draw)
+    }))
 }
 
 /// Quarters that are full, for the strokes.

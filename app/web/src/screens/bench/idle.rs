@@ -119,7 +119,7 @@ fn drawn(desk: Desk, go: Go, entry: Id, stopped: Memo<Option<(Id, StretchText)>>
         <section class="stopped" aria-label=words::stopped()>
             <Stretch
                 text=Signal::derive(text)
-                earlier=Signal::stored(keys)
+                earlier=keys
                 at=EarlierAt::End
                 on_earlier=Callback::new(earlier)
                 on_start=Callback::new(move |()| go.to(&Place::Minute(entry)))

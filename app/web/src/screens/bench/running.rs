@@ -126,7 +126,7 @@ fn Slate(bench: Memo<Option<Bench>>) -> impl IntoView {
         >
             <Stretch
                 text=drawn
-                earlier=Signal::stored(say::earlier())
+                earlier=say::earlier()
                 on_earlier=Callback::new(earlier)
                 on_start=Callback::new(type_start)
             />

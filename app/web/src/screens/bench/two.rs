@@ -123,7 +123,7 @@ fn Half(bench: Memo<Option<Bench>>, at: usize) -> impl IntoView {
             going=Signal::derive(move || clock.read().as_ref().is_some_and(|clock| clock.paused().is_none()))
             acting=Signal::derive(is_acting)
             clock=digits
-            earlier=Signal::stored(say::earlier())
+            earlier=say::earlier()
             on_earlier=Callback::new(earlier)
             on_start=Callback::new(type_start)
         />
