@@ -118,8 +118,7 @@ impl Rule {
             Rule::BuildInstead => Step("instead".into()),
             Rule::BuildTook => Step("took".into()),
             Rule::BuildOwnTime { .. } => Step("own-time-all".into()),
-            Rule::OnTheShelf => Step("shelf".into()),
-            Rule::UnderWay => Step("under-way".into()),
+            Rule::OnTheShelf | Rule::UnderWay => of_books(self),
             Rule::StockLosses => Step("stock-losses".into()),
             Rule::WrittenOff { why } => Step(why.code().into()),
             Rule::AcrossSaved { by, at_rate } => across(*by, if *at_rate { "at-rate" } else { "free" }, None),
@@ -139,6 +138,11 @@ impl Rule {
             Rule::BuildPaidAnHour { .. } | Rule::PaidAnHour { .. } => Step("paid-an-hour".into()),
         }
     }
+}
+
+/// What is there at the end of a day.
+fn of_books(rule: &Rule) -> Step {
+    Step(if *rule == Rule::UnderWay { "under-way" } else { "shelf" }.into())
 }
 
 fn of(code: &str, id: &dyn fmt::Display) -> Step {

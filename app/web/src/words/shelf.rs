@@ -38,9 +38,9 @@ pub fn what_it_comes_to() -> &'static str {
     "What it comes to today"
 }
 
-/// What all that lies there cost.
-pub fn on_the_shelf() -> &'static str {
-    "On the shelf"
+/// What all that lies there cost, or all that lies in open builds.
+pub fn for_books(in_builds: bool) -> &'static str {
+    if in_builds { under_way() } else { "On the shelf" }
 }
 
 /// What lies in open builds.

@@ -2,6 +2,7 @@
 //!
 //! A figure is told as a tree: its step, its value, its parts below it; `-` before what is taken off.
 
+mod closed_stock;
 mod figures;
 mod finds;
 mod formula;

@@ -107,7 +107,7 @@ fn effect(view: &View, formula: Formula, from: &str, now: Instant) -> Option<Eff
     }
     let money = |it: Money| view.tongue.money(it);
     let mut rows = vec![Row {
-        label: words::on_the_shelf().to_owned(),
+        label: words::for_books(false).to_owned(),
         what: None,
         by_chosen: money(by_chosen.shelf),
         by_other: money(by_other.shelf),
