@@ -57,10 +57,10 @@ mod tests {
             person Bo 20 paid
             build trays items 4 on 2026-02-02
             build bench
-            expense 100 hire for trays on 2026-02-03
+            expense hire 100 for trays on 2026-02-03
             stretch Bo sand min 60 for trays
             stretch Ana sand min 600 for trays
-            expense 50 hire for bench on 2026-02-04
+            expense hire 50 for bench on 2026-02-04
             made trays 2 on 2026-02-05
             hand trays 1 sold on 2026-02-06
             close bench on 2026-02-07",
