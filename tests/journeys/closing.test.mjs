@@ -65,6 +65,25 @@ journey("late hours on a closed build are asked about: the shop bears them", asy
   if (last.body.bearer !== "shop") throw new Error(`borne by ${JSON.stringify(last.body.bearer)}`);
 });
 
+journey("what was made of a closed build reopens it or is left; money that came for its offcuts can be the shop's", async (walk) => {
+  const { thumb, page, go } = walk;
+  const { build } = await drawn(walk);
+  await close(thumb);
+  const kept = async (kind) => (await lines(page)).map((line) => JSON.parse(line)).filter((line) => line.kind === kind);
+  await go(`add.made.${build}`);
+  await thumb.type("Good", "1");
+  await thumb.tap("Keep");
+  await thumb.sees(/was closed .*Open it again for this\?/);
+  await thumb.misses(/or does the shop bear it/);
+  await thumb.tap("Not now", "Closed build");
+  if ((await kept("made")).length > 0) throw new Error("kept without an answer");
+  await thumb.tap("Keep");
+  await thumb.tap("Reopen", "Closed build");
+  await thumb.kept("made 1 good");
+  await go(`money.${build}`);
+  await thumb.sheet(`Money, ${TITLE}`);
+});
+
 journey("a clock on a closed build asks, and reopens it", async (walk) => {
   const { thumb, page, go } = walk;
   const { build } = await drawn(walk);

@@ -365,7 +365,7 @@ pub fn closing_freezes(draws: &str) -> String {
 
 /// What comes after.
 pub fn closing_after() -> &'static str {
-    "Hours, stock or money put on it later are asked about: reopen it, or the shop bears them."
+    "Hours, stock, money or pieces put on it later are asked about: reopen it, or the shop bears what it can."
 }
 
 /// A key.

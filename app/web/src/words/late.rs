@@ -5,9 +5,10 @@ pub fn name() -> &'static str {
     "Closed build"
 }
 
-/// What was found.
-pub fn closed(title: &str, day: &str) -> String {
-    format!("{title} was closed {day}. Open it again for this, or does the shop bear it?")
+/// What was found; `by_shop`: the shop could bear it instead.
+pub fn closed(title: &str, day: &str, by_shop: bool) -> String {
+    let shop = if by_shop { ", or does the shop bear it?" } else { "?" };
+    format!("{title} was closed {day}. Open it again for this{shop}")
 }
 
 /// A key.

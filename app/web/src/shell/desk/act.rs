@@ -12,7 +12,8 @@ use crate::store::{AppendError, Failure, NewPhoto, NewRow};
 use benchslate_core::{
     costing::Books,
     journal::{
-        Change, Id, Journal, Pen, Shop, act, late,
+        Change, Id, Journal, Pen, Shop, act,
+        late::{self, OnClosed},
         pen::{Line, changes_nothing},
     },
     measure::Instant,
@@ -216,9 +217,9 @@ impl Desk {
     }
 
     async fn does_one(self, act: Act) -> Result<(), Failure> {
-        if let Some(build) = self.inside.with_value(|inside| inside.late_on(&act)) {
+        if let Some(closed) = self.inside.with_value(|inside| inside.late_on(&act)) {
             self.inside.update_value(|inside| inside.asked = Some(act));
-            self.closed.set(Some(build));
+            self.closed.set(Some(closed));
             return Ok(());
         }
         let done = self.kept_or_not(&act).await;
@@ -310,8 +311,11 @@ impl Tried {
 fn answered(hand: &mut Hand, changes: &mut Vec<Change>, answer: Option<Late>) {
     let Some(answer) = answer else { return };
     let today = hand.shop.zone.day(hand.now);
-    while let Some(build) = late::on_closed(hand.journal, hand.shop, changes, today) {
+    while let Some(OnClosed { build, by_shop }) = late::on_closed(hand.journal, hand.shop, changes, today) {
         if answer == Late::ShopBears {
+            if !by_shop {
+                return;
+            }
             late::borne_by_shop(changes, build);
             continue;
         }
@@ -322,7 +326,7 @@ fn answered(hand: &mut Hand, changes: &mut Vec<Change>, answer: Option<Late>) {
 
 impl Inside {
     /// The closed build that an act would put something on, where that was not answered yet.
-    fn late_on(&self, act: &Act) -> Option<Id> {
+    fn late_on(&self, act: &Act) -> Option<OnClosed> {
         if act.late.is_some() || act.undone || self.shop.states.is_empty() {
             return None;
         }

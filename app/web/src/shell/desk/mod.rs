@@ -24,7 +24,7 @@ use crate::{
 use act::Job;
 use benchslate_core::{
     costing::Books,
-    journal::{Id, kinds::Bearer},
+    journal::{Id, kinds::Bearer, late::OnClosed},
     measure::Instant,
     timing::bench::Bench,
 };
@@ -51,7 +51,7 @@ pub struct Desk {
     /// Storage has said that something is wrong.
     pub trouble: RwSignal<Option<Failure>>,
     /// A closed build that an act would put something on: asked about, over the title block.
-    pub closed: RwSignal<Option<Id>>,
+    pub closed: RwSignal<Option<OnClosed>>,
     /// What was chosen to work for while no clock runs.
     pub wish: RwSignal<Option<Bearer>>,
     /// The person whose clock the keys act on, where more than one runs; none: the last begun.
