@@ -56,6 +56,11 @@ journey("10 good of 12 at 600 with 10 % usual spoilage cost 56.00 each; sold, gi
   await thumb.kept("income sale");
   await handOver(thumb, "7", "sold");
   await handOver(thumb, "1", "given");
+  await thumb.tap(/^Left/);
+  await thumb.type("Pieces", "3");
+  await thumb.tap("Keep");
+  await thumb.refused("Pieces", "2 are still here", "3");
+  await thumb.tap("Leave");
   await thumb.tap(/^Pieces 10 good, 2 still here/);
   await thumb.sees(/Profit on sold\s*560\.00 net − cost of 7\s*168\.00/);
   await thumb.sees(/Given, at cost\s*1 of them\s*56\.00/);

@@ -6,7 +6,7 @@
 //! Source: equivalent units, normal and abnormal spoilage as in cost accounting textbooks (Horngren); one-off work: our
 //! own rule, DEVELOPERS.md § Figures.
 
-use super::{Books, BuildCost, Gap, Part, Rule, Statement, Value, Working};
+use super::{Books, BuildCost, Flag, Gap, Part, Rule, Statement, Value, Working};
 use crate::{
     journal::{Id, Shop, kinds::HandedOver},
     measure::{Day, Map, Money, Quantity, Ratio, fixed},
@@ -37,6 +37,18 @@ impl Items {
     /// Good ones that are still there; more left than were made: none.
     pub fn left(&self) -> u32 {
         self.good.saturating_sub(self.sold).saturating_sub(self.given).saturating_sub(self.kept)
+    }
+
+    /// So many more left than were made: on two phones the same ones were handed over, or nobody said what was made.
+    pub fn beyond(&self) -> u32 {
+        let left = self.sold.saturating_add(self.given).saturating_add(self.kept);
+        left.saturating_sub(self.good)
+    }
+
+    /// What is odd about them.
+    pub(crate) fn flag(&self, build: Id) -> Option<Flag> {
+        let more = self.beyond();
+        (more > 0).then_some(Flag::HandedBeyond { build, more })
     }
 
     /// Good and spoiled.
@@ -148,7 +160,12 @@ pub(crate) fn batch(
         parts.push(Part::plus(line(Rule::OneOffEach, one_off_each)));
     }
     let gaps = if items.good == 0 { vec![Gap::NothingMade { build }] } else { Vec::new() };
-    let statement = Statement::carrying(Rule::Item { good: items.good }, parts, gaps, Vec::new());
+    let statement = Statement::carrying(
+        Rule::Item { good: items.good },
+        parts,
+        gaps,
+        items.flag(build).into_iter().collect(),
+    );
     let item = Statement { value: item.map(Value::Money), ..statement };
     Batch { cost: cost_value, each, loss, one_off_each, item }
 }

@@ -180,6 +180,13 @@ pub enum Flag {
         /// The monthly cost.
         cost: Id,
     },
+    /// More pieces left than were made: all count as they were handed over, and none is left.
+    HandedBeyond {
+        /// The build.
+        build: Id,
+        /// By how many.
+        more: u32,
+    },
     /// Dated after the day that the figure is for: not counted.
     Later {
         /// The entry.

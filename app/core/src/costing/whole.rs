@@ -68,6 +68,7 @@ impl Books {
     pub fn flags(&self) -> Vec<Flag> {
         let labour = self.ledgers.labour.iter().flat_map(|row| row.flags());
         let tools = self.ledgers.tools.books.iter().flat_map(|book| book.flags.iter().copied());
-        labour.chain(tools).collect()
+        let handed = self.made.iter().filter_map(|(build, items)| items.flag(*build));
+        labour.chain(tools).chain(handed).collect()
     }
 }

@@ -47,6 +47,15 @@ pub fn one_at_least() -> &'static str {
     "One at least. Kept as typed."
 }
 
+/// More leave than are there, by the field.
+pub fn so_many_here(here: u32) -> String {
+    match here {
+        0 => "None is here any more. Say first what was made. Kept as typed.".to_owned(),
+        1 => "One is still here. Kept as typed.".to_owned(),
+        _ => format!("{here} are still here. Kept as typed."),
+    }
+}
+
 /// No part of a drive, by the field.
 pub fn one_part_at_least() -> &'static str {
     "One part at least. Empty: it bears none. Kept as typed."

@@ -304,6 +304,11 @@ pub fn of_two_runs() -> &'static str {
     "of two runs, so nothing is known of its range"
 }
 
+/// More left than were made: beside how many are left. Nothing where all is well.
+pub fn beyond_made(more: u32) -> String {
+    if more == 0 { String::new() } else { format!("{more} more left than were made") }
+}
+
 /// A row: what will be left once all that is planned is done.
 pub fn outlook() -> &'static str {
     "Outlook"

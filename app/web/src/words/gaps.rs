@@ -191,6 +191,14 @@ pub fn flag(flag: &Flag, shop: &Shop, tongue: &Tongue) -> Told {
             format!("Power of the tools comes to more than {}", monthly_name(shop, *cost)),
             "Nothing is left of the bill for the shop; the tools bear what they drew. Look at the kWh or the bill.",
         ),
+        Flag::HandedBeyond { build, more } => Told {
+            says: format!(
+                "{more} more left than were made of {}",
+                shop.builds.get(build).map_or("a build", |it| it.title.as_str())
+            ),
+            how: "All are counted. Say what was made, or strike out what was handed over twice.",
+            place: Some(Place::Money(*build)),
+        },
         Flag::Later { entry } => {
             at(entry, format!("{}: dated after today", entry_name(shop, *entry)), "Not counted yet.")
         }

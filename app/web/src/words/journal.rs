@@ -4,8 +4,8 @@ pub use super::correcting::{
     and_it_moves, borne_there, closed_keeps, end_before_start, in_and_closing, more_than_none, moves_to,
     name_missing, names_gone, no_amount_yet, no_parts, nobody_bears_it, not_chosen, one_at_least,
     one_part_at_least, over_the_whole, parts_for, parts_of_this_lot, shared_in_parts, shared_with_more,
-    some_moved, stopped_before, the_money, the_months, the_tool, too_long, too_many_spoiled, words_missing,
-    worth_there,
+    so_many_here, some_moved, stopped_before, the_money, the_months, the_tool, too_long, too_many_spoiled,
+    words_missing, worth_there,
 };
 
 pub use super::labels::{Label, label};

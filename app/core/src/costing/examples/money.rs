@@ -116,6 +116,24 @@ fn when_a_run_ends_what_nobody_has_borne_is_written_off() {
     assert_eq!(pool("late"), ("0.00".into(), "40.00".into(), ended));
 }
 
+/// On two phones the same pieces were handed over: all are counted, none is left, and it is said.
+#[test]
+fn more_handed_over_than_were_made_is_said_and_not_lost() {
+    let lines = "build trays\nexpense wood 60 for trays\nmade trays 6\nhand trays 4 sold as one";
+    let odd = |it: &crate::fixture::Fixture| {
+        let cost = it.books().build_cost(it.id("trays"));
+        (cost.items.left(), cost.items.beyond(), cost.batch.item.flags, it.books().flags())
+    };
+    let it = fixture(&format!("{lines}\nhand trays 2 given"));
+    assert_eq!(odd(&it), (0, 0, Vec::new(), Vec::new()));
+    assert_eq!(it.shop().still_here(it.id("trays"), it.id("one")), 4);
+    let it = fixture(&format!("{lines}\nhand trays 4 sold"));
+    let said = vec![crate::costing::Flag::HandedBeyond { build: it.id("trays"), more: 2 }];
+    assert_eq!(odd(&it), (0, 2, said.clone(), said));
+    assert_eq!(it.shop().still_here(it.id("trays"), it.id("one")), 2);
+    assert_eq!(it.shop().still_here(it.id("trays"), it.id("trays")), 0);
+}
+
 /// 150 over a run of ten, twelve made: 12.50 each, not 15.00. Nor do items that are made after the run bear any of it.
 #[test]
 fn items_never_bear_more_one_off_work_than_their_build_does() {

@@ -19,6 +19,14 @@ impl Shop {
         seen.into_iter().next().unwrap_or(build)
     }
 
+    /// Good ones of a build that are still there, with one entry of handing over (`but`) left out.
+    pub fn still_here(&self, build: Id, but: Id) -> u32 {
+        let made = self.made.iter().filter(|it| it.build == build);
+        let made = made.fold(0_u32, |sum, it| sum.saturating_add(it.good));
+        let left = self.handed.iter().filter(|it| it.build == build && it.order.entry != but);
+        left.fold(made, |sum, it| sum.saturating_sub(it.count))
+    }
+
     /// All builds of its run, in the order in which they were begun; itself alone where nothing repeats it.
     pub fn run_of(&self, build: Id) -> Vec<Id> {
         let first = self.first_of_run(build);

@@ -41,7 +41,8 @@ pub fn look(view: &View, build: Id, cost: &BuildCost, now: Instant) -> Pieces {
     let items = &cost.items;
     let mut made: Vec<Row> = items.entries.iter().filter_map(|entry| entry_row(view, *entry)).collect();
     if items.worked() > 0 || !made.is_empty() {
-        made.push(plain(words::still_here(), String::new(), items.left().to_string()));
+        let more = words::beyond_made(items.beyond());
+        made.push(plain(words::still_here(), more, items.left().to_string()));
     }
     let run = view.shop.is_run(build);
     let learned = learning(view, build, now);

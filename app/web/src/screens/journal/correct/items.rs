@@ -147,14 +147,21 @@ pub fn fill_handed(it: &HandOver) -> Vec<(&'static str, String)> {
     ]
 }
 
-pub fn handed(typed: &Typed, before: &HandOver) -> HandOver {
+pub fn handed(typed: &Typed, before: &HandOver, entry: Id) -> HandOver {
     let count = typed.whole("count");
     if count == 0 && !typed.form.is_wrong() {
         typed.form.wrong("count", words::one_at_least().to_owned());
     }
+    let (on, build) = (typed.on(before.on), typed.chosen("build").unwrap_or(before.build));
+    let here = typed.view.shop.still_here(build, entry);
+    // Of what two phones kept of the same pieces either can still be put right.
+    let more = count > before.count || build != before.build;
+    if count > here && more && !typed.form.is_wrong() {
+        typed.form.wrong("count", words::so_many_here(here));
+    }
     HandOver {
-        on: typed.on(before.on),
-        build: typed.chosen("build").unwrap_or(before.build),
+        on,
+        build,
         count,
         how: super::chosen::handed(&typed.form.now("how")),
         income: typed.id("income"),

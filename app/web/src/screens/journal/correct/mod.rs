@@ -267,7 +267,7 @@ pub fn read(desk: Desk, form: Form, entry: Id, before: &Body) -> Option<Body> {
             Body::MonthlyCost(it) => tools::monthly(&typed, it).into(),
             Body::Income(it) => income::income(&typed, it).into(),
             Body::Made(it) => items::made(&typed, it).into(),
-            Body::HandOver(it) => items::handed(&typed, it).into(),
+            Body::HandOver(it) => items::handed(&typed, it, entry).into(),
             Body::Film(it) => items::film(&typed, it).into(),
             Body::Step(it) => step::read(&typed, it, entry).into(),
             Body::Part(it) => part::part(&typed, it).into(),
