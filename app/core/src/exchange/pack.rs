@@ -10,7 +10,7 @@ use crate::{
     costing::{Books, CostKind, Rule, present},
     journal::{
         Id, Shop,
-        kinds::{Bearer, IncomeKind, Origin, Source, ToolFrom, Use},
+        kinds::{Bearer, IncomeKind, Origin, OutsiderKind, Source, ToolFrom, Use},
         shop::{Draw, Income, Stretch, Tool},
     },
     measure::{Day, InOrder, Instant, Money, Quantity, Shown, Unit},
@@ -219,8 +219,7 @@ fn disclosed(shop: &Shop, build: Id, tools: &[(Id, &Tool)], links: bool, chosen:
     if !paid.is_empty() {
         let sum = paid.iter().filter_map(|it| it.expected.or_else(|| it.arrived()));
         let fee = chosen.fee.then(|| sum.fold(Money::ZERO, Money::plus));
-        let owed = shop.dues_of(build).into_iter().find_map(|(_, due)| due.body.outsider);
-        all.push(Disclosed::Paid { fee, by: name(owed) });
+        all.push(Disclosed::Paid { fee, by: sponsors(shop, build).filter(|_| chosen.names) });
     }
     for draw in shop.draws.iter().filter(|it| it.bearer == Bearer::Build(build) && it.returns.is_none()) {
         let given = |lot: &crate::journal::shop::Lot| lot.origin == Origin::Supplied && !lot.clients_own;
@@ -246,6 +245,17 @@ fn disclosed(shop: &Shop, build: Id, tools: &[(Id, &Tool)], links: bool, chosen:
         all.push(Disclosed::Affiliate);
     }
     all
+}
+
+/// Who pays for the film of a build: those of whom something was agreed, and who are sponsors. A client is none.
+fn sponsors(shop: &Shop, build: Id) -> Option<String> {
+    let mut names: Vec<&str> = Vec::new();
+    for (_, due) in shop.dues_of(build) {
+        let outsider = due.body.outsider.and_then(|id| shop.outsiders.get(&id));
+        let sponsor = outsider.filter(|it| it.kind == OutsiderKind::Sponsor).map(|it| it.name.as_str());
+        names.extend(sponsor.filter(|name| !names.contains(name)));
+    }
+    (!names.is_empty()).then(|| names.join(", "))
 }
 
 fn costs(shop: &Shop, books: &Books, build: Id) -> Option<(Vec<(CostKind, Shown)>, Shown)> {

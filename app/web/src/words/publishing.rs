@@ -211,6 +211,11 @@ pub fn late(by: &str) -> String {
     format!("late: {by}")
 }
 
+/// The same, where it held until a day that is past.
+pub fn over(day: &str) -> String {
+    format!("over, it held until {day}")
+}
+
 /// The same, where it is done.
 pub fn done_on(day: &str) -> String {
     format!("done {day}")

@@ -109,3 +109,35 @@ fn a_tool_that_was_gone_was_not_used() {
     let names: Vec<String> = of(&it, Chosen::default()).tools.into_iter().map(|it| it.name).collect();
     assert_eq!(names, ["lathe"]);
 }
+
+#[test]
+fn a_client_of_whom_something_is_owed_pays_for_no_film() {
+    let mut it = fixture(GIFTS);
+    let (on, build) = (crate::journal::On::Day(Day::parse("2026-02-01").unwrap()), it.id("bench"));
+    let owed = |it: &mut Fixture, number: u8, name: &str, kind| {
+        let (who, due) = (Id::of([number; 16]), Id::of([number + 100; 16]));
+        let (name, week) = (name.to_owned(), kinds::monday_to_friday());
+        it.write(Change::write(who, kinds::Outsider { on, name, kind, week, off: Vec::new() }));
+        let (what, outsider) = (kinds::DueWhat::Mention, Some(who));
+        let due_is = kinds::Due {
+            on,
+            build,
+            what,
+            words: None,
+            day: None,
+            lead: None,
+            after: None,
+            outsider,
+            done: None,
+        };
+        it.write(Change::write(due, due_is));
+    };
+    let by = |it: &Fixture| {
+        let paid = of(it, Chosen { names: true, ..Chosen::default() }).disclosed;
+        paid.into_iter().find_map(|it| if let Disclosed::Paid { by, .. } = it { Some(by) } else { None })
+    };
+    owed(&mut it, 91, "The Larches", kinds::OutsiderKind::Client);
+    assert_eq!(by(&it), Some(None));
+    owed(&mut it, 92, "Reed and Rush", kinds::OutsiderKind::Sponsor);
+    assert_eq!(by(&it), Some(Some("Reed and Rush".to_owned())));
+}

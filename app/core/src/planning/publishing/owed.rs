@@ -26,6 +26,8 @@ pub struct Owed {
     pub outsider: Option<Id>,
     /// Not done, and its day is over.
     pub late: bool,
+    /// It held until its day, and that is over: nobody has to do anything.
+    pub over: bool,
 }
 
 /// All that a build owes, in the order in which it was agreed.
@@ -38,6 +40,8 @@ pub(super) fn owed(
 ) -> Vec<Owed> {
     let of = |(due, it): (Id, &Due)| {
         let by = by(shop, due, publish, &mut Vec::new(), troubles);
+        let past = it.body.done.is_none() && by.is_some_and(|by| by < today);
+        let held = it.body.what == DueWhat::ExclusiveUntil;
         Owed {
             due,
             what: it.body.what,
@@ -45,7 +49,8 @@ pub(super) fn owed(
             by,
             done: it.body.done,
             outsider: it.body.outsider,
-            late: it.body.done.is_none() && by.is_some_and(|by| by < today),
+            late: past && !held,
+            over: past && held,
         }
     };
     shop.dues_of(build).into_iter().map(of).collect()

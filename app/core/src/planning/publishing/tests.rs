@@ -204,3 +204,13 @@ fn a_list_of_ones_own_takes_the_place_of_the_common_one() {
     assert_eq!(look.links[1].lead.words, "ask the hall");
     assert_eq!(look.troubles, [Trouble::UnreadInList { line: 4 }, Trouble::NegativeInList { at: 3 }]);
 }
+
+#[test]
+fn what_held_until_a_day_that_is_past_is_over_and_not_late() {
+    let mut it = bench("");
+    due(&mut it, 1, |due| (due.what, due.day) = (DueWhat::ExclusiveUntil, Some(day("2026-11-19"))));
+    due(&mut it, 2, |due| (due.what, due.day) = (DueWhat::ExclusiveUntil, Some(day("2026-11-20"))));
+    due(&mut it, 3, |due| (due.what, due.day) = (DueWhat::Mention, Some(day("2026-11-19"))));
+    let said: Vec<(bool, bool)> = look(&it).owed.iter().map(|it| (it.late, it.over)).collect();
+    assert_eq!(said, [(false, true), (false, false), (true, false)]);
+}

@@ -165,13 +165,14 @@ fn owed(view: &View, all: &[Owed]) -> Vec<OwedRow> {
         let note = match it.done {
             Some(day) => words::done_on(&view.tongue.day(day)),
             None if it.late => words::late(&by),
+            None if it.over => words::over(&it.by.map(|day| view.tongue.day(day)).unwrap_or_default()),
             None => by,
         };
         let what = if it.words.is_empty() { words::due_what(it.what).to_owned() } else { it.words.clone() };
         OwedRow { due: it.due, what, note, done: it.done.is_some(), late: it.late }
     };
     let mut rows: Vec<(bool, Option<Day>, OwedRow)> =
-        all.iter().map(|it| (it.done.is_some(), it.by, row(it))).collect();
+        all.iter().map(|it| (it.done.is_some() || it.over, it.by, row(it))).collect();
     // Open ones first, the next of them at the top; without a day last.
     rows.order_by_key(|(done, by, _)| (*done, by.is_none(), *by));
     rows.into_iter().map(|(.., row)| row).collect()
