@@ -1,10 +1,13 @@
 //! Calendar files against RFC 5545 as others read it.
 
 use benchslate_core::{
-    exchange::calendar::{DateOf, Event, Head, Planned, Span, Uid, file, of_shop, planned, sequence},
+    exchange::calendar::{
+        DateOf, Event, Head, Of, Planned, Span, Uid, file, gone, of_plan, of_shop, planned, sequence,
+    },
     exchange::jsonl,
-    journal::{Id, Journal, Shop},
+    journal::{Body, Change, Id, Journal, Pen, Shop, kinds},
     measure::{Day, Instant, Seconds},
+    planning::{Asked, Plan},
 };
 use chrono_tz::America::Toronto;
 use icalendar::{
@@ -20,7 +23,7 @@ fn day(text: &str) -> Day {
 
 fn event(title: &str, span: Span, alarm: Option<Seconds>) -> Event {
     let uid = Uid { entry: Id::of([7; 16]), date: DateOf::Due };
-    Event { uid, title: title.to_owned(), note: String::new(), span, alarm }
+    Event { uid, title: title.to_owned(), note: String::new(), span, alarm, off: false }
 }
 
 fn written(events: &[Event]) -> String {
@@ -133,6 +136,7 @@ fn the_sample_shop_has_its_dates_in_a_calendar() {
             note: String::new(),
             span: it.span,
             alarm: None,
+            off: false,
         })
         .collect();
     let head = Head { name: "Benchslate", stamp: NOW, sequence: sequence(&journal) };
@@ -144,13 +148,91 @@ fn the_sample_shop_has_its_dates_in_a_calendar() {
         let named = events.filter(|it| it.get_summary() == Some(name));
         named.map(|it| it.property_value("DTSTART").unwrap().to_owned()).collect()
     };
-    assert_eq!(starts("Due"), ["20261210", "20261217"]);
+    // The day of each piece, then what it owes.
+    assert_eq!(starts("Due"), ["20261212", "20261210", "20261217", "20270227"]);
     // The second run by the common chain; the bench owes nothing, so nobody reviews its cut.
     assert_eq!(starts("Cut"), ["20261209", "20270308"]);
     assert_eq!(starts("Publish"), ["20261217", "20270311"]);
     assert_eq!(starts("Piece(1)"), ["20261120T150000Z"]);
     let mut uids: Vec<&str> =
         read.components.iter().filter_map(|it| it.as_event()).filter_map(|it| it.get_uid()).collect();
+    let all = uids.len();
+    uids.sort_unstable();
+    uids.dedup();
+    assert_eq!(uids.len(), all, "each has a name of its own");
+}
+
+/// Everything that the sample shop's file holds, read back: UID, SEQUENCE, STATUS and whether it rings.
+fn read_back(journal: &Journal) -> Vec<(String, u32, Option<String>, bool)> {
+    let shop = Shop::fold(journal, &crate::zones::probed(Toronto));
+    let (today, build) = (day("2026-11-20"), None);
+    let plan = Plan::of(&Asked::of(&shop, NOW, None).asking(&shop));
+    let mut dated = of_shop(&shop, build, today);
+    dated.extend(of_plan(&plan, &shop, build));
+    let off = gone(&Of { journal, shop: &shop, plan: &plan, build, today }, &dated);
+    let there = dated.len();
+    let event = |(at, it): (usize, &benchslate_core::exchange::calendar::Dated)| Event {
+        uid: it.uid,
+        title: "any".to_owned(),
+        note: String::new(),
+        span: it.span,
+        alarm: Some(Seconds(900)),
+        off: at >= there,
+    };
+    let events: Vec<Event> = dated.iter().chain(&off).enumerate().map(event).collect();
+    let text = file(&Head { name: "Benchslate", stamp: NOW, sequence: sequence(journal) }, &events);
+    let unfolded = unfold(&text);
+    let read: Calendar = read_calendar(&unfolded).unwrap().into();
+    let row = |it: &icalendar::Event| {
+        let value = |name| it.property_value(name).map(str::to_owned);
+        let sequence = value("SEQUENCE").unwrap().parse().unwrap();
+        let rings = it.try_into_string().unwrap().contains("BEGIN:VALARM");
+        (value("UID").unwrap(), sequence, value("STATUS"), rings)
+    };
+    read.components.iter().filter_map(|it| it.as_event()).map(row).collect()
+}
+
+// Source: published — RFC 5545, 3.8.1.11 (STATUS of an event that is off), 3.8.7.4 (SEQUENCE rises); library — icalendar
+// 0.17 (crates.io), which reads it back.
+#[test]
+fn what_is_done_met_or_struck_out_is_called_off_under_its_own_name() {
+    let mut journal = Journal::default();
+    let sample = include_bytes!("../../public/sample-shop.jsonl");
+    jsonl::check_bytes(&journal, sample).unwrap().merge_into(&mut journal);
+    let shop = Shop::fold(&journal, &crate::zones::probed(Toronto));
+    let step = |title: &str| *shop.steps.iter().find(|(_, it)| it.body.title == title).unwrap().0;
+    let (sand, handles) = (step("sand 24"), step("screw on handles"));
+    let due = *shop.dues.keys().next().unwrap();
+    let before = read_back(&journal);
+    let today = Some(day("2026-11-20"));
+    let Some(Body::Step(body)) = journal.body(sand).cloned() else { panic!("a step") };
+    let Some(Body::Due(owed)) = journal.body(due).cloned() else { panic!("a due") };
+    let changes = [
+        Change::write(sand, kinds::Step { done: today, ..body }),
+        Change::write(due, kinds::Due { done: today, ..owed }),
+        Change::strike(handles),
+    ];
+    let mut number = 200_u8;
+    let mut fresh = || {
+        number += 1;
+        Id::of([number; 16])
+    };
+    let pen = Pen { device: Id::of([9; 16]), now_ms: 1_795_200_000_000 };
+    for line in pen.write(&journal, &changes, &mut fresh) {
+        journal.add(&line.text).unwrap();
+    }
+    let after = read_back(&journal);
+    for uid in [format!("{sand}-piece-1"), format!("{handles}-piece-1"), format!("{due}-due")] {
+        let uid = format!("{uid}@benchslate");
+        let find = |all: &[(String, u32, Option<String>, bool)]| {
+            all.iter().find(|it| it.0 == uid).cloned().unwrap_or_else(|| panic!("no {uid}"))
+        };
+        let (was, is) = (find(&before), find(&after));
+        assert_eq!((was.2, was.3), (None, true), "{uid}");
+        assert_eq!((is.2.as_deref(), is.3), (Some("CANCELLED"), false), "{uid}");
+        assert!(is.1 > was.1, "{uid}");
+    }
+    let mut uids: Vec<&String> = after.iter().map(|it| &it.0).collect();
     let all = uids.len();
     uids.sort_unstable();
     uids.dedup();

@@ -20,6 +20,11 @@ pub fn owed(what: &str) -> String {
     format!("Owed: {what}")
 }
 
+/// A piece is due.
+pub fn piece_due(build: &str) -> String {
+    format!("Due: {build}")
+}
+
 /// A film goes out.
 pub fn goes_out(build: &str) -> String {
     format!("Film goes out: {build}")
@@ -42,7 +47,7 @@ pub fn ends_in() -> &'static str {
 
 /// Nothing to save.
 pub fn no_dates() -> &'static str {
-    "Nothing has a date yet: nothing dries, nothing is owed, no film goes out."
+    "Nothing has a date yet: nothing dries, nothing is owed, no piece is due, no film goes out, and no step is planned."
 }
 
 /// A tick.

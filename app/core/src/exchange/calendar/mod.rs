@@ -2,13 +2,16 @@
 //!
 //! Each event keeps its name for good (its entry's id, and which of the entry's dates it is), so that a file taken in
 //! again puts right what is there. `SEQUENCE` rises with every revision of the journal; where nothing was written but
-//! the plan moved, the later `DTSTAMP` counts (RFC 5546, 2.1.5). Both are passed in. Moments are in UTC; the last day of
+//! the plan moved, the later `DTSTAMP` counts (RFC 5546, 2.1.5). Both are passed in. What has no date any more stays in
+//! it as called off, `STATUS:CANCELLED`, without its alarm (`gone`). Moments are in UTC; the last day of
 //! a whole-day event is the one before its `DTEND`, which is exclusive.
 //! Source: RFC 5545; `NAME`: RFC 7986. Not here: words; which day it is; the schedule, which is handed in.
 
+mod gone;
 mod line;
 mod of_shop;
 
+pub use gone::{Of, gone};
 pub use of_shop::{Dated, Planned, What, of_plan, of_shop, planned};
 
 use crate::{
@@ -55,7 +58,7 @@ pub struct Uid {
 pub enum DateOf {
     /// What it is about dries.
     Dry,
-    /// It is owed.
+    /// It is owed, or due.
     Due,
     /// A build's film goes out.
     Publish,
@@ -78,6 +81,8 @@ pub struct Event {
     pub span: Span,
     /// A reminder so long before it begins.
     pub alarm: Option<Seconds>,
+    /// It is off: it had a date in an earlier file.
+    pub off: bool,
 }
 
 /// What stands for the whole file.
@@ -130,14 +135,17 @@ fn write(all: &mut String, head: &Head, event: &Event) {
             add(all, "DTEND;VALUE=DATE", &line::day(last.max(first).succ()));
         }
     }
+    if event.off {
+        add(all, "STATUS", "CANCELLED");
+    }
     add(all, "SUMMARY", &text(&event.title));
     if !event.note.is_empty() {
         add(all, "DESCRIPTION", &text(&event.note));
     }
     // Nobody is busy while something dries or is owed.
-    let busy = matches!(event.span, Span::Moments { .. });
+    let busy = !event.off && matches!(event.span, Span::Moments { .. });
     add(all, "TRANSP", if busy { "OPAQUE" } else { "TRANSPARENT" });
-    if let Some(before) = event.alarm {
+    if let Some(before) = event.alarm.filter(|_| !event.off) {
         add(all, "BEGIN", "VALARM");
         add(all, "ACTION", "DISPLAY");
         add(all, "TRIGGER", &line::before(before));

@@ -1,4 +1,5 @@
-//! What of the shop has a date: what dries, what is owed, when films and cuts go out; and the pieces of a plan.
+//! What of the shop has a date: what dries, what is owed, when a piece is due, when films and cuts go out; and the pieces
+//! of a plan, with what dries between them.
 
 use super::{DateOf, Span, Uid};
 use crate::{
@@ -26,12 +27,21 @@ pub enum What {
         /// What.
         owed: Owed,
     },
+    /// The piece of a build is due.
+    Piece(Id),
     /// A film goes out.
     Publish(Id),
     /// Its cut must go out.
     Cut(Id),
     /// Planned work.
     Step {
+        /// Which step.
+        step: Id,
+        /// As it is called.
+        title: String,
+    },
+    /// What comes after planned work may begin.
+    StepDry {
         /// Which step.
         step: Id,
         /// As it is called.
@@ -92,6 +102,11 @@ pub fn of_shop(shop: &Shop, build: Option<Id>, today: Day) -> Vec<Dated> {
 fn of_build(shop: &Shop, build: Id, today: Day, all: &mut Vec<Dated>) {
     let look = publishing(shop, build, today, None);
     let whole = |day| Span::Days { first: day, last: day };
+    let open = shop.state_of(build, today) != State::Closed;
+    if let Some(day) = shop.builds.get(&build).and_then(|it| it.due).filter(|_| open) {
+        let uid = Uid { entry: build, date: DateOf::Due };
+        all.push(Dated { uid, what: What::Piece(build), span: whole(day) });
+    }
     for owed in look.owed.into_iter().filter(|it| it.done.is_none()) {
         if let Some(by) = owed.by {
             let uid = Uid { entry: owed.due, date: DateOf::Due };
@@ -111,7 +126,7 @@ fn of_build(shop: &Shop, build: Id, today: Day, all: &mut Vec<Dated>) {
     }
 }
 
-/// The pieces of a plan: of a build, or of all that are planned.
+/// The pieces of a plan, and what dries after them: of a build, or of all that are planned.
 pub fn of_plan(plan: &Plan, shop: &Shop, build: Option<Id>) -> Vec<Dated> {
     let title = |step: Id| shop.steps.get(&step).map(|it| it.body.title.clone()).unwrap_or_default();
     let mut pieces: Vec<Planned> = Vec::new();
@@ -124,7 +139,14 @@ pub fn of_plan(plan: &Plan, shop: &Shop, build: Option<Id>) -> Vec<Dated> {
         };
         pieces.extend(it.pieces.iter().map(piece));
     }
-    planned(&pieces)
+    let mut all = planned(&pieces);
+    let dry = plan.steps.iter().filter(|it| it.next > it.end && build.is_none_or(|of| it.build == of));
+    all.extend(dry.map(|it| Dated {
+        uid: Uid { entry: it.step, date: DateOf::Dry },
+        what: What::StepDry { step: it.step, title: title(it.step) },
+        span: Span::Moment(it.next),
+    }));
+    all
 }
 
 /// Pieces of planned work, numbered step by step in the order in which they are handed in.

@@ -18,7 +18,7 @@ fn one(span: Span, alarm: Option<Seconds>) -> String {
     let uid = Uid { entry: Id::of([7; 16]), date: DateOf::Due };
     let (title, note) = ("Glue-up; clamp, then C:\\jobs\nline 2".to_owned(), String::new());
     let head = Head { name: "Bench", stamp: Instant(1_795_186_800), sequence: 12 };
-    file(&head, &[Event { uid, title, note, span, alarm }])
+    file(&head, &[Event { uid, title, note, span, alarm, off: false }])
 }
 
 #[track_caller]
@@ -122,4 +122,61 @@ step coat other finish who Ana hours ,1,",
     // Four hours are two Wednesdays; the other build's hour is one piece.
     assert_eq!((count(Some("trays")), count(Some("other")), count(None)), (2, 1, 3));
     assert_eq!(plan.piece_over(&shop, it.id("trays")), plan.step(it.id("sand")).map(|it| it.end));
+}
+
+/// What is called off, by its date and the title of its step or build.
+fn off(it: &crate::fixture::Fixture, today: &str) -> Vec<(DateOf, Id)> {
+    let (journal, shop, today) = (&it.journal, &it.shop(), day(today));
+    let plan = Plan::of(&crate::planning::Asked::of(shop, it.end(), None).asking(shop));
+    let mut there = of_shop(shop, None, today);
+    there.extend(of_plan(&plan, shop, None));
+    let of = Of { journal, shop, plan: &plan, build: None, today };
+    gone(&of, &there).into_iter().map(|it| (it.uid.date, it.uid.entry)).collect()
+}
+
+const COATS: &str = "person Ana 26 free wed/18:00-21:00
+build trays due 2026-03-01
+step sand trays sand who Ana hours 1,2,3
+step coat trays finish who Ana hours 1,2,3 after sand
+step again trays finish who Ana hours 1,2,3 after coat:24";
+
+#[test]
+fn the_due_day_and_planned_drying_are_in_the_file() {
+    let it = fixture(COATS);
+    let shop = it.shop();
+    let due = of_shop(&shop, None, day("2026-02-01"));
+    assert_eq!(
+        due.iter().map(|it| it.uid).collect::<Vec<_>>(),
+        [Uid { entry: it.id("trays"), date: DateOf::Due }]
+    );
+    let plan = Plan::of(&crate::planning::Asked::of(&shop, it.end(), None).asking(&shop));
+    let dry = of_plan(&plan, &shop, None).into_iter().filter(|it| it.uid.date == DateOf::Dry);
+    let want = (it.id("coat"), Span::Moment(plan.step(it.id("coat")).unwrap().next));
+    assert_eq!(dry.map(|it| (it.uid.entry, it.span)).collect::<Vec<_>>(), [want]);
+    assert_eq!(off(&it, "2026-02-01"), []);
+}
+
+#[test]
+fn what_was_done_struck_out_or_moved_away_is_called_off() {
+    let it = fixture(&COATS.replace("2,3 after sand", "2,3 after sand done 2026-02-01"));
+    let coat = it.id("coat");
+    assert_eq!(off(&it, "2026-02-01"), [(DateOf::Piece(1), coat), (DateOf::Dry, coat)]);
+    let it = fixture(&format!("{COATS}\nstrike again"));
+    assert!(off(&it, "2026-02-01").contains(&(DateOf::Piece(1), it.id("again"))));
+    // Six hours when slow took two Wednesdays.
+    let it = fixture(&COATS.replace("sand who Ana hours 1,2,3", "sand who Ana hours 1,2,6 done 2026-02-01"));
+    let sand = it.id("sand");
+    assert_eq!(off(&it, "2026-02-01"), [(DateOf::Piece(1), sand), (DateOf::Piece(2), sand)]);
+}
+
+#[test]
+fn a_date_that_was_taken_away_and_a_build_that_is_closed_are_called_off() {
+    let mut it = fixture("build trays due 2026-03-01");
+    let trays = it.id("trays");
+    let Some(Body::Build(body)) = it.journal.body(trays).cloned() else { panic!("a build") };
+    let (due, publish) = (None, Some(day("2026-04-01")));
+    it.write(Change::write(trays, kinds::Build { due, publish, ..body.clone() }));
+    assert_eq!(off(&it, "2026-02-01"), [(DateOf::Due, trays)]);
+    it.write(Change::write(trays, kinds::Build { publish: None, ..body }));
+    assert_eq!(off(&it, "2026-02-01"), [(DateOf::Cut, trays), (DateOf::Publish, trays)]);
 }
