@@ -1,6 +1,6 @@
 // What is still to be done: steps, taken over from an earlier build or typed; and the outlook that they give.
 import assert from "node:assert/strict";
-import { logHours, openBuild, setRate, startBuild } from "./lib/acts.mjs";
+import { logHours, openBuild, setRate, startBuild, startStage } from "./lib/acts.mjs";
 import { journey } from "./lib/journey.mjs";
 import { until } from "./lib/thumb.mjs";
 
@@ -193,4 +193,53 @@ journey("a step comes after two others, takes clamps while it dries, and gives w
   await thumb.sees("4 of clamps, 12 h after it");
   await thumb.sees(/^cut; first coat$|^cut, first coat$/);
   await thumb.sees("May be broken off for another step");
+});
+
+journey("what was just stopped is said to be done in one tap, beside its drying times; undo takes it back", async ({ page, thumb, go }) => {
+  await startBuild(thumb, "Bowl");
+  const id = await idOf(thumb, "Bowl");
+  await go(`steps.${id}`);
+  await thumb.tap(/^turned/);
+  await thumb.kept("steps");
+  await thumb.place("Bench");
+  await startStage(thumb, "finish");
+  await page.clock.fastForward("00:40:00");
+  await thumb.tap("Stop");
+  await thumb.kept("finish");
+  const before = thumb.taps;
+  await thumb.tap("Step done first coat");
+  await thumb.kept("first coat is done");
+  assert.equal(thumb.taps - before, 1);
+  await thumb.misses("Step done first coat");
+  // Its drying is still asked for, and its end can still be moved.
+  await thumb.sees("How long does it dry?");
+  await thumb.key("15 minutes earlier", "Just stopped").waitFor();
+  await thumb.undo();
+  await startStage(thumb, "finish");
+  await page.clock.fastForward("00:40:00");
+  await thumb.tap("Stop");
+  await thumb.tap(/^24 h common practice/);
+  await thumb.kept("finish dries until");
+  // Said after the drying too.
+  await thumb.tap("Step done first coat");
+  await thumb.kept("first coat is done");
+  await go(`steps.${id}`);
+  await thumb.key("Not yet: first coat").waitFor();
+});
+
+journey("steps are taken over from whichever earlier build, in one tap", async ({ thumb, go }) => {
+  for (const [title, stage] of [["Chest", "mill"], ["Stool", "sand"], ["Rack", ""]]) {
+    await startBuild(thumb, title);
+    if (stage) await logHours(thumb, "4 h", stage);
+    await thumb.place("Builds");
+  }
+  await go(`steps.${await idOf(thumb, "Rack")}`);
+  // The latest in the hand, the others below.
+  await thumb.key(/^Take over the hours of Stool/).waitFor();
+  await thumb.sees("Or take over the hours of another build");
+  const before = thumb.taps;
+  await thumb.tap("Chest");
+  await thumb.kept("1 step");
+  assert.equal(thumb.taps - before, 1);
+  await thumb.key(/^Done: mill/i).waitFor();
 });

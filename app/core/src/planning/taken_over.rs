@@ -11,7 +11,7 @@ use crate::{
     journal::{
         Id, On, Shop,
         kinds::{self, After, Bearer, Side, Step},
-        shop::Step as Fact,
+        shop::{Build, Step as Fact},
     },
     measure::{Dec, InOrder, Instant, Map, Quantity, Seconds, fixed},
     timing::{
@@ -19,6 +19,8 @@ use crate::{
         estimates::{self, Estimate},
     },
 };
+
+use std::cmp::Reverse;
 
 /// From which build, to which, and when.
 #[derive(Clone, Copy, Debug)]
@@ -63,6 +65,18 @@ pub fn taken_over(
 /// Whether anything would be taken over.
 pub fn gives(shop: &Shop, worked: &[Worked], over: Over) -> bool {
     !taken_over(shop, worked, over, &mut || over.from).is_empty()
+}
+
+/// Builds that steps may be taken over from, `most` at most: what it repeats, then those begun before it, the latest
+/// first, then those begun after it.
+pub fn sources(shop: &Shop, worked: &[Worked], (to, on, now): (Id, On, Instant), most: usize) -> Vec<Id> {
+    let Some(own) = shop.builds.get(&to) else { return Vec::new() };
+    let mut others: Vec<(Id, &Build)> =
+        shop.builds.iter().filter(|(id, _)| **id != to).map(|(id, it)| (*id, it)).collect();
+    others
+        .order_by_key(|(id, it)| Reverse((Some(*id) == own.repeat_of, it.order < own.order, it.order, *id)));
+    let ids = others.into_iter().map(|(id, _)| id);
+    ids.filter(|from| gives(shop, worked, Over { from: *from, to, on, now })).take(most).collect()
 }
 
 fn as_planned(
@@ -261,5 +275,27 @@ mod tests {
         // Its sanding is not done yet: hours as typed, twice as many items.
         assert_eq!(steps.iter().map(hours).collect::<Vec<_>>(), ["2 4 6", "2 4 6", "2 2 4"]);
         assert_eq!(steps[2].stage, it.id("finish"));
+    }
+
+    #[test]
+    fn sources_are_what_it_repeats_then_the_latest_before_it_then_those_after_it() {
+        let it = fixture(
+            "person Ana 26
+            build bench on 2026-01-02
+            build empty on 2026-01-03
+            build stool on 2026-01-04
+            build rack on 2026-01-05
+            build more repeat bench on 2026-01-10
+            build after on 2026-01-20
+            step a bench sand who Ana hours 1,2,3
+            step b rack sand who Ana hours 1,2,3
+            step c after sand who Ana hours 1,2,3
+            stretch Ana mill min 60 for stool",
+        );
+        let (shop, on) = (it.shop(), On::Day(Day::parse("2026-03-01").unwrap()));
+        let of = |most| sources(&shop, &worked(&shop, it.end()), (it.id("more"), on, it.end()), most);
+        let named = |names: &[&str]| names.iter().map(|name| it.id(name)).collect::<Vec<_>>();
+        assert_eq!(of(9), named(&["bench", "rack", "stool", "after"]));
+        assert_eq!(of(2), named(&["bench", "rack"]));
     }
 }

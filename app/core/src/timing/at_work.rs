@@ -41,6 +41,12 @@ pub fn planned_next(shop: &Shop, build: Id, after: Option<Id>) -> Vec<Id> {
     stages
 }
 
+/// The step that a stretch worked on, where nobody has said yet that it is done.
+pub fn open_step_of(shop: &Shop, stretch: Id) -> Option<(Id, &Step)> {
+    let step = shop.stretches.iter().find(|it| it.entry() == stretch)?.step?;
+    shop.steps.get(&step).filter(|it| it.done().is_none()).map(|it| (step, it))
+}
+
 fn open(shop: &Shop, build: Id) -> impl Iterator<Item = (&Id, &Step)> {
     shop.steps.iter().filter(move |(_, it)| it.build() == build && it.done().is_none())
 }
@@ -80,6 +86,20 @@ step film trays edit who Bo hours 1,1,2";
         let it = fixture(&STEPS.replace("1,2,3", "1,2,3 done 2026-02-01"));
         let at = step_for(&it.shop(), Bearer::Build(it.id("trays")), it.id("finish"), it.id("Ana"));
         assert_eq!(at, Some(it.id("second")));
+    }
+
+    #[test]
+    fn the_step_of_a_stretch_is_open_until_it_is_done() {
+        let work = "stretch Ana finish from 9:00 to 10:00 for trays step first on 2026-02-01
+stretch Ana sand from 11:00 to 12:00 for trays on 2026-02-01";
+        let look = |steps: &str| {
+            let it = fixture(&format!("{steps}\n{work}"));
+            let shop = it.shop();
+            let of = |at: usize| open_step_of(&shop, shop.stretches[at].entry()).map(|it| it.0);
+            (of(0).map(|step| step == it.id("first")), of(1))
+        };
+        assert_eq!(look(STEPS), (Some(true), None));
+        assert_eq!(look(&STEPS.replace("1,2,3", "1,2,3 done 2026-02-01")), (None, None));
     }
 
     #[test]

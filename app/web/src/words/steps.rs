@@ -45,6 +45,11 @@ pub fn done() -> &'static str {
     "Done"
 }
 
+/// At the bench, over a step's title.
+pub fn step_done() -> &'static str {
+    "Step done"
+}
+
 /// The same on a step that is done.
 pub fn not_done() -> &'static str {
     "Not yet"
@@ -73,6 +78,11 @@ pub fn done_already() -> &'static str {
 /// A key: steps as an earlier build took them.
 pub fn take_over() -> &'static str {
     "Take over the hours"
+}
+
+/// Over other builds to take them from.
+pub fn or_of_another() -> &'static str {
+    "Or take over the hours of another build"
 }
 
 /// Under it.

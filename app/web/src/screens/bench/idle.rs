@@ -18,7 +18,7 @@ use crate::{
     },
     screens::{
         drying::{OfferDrawn, OfferKeys, drying_facts, offered, unsaid_row},
-        film,
+        film, steps,
         trouble::{TroubleKeys, Troubles},
     },
     shell::{Desk, Go, Place, frame::Places, mark::LastMarkHere},
@@ -240,6 +240,7 @@ fn OrStart(bench: Memo<Option<Bench>>) -> impl IntoView {
             <KeyLink label=Signal::derive(count) kind=KeyKind::Word href=Place::Stages.href()/>
         </Keys>
         <Keys class="low">
+            {steps::done_key(desk)}
             <KeyLink label=words::hours().to_owned() note=words::after().to_owned() href=Place::Hours.href()/>
             {super::photo_key(bench)}
         </Keys>

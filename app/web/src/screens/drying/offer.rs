@@ -140,10 +140,11 @@ pub fn OfferKeys(
             on_tap=Callback::new(move |()| skipped.say(stretch))
         />
     };
+    let done = crate::screens::steps::done_key(desk);
     if typed_first {
-        return view! { <Keys class="go">{other}</Keys><Keys class="mid">{times}{none}</Keys> };
+        return view! { <Keys class="go">{other}</Keys><Keys class="mid">{times}{none}{done}</Keys> };
     }
-    view! { <Keys class="go">{times}</Keys><Keys class="mid">{other}{none}</Keys> }
+    view! { <Keys class="go">{times}</Keys><Keys class="mid">{other}{none}{done}</Keys> }
 }
 
 /// A key's words, and what it keeps.

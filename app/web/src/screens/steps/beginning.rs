@@ -18,7 +18,7 @@ use crate::{
 };
 use benchslate_core::{
     journal::{Change, Id, On},
-    measure::{InOrder, Instant},
+    measure::Instant,
     planning::{
         starters::{self, Construction, Wanted},
         taken_over::{self, Over},
@@ -26,17 +26,25 @@ use benchslate_core::{
     timing::{Hand, estimates, worked},
 };
 
-/// What it repeats, else the build worked on last before it.
-pub fn earlier(view: &View, worked: &[worked::Worked], build: Id, now: Instant) -> Option<(Id, String)> {
-    let mut others: Vec<Id> = view.shop.builds.keys().copied().filter(|it| *it != build).collect();
-    let repeated = view.shop.builds.get(&build).and_then(|it| it.repeat_of);
-    others.order_by_key(|id| {
-        std::cmp::Reverse((Some(*id) == repeated, view.shop.builds.get(id).map(|it| it.order)))
-    });
+/// So many builds are offered.
+const MOST: usize = 6;
+
+/// Builds to take steps over from, the likeliest first.
+pub fn earlier(view: &View, worked: &[worked::Worked], build: Id, now: Instant) -> Vec<(Id, String)> {
     let on = On::At(view.shop.zone.when(now));
-    let gives = |from: &Id| taken_over::gives(view.shop, worked, Over { from: *from, to: build, on, now });
-    let from = others.into_iter().find(gives)?;
-    Some((from, view.shop.builds.get(&from)?.title.clone()))
+    let ids = taken_over::sources(view.shop, worked, (build, on, now), MOST);
+    ids.into_iter().filter_map(|id| Some((id, view.shop.builds.get(&id)?.title.clone()))).collect()
+}
+
+/// All of them but the first, which has its key in the hand.
+pub fn others(desk: Desk, build: Id, earlier: &[(Id, String)]) -> Option<AnyView> {
+    let row = |(from, label): &(Id, String)| {
+        let (from, label) = (*from, label.clone());
+        let tap = Callback::new(move |()| take_over(desk, from, build));
+        view! { <SumRow text=SumText { label, ..SumText::default() } leads=Leads::Tap(tap) signed=false/> }
+    };
+    let rows: Vec<AnyView> = earlier.iter().skip(1).map(row).collect();
+    (!rows.is_empty()).then(|| view! { <Group title=words::or_of_another().to_owned()/>{rows} })
 }
 
 /// The key that takes them over.

@@ -2,7 +2,10 @@
 //! plain list, in one tap.
 
 mod beginning;
+mod done;
 mod how_long;
+
+pub use done::done_key;
 
 use crate::dom::prelude::*;
 use crate::{
@@ -22,7 +25,7 @@ use crate::{
     words::steps as words,
 };
 use benchslate_core::{
-    journal::{Body, Change, Id, Kind, kinds},
+    journal::{Id, Kind},
     measure::{InOrder, Instant, Seconds, minutes},
     timing::{
         steps::{self, Planned},
@@ -57,7 +60,7 @@ pub fn StepsSheet(of: Id) -> impl IntoView {
             <Below>
                 <LastMarkHere/>
                 <Hand name=words::keys().to_owned()>
-                    {move || look.read().as_ref().and_then(|it| it.earlier.clone()).map(|from| beginning::over(desk, of, from))}
+                    {move || look.read().as_ref().and_then(|it| it.earlier.first().cloned()).map(|from| beginning::over(desk, of, from))}
                     <Keys class="go">
                         <KeyLink
                             label=words::new_step().to_owned()
@@ -82,8 +85,8 @@ struct Look {
     left: String,
     /// Open steps of which nobody has said how long they take.
     not_said: usize,
-    /// The build whose hours would be taken over, where that adds a step.
-    earlier: Option<(Id, String)>,
+    /// Builds whose hours may be taken over, where that adds a step.
+    earlier: Vec<(Id, String)>,
 }
 
 #[derive(Clone, Debug, PartialEq)]
@@ -151,7 +154,7 @@ fn drawn(desk: Desk, look: &Look) -> AnyView {
             key: key.to_owned(),
             key_name: words::key_name(key, &row.title),
         };
-        let tap = Callback::new(move |()| mark_done(desk, step, !done));
+        let tap = Callback::new(move |()| done::mark_done(desk, step, !done, None));
         let leads = if done { Place::Entry(step) } else { Place::HowLong(step) };
         view! { <KeptRow text leads=Leads::To(leads.href()) on_tap=tap/> }
     };
@@ -164,23 +167,8 @@ fn drawn(desk: Desk, look: &Look) -> AnyView {
         (look.not_said > 0).then(|| view! { <p class="note">{words::not_said(look.not_said)}</p> });
     let done: Vec<AnyView> = look.done.iter().map(|it| row(it, true)).collect();
     let group = (!done.is_empty()).then(|| view! { <Group title=words::done_already().to_owned()/> });
-    view! { {lead}{open}{total}{not_said}{group}{done}{lists} }
-}
-
-fn mark_done(desk: Desk, step: Id, done: bool) {
-    desk.act(
-        move |hand| {
-            let Some(Body::Step(it)) = hand.journal.body(step) else { return Vec::new() };
-            let done = done.then(|| hand.shop.zone.day(hand.now));
-            vec![Change::write(step, kinds::Step { done, ..it.clone() })]
-        },
-        move |after| {
-            let it = after.shop.steps.get(&step);
-            let (title, done) = it.map(|it| (it.body.title.clone(), it.done().is_some())).unwrap_or_default();
-            let build = it.map_or(step, |it| it.build());
-            marked(words::marked_done(&title, done), &after.view(), build)
-        },
-    );
+    let others = beginning::others(desk, look.build, &look.earlier);
+    view! { {lead}{open}{total}{not_said}{group}{done}{others}{lists} }
 }
 
 fn marked(what: String, view: &View, build: Id) -> Marked {
