@@ -106,6 +106,13 @@ journey("a sponsor reviews in their own days, and what was promised earlier coun
   await thumb.sees("spoken mention is due Thu 19 Nov, before the film goes out.");
   await thumb.tap("Done: spoken mention");
   await thumb.kept("spoken mention is done");
+  // What only held until a day is over then, and not late.
+  await thumb.tap(/^Owed/);
+  await thumb.choose("What", "nobody else’s goods until");
+  await thumb.type("By", "2026-11-18");
+  await thumb.tap("Keep");
+  await thumb.kept("nobody else’s goods until");
+  await thumb.sees("over, it held until Wed 18 Nov");
   await thumb.misses(/^late:/);
 });
 
@@ -251,4 +258,28 @@ journey("the pack: what is in it by itself, what only when ticked; copied and sa
   // Taken in again it puts right what is there: the same names.
   const uids = (file) => file.match(/^UID:.*$/gm);
   assert.deepEqual(uids(quiet.text), uids(dates.text));
+});
+
+journey("the calendar file has the day of the piece, and calls off what has no date any more", async (walk) => {
+  const { thumb } = walk;
+  await startBuild(thumb, "Bench");
+  await publishing(thumb, "Bench");
+  await thumb.tap(/^Publish date/);
+  await thumb.type("The piece is due", "2026-12-01");
+  await thumb.type("Film goes out", "2026-12-17");
+  await thumb.tap("Keep");
+  await thumb.kept("goes out");
+  await thumb.tap(/^Publish date/);
+  await thumb.type("Film goes out", "");
+  await thumb.tap("Keep");
+  await thumb.kept("due");
+  await thumb.tap(/^Pack/);
+  const { text } = await save(walk, /^Calendar/);
+  const events = text.replaceAll("\r\n ", "").split("BEGIN:VEVENT");
+  const of = (title) => events.find((it) => it.includes(`SUMMARY:${title}`));
+  assert.match(of("Due: Bench"), /DTSTART;VALUE=DATE:20261201/);
+  assert.doesNotMatch(of("Due: Bench"), /STATUS/);
+  assert.match(of("Film goes out: Bench"), /STATUS:CANCELLED/);
+  assert.match(of("Cut must go out: Bench"), /STATUS:CANCELLED/);
+  assert.doesNotMatch(of("Film goes out: Bench"), /VALARM/);
 });
