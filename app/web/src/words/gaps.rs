@@ -148,6 +148,15 @@ fn where_to_add(gap: &Gap) -> Option<Place> {
     })
 }
 
+fn handed_beyond(shop: &Shop, build: Id, more: u32) -> Told {
+    let of = shop.builds.get(&build).map_or("a build", |it| it.title.as_str());
+    Told {
+        says: format!("{more} more left than were made of {of}"),
+        how: "All are counted. Say what was made, or strike out what was handed over twice.",
+        place: Some(Place::Money(build)),
+    }
+}
+
 /// A flag: what is odd, and how it is counted.
 pub fn flag(flag: &Flag, shop: &Shop, tongue: &Tongue) -> Told {
     let lot = |lot: &Id| name(shop, Source::Lot(*lot));
@@ -191,14 +200,7 @@ pub fn flag(flag: &Flag, shop: &Shop, tongue: &Tongue) -> Told {
             format!("Power of the tools comes to more than {}", monthly_name(shop, *cost)),
             "Nothing is left of the bill for the shop; the tools bear what they drew. Look at the kWh or the bill.",
         ),
-        Flag::HandedBeyond { build, more } => Told {
-            says: format!(
-                "{more} more left than were made of {}",
-                shop.builds.get(build).map_or("a build", |it| it.title.as_str())
-            ),
-            how: "All are counted. Say what was made, or strike out what was handed over twice.",
-            place: Some(Place::Money(*build)),
-        },
+        Flag::HandedBeyond { build, more } => handed_beyond(shop, *build, *more),
         Flag::Later { entry } => {
             at(entry, format!("{}: dated after today", entry_name(shop, *entry)), "Not counted yet.")
         }
