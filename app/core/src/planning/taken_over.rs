@@ -290,7 +290,8 @@ mod tests {
             step a bench sand who Ana hours 1,2,3
             step b rack sand who Ana hours 1,2,3
             step c after sand who Ana hours 1,2,3
-            stretch Ana mill min 60 for stool",
+            stretch Ana mill min 60 for stool
+            made stool 1",
         );
         let (shop, on) = (it.shop(), On::Day(Day::parse("2026-03-01").unwrap()));
         let of = |most| sources(&shop, &worked(&shop, it.end()), (it.id("more"), on, it.end()), most);
