@@ -135,7 +135,8 @@ function watchFields() {
  */
 function watchJumps() {
   const SOON_MS = 600;
-  const NOTICED_PX = 3;
+  // A key is 44 and more: one that moved by less is hit all the same.
+  const MISSED_PX = 10;
   const KEYS = "button, a, label, summary";
   // A list is scrolled to the field that is wrong; the words on a key may move, for the key itself is tapped.
   const tapped = (node) =>
@@ -152,7 +153,7 @@ function watchJumps() {
       if (!tapped(node) || !from.width || !to.width) continue;
       const stood = (seen.get(node) ?? []).filter((one) => at - one.at < SOON_MS);
       seen.set(node, [...stood, { at, rect: from }]);
-      const back = stood.some(({ rect }) => apart(rect, to) < 1) && apart(from, to) >= NOTICED_PX;
+      const back = stood.some(({ rect }) => apart(rect, to) < 1) && apart(from, to) >= MISSED_PX;
       if (back) window.sprang(`${words(node)} at ${location.search}`);
     }
   };
