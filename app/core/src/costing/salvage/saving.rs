@@ -87,9 +87,10 @@ impl Used {
             |rule: Rule, lens: Lens| Statement::sum(rule, parts(lens), lot.gaps.clone(), lot.flags.clone());
         let cash = of(Rule::MoneyAndVehicle { lot: id }, Lens::CashAndWear);
         let own = of(Rule::OwnTime { lot: id, hours }, Lens::OwnLabour);
-        // No own hours cost nothing, whatever else the lot lacks.
-        let own =
-            if hours.is_zero() { Statement { value: Some(Value::Money(Money::ZERO)), ..own } } else { own };
+        // No own hours cost nothing, whatever else the lot lacks. Of hours that round to none a few millionths may stay.
+        let sum = own.parts.iter().filter_map(Part::signed_money).fold(Money::ZERO, Money::plus);
+        let nothing = hours.is_zero() && sum.is_zero();
+        let own = if nothing { Statement { value: Some(Value::Money(Money::ZERO)), ..own } } else { own };
         let mut gaps = Vec::new();
         if taken.is_zero() && lot.lost.is_zero() {
             gaps.push(Gap::NothingDrawn { lot: id });
