@@ -230,7 +230,14 @@ journey("what was just stopped is said to be done in one tap, beside its drying 
 journey("steps are taken over from whichever earlier build, in one tap", async ({ thumb, go }) => {
   for (const [title, stage] of [["Chest", "mill"], ["Stool", "sand"], ["Rack", ""]]) {
     await startBuild(thumb, title);
-    if (stage) await logHours(thumb, "4 h", stage);
+    if (stage) {
+      await logHours(thumb, "4 h", stage);
+      // What it took is known once it is made.
+      await go(`add.made.${await idOf(thumb, title)}`);
+      await thumb.type("Good", "1");
+      await thumb.tap("Keep");
+      await thumb.kept("1 good");
+    }
     await thumb.place("Builds");
   }
   await go(`steps.${await idOf(thumb, "Rack")}`);

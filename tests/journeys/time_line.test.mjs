@@ -32,12 +32,19 @@ journey("work, drying, the camera, a gap and milestones stand on one line that p
   for (const format of ["A4", "Letter"]) assert.equal(pages(await page.pdf({ format })), 1, format);
 });
 
-journey("a ratio stands beside the middle of the builds before", async ({ page, thumb }) => {
-  for (const [title, making, cutting] of [["One", "4 h", "1 h"], ["Two", "4 h", "3 h"], ["Mine", "2 h", "2 h"]]) {
+journey("a ratio stands beside the middle of the builds before that are over", async ({ page, thumb, go }) => {
+  for (const [title, making, cutting] of [["One", "4 h", "1 h"], ["Two", "4 h", "3 h"], ["Under way", "1 h", "1 h"], ["Mine", "2 h", "2 h"]]) {
     await thumb.place("Builds");
     await startBuild(thumb, title);
     await logHours(thumb, making, "mill");
     await logHours(thumb, cutting, "edit");
+    if (["One", "Two"].includes(title)) {
+      await openBuild(thumb, title);
+      await go(`money.${new URL(page.url()).searchParams.get("at").split(".")[1]}`);
+      await thumb.tap("Close");
+      await thumb.tap("Close it");
+      await thumb.kept("closed at");
+    }
     await page.clock.fastForward("00:01:00");
   }
   await openBuild(thumb, "Mine");
