@@ -98,7 +98,6 @@ journey("from a new build to an answer: a list, hours, free time", async ({ thum
   await thumb.tap(/^A date that can.t move/);
   await thumb.type("The piece is due", "2026-12-20");
   await thumb.tap("Keep");
-  await go(`plan-of.${id}`);
   await thumb.sees(/that it is over by Sun, Dec 20/);
   await until("a chance", async () => (await percent(thumb)) > 0);
 });
