@@ -125,6 +125,12 @@ journey("what lay on the shelf on any day adds up and opens to its entries", asy
   await thumb.type("At the end of", "2026-11-19");
   await thumb.sees("Nothing lay on the shelf");
   await thumb.type("At the end of", "2026-11-21");
+  // What was drawn lies in the build now: the day before nothing did.
+  await thumb.sees("Work under way");
+  await thumb.key(/^Tray.*15\.00/).waitFor();
+  await thumb.type("At the end of", "2026-11-20");
+  await thumb.misses("Work under way");
+  await thumb.type("At the end of", "2026-11-21");
   await thumb.tap(/^discs/);
   await thumb.key(/^used, discs.*-15\.00|^used, discs.*−15\.00/).waitFor();
   assert.equal(await thumb.key(/^came in, discs/).count(), 2);

@@ -48,6 +48,11 @@ pub fn under_way() -> &'static str {
     "Work under way"
 }
 
+/// At the seam: what stands further down.
+pub fn worth_below() -> &'static str {
+    "worth, work under way"
+}
+
 /// Under their sum.
 pub fn under_way_in_all() -> &'static str {
     "in open builds"

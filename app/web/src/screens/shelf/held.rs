@@ -98,7 +98,7 @@ pub fn OnTheShelfSheet() -> impl IntoView {
         <Sheet>
             <Head title=words::held_title().to_owned() tight=true/>
             <Above>
-                <Read name=words::held_title().to_owned() below=words::worth().to_owned()>
+                <Read name=words::held_title().to_owned() below=words::worth_below().to_owned()>
                     <div class="form">
                         <Cells>{fields::typed(form, DAY, words::at_the_end_of(), "", "whole", Typing::Date)}</Cells>
                     </div>
